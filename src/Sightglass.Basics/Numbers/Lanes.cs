@@ -1,0 +1,95 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace Sightglass.Basics.Numbers;
+
+/// <summary>Eight numbers side by side, one for each lane.</summary>
+public readonly struct Lanes(Vector512<double> v) : IReal<Lanes>
+{
+    /// <summary>How many lanes a group has.</summary>
+    public const int Count = 8;
+
+    public readonly Vector512<double> V = v;
+
+    /// <summary>The number of one lane.</summary>
+    /// <param name="lane">0…7.</param>
+    public double this[int lane] => V.GetElement(lane);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes operator +(Lanes a, Lanes b) => new(a.V + b.V);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes operator -(Lanes a, Lanes b) => new(a.V - b.V);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes operator *(Lanes a, Lanes b) => new(a.V * b.V);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes operator /(Lanes a, Lanes b) => new(a.V / b.V);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes operator -(Lanes a) => new(Vector512.Xor(a.V, Vector512.Create(-0.0)));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Of(double value) => new(Vector512.Create(value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Sqrt(Lanes a) => new(Vector512.Sqrt(a.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Abs(Lanes a) => new(Vector512.AndNot(a.V, Vector512.Create(-0.0)));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Fma(Lanes a, Lanes b, Lanes c) => new(Vector512.FusedMultiplyAdd(a.V, b.V, c.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Min(Lanes a, Lanes b) => new(Vector512.ConditionalSelect(Vector512.LessThan(a.V, b.V), a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Max(Lanes a, Lanes b) => new(Vector512.ConditionalSelect(Vector512.GreaterThan(a.V, b.V), a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Less(Lanes a, Lanes b) => new(Vector512.LessThan(a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes LessOrEqual(Lanes a, Lanes b) => new(Vector512.LessThanOrEqual(a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Select(Lanes mask, Lanes yes, Lanes no) => new(Vector512.ConditionalSelect(mask.V, yes.V, no.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes And(Lanes a, Lanes b) => new(Vector512.BitwiseAnd(a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Or(Lanes a, Lanes b) => new(Vector512.BitwiseOr(a.V, b.V));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Floor(Lanes a) => new(Vector512.Floor(a.V));
+
+    public static Lanes CbrtSeed(Lanes a)
+    {
+        Vector512<double> r = default;
+        for (int i = 0; i < Count; i++)
+        {
+            r = r.WithElement(i, Scalar.CbrtSeed(new Scalar(a.V.GetElement(i))).V);
+        }
+
+        return new(r);
+    }
+
+    public static Lanes Lookup(ReadOnlySpan<double> table, Lanes index)
+    {
+        Vector512<double> i = index.V;
+        return new(Vector512.Create(
+            table[(int)i.GetElement(0)],
+            table[(int)i.GetElement(1)],
+            table[(int)i.GetElement(2)],
+            table[(int)i.GetElement(3)],
+            table[(int)i.GetElement(4)],
+            table[(int)i.GetElement(5)],
+            table[(int)i.GetElement(6)],
+            table[(int)i.GetElement(7)]));
+    }
+
+    public override string ToString() => V.ToString();
+}

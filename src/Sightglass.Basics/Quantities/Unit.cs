@@ -1,0 +1,15 @@
+namespace Sightglass.Basics.Quantities;
+
+/// <summary>
+/// A unit of measure: SI value = value·<paramref name="Factor"/> + <paramref name="Offset"/>.
+/// Gauge pressures (<c>psi</c>, <c>bar</c>, <c>kPa</c>) carry no offset: what a value is measured from is said by the parameter
+/// that takes it; <c>psia</c> and <c>bar abs</c> are absolute and refused where a gauge pressure is wanted.
+/// </summary>
+public sealed record Unit(string Symbol, Dimension Dimension, double Factor, double Offset = 0)
+{
+    public double ToSi(double value) => (value * Factor) + Offset;
+
+    public double FromSi(double si) => (si - Offset) / Factor;
+
+    public override string ToString() => Symbol;
+}

@@ -1,0 +1,45 @@
+using System.Runtime.CompilerServices;
+using Sightglass.Basics.Numbers;
+
+namespace Sightglass.Network.Laws.Common;
+
+/// <summary>Named smooth replacements for kinks, each with its derivative and its error.</summary>
+public static class Smooth
+{
+    /// <summary>
+    /// x/√(|x|+ε): the signed square root, made finite in slope at zero. Differs from sgn(x)√|x| by less than
+    /// a share ε/(2|x|); slope ε^-½ at zero.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SignedRoot<T>(T x, T epsilon, out T slope)
+        where T : struct, IReal<T>
+    {
+        T a = T.Abs(x);
+        T r = T.Of(1) / T.Sqrt(a + epsilon);
+        slope = r * (T.Of(1) - (T.Of(0.5) * a * r * r));
+        return x * r;
+    }
+
+    /// <summary>t²(3−2t) with t clamped to 0…1: a step of width 1. Slope by t; exact outside 0…1.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Step<T>(T t, out T slope)
+        where T : struct, IReal<T>
+    {
+        T c = T.Min(T.Max(t, T.Of(0)), T.Of(1));
+        slope = T.Of(6) * c * (T.Of(1) - c);
+        return c * c * (T.Of(3) - (T.Of(2) * c));
+    }
+
+    /// <summary>
+    /// max(0, x) rounded over ±δ: t²/4δ + max(0, x−δ) with t = clamp(x+δ, 0, 2δ). Exact outside ±δ; too large by at most δ/4 at x = 0.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Positive<T>(T x, T delta, out T slope)
+        where T : struct, IReal<T>
+    {
+        T two = delta + delta;
+        T t = T.Min(T.Max(x + delta, T.Of(0)), two);
+        slope = t / two;
+        return (t * slope * T.Of(0.5)) + T.Max(T.Of(0), x - delta);
+    }
+}
