@@ -236,7 +236,7 @@ public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Place
 public sealed record Protection(string Name, Span Span, string AskedOf, string Text);
 
 /// <summary>A role a person can have.</summary>
-/// <param name="Role">Speed in m/s at an ordinary walk, reaction in s.</param>
+/// <remarks>Speed in m/s at an ordinary walk, reaction in s.</remarks>
 public sealed record Role(string Name, Span Span, double WalkingSpeed, double ReactionSeconds, string Text, ImmutableArray<string> Reaches);
 
 /// <summary>One vehicle of the class with what differs on it.</summary>
