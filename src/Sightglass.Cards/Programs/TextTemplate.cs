@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace Sightglass.Cards.Programs;
+
+/// <summary>What a person says, with the places where numbers go.</summary>
+public sealed record TextTemplate(ImmutableArray<TextPart> Parts)
+{
+    public static readonly TextTemplate Empty = new([]);
+
+    /// <summary>The text as said, with the numbers written down so far (SI, by index of <see cref="CardProgram.Names"/>).</summary>
+    public string Say(ReadOnlySpan<double> written)
+    {
+        StringBuilder text = new();
+        foreach (TextPart part in Parts)
+        {
+            switch (part)
+            {
+                case TextPart.Words words:
+                    text.Append(words.Text);
+                    break;
+                case TextPart.Value value:
+                    double shown = value.Unit.FromSi(value.Expression.Evaluate(written));
+                    text.Append(shown.ToString("F" + value.Decimals, CultureInfo.InvariantCulture)).Append(' ').Append(value.Unit.Symbol);
+                    break;
+            }
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,7 @@
+using Sightglass.Basics.Quantities;
+
+namespace Sightglass.Cards.Programs;
+
+/// <summary>A name that <c>Read … as NAME</c> gives to a number; its index is its place in <see cref="CardProgram.Names"/>.</summary>
+/// <param name="Unit">The instrument's unit, in which the number is said.</param>
+public sealed record WrittenName(string Name, Unit Unit);

@@ -1,0 +1,80 @@
+namespace Sightglass.Cards.Sentences;
+
+/// <summary>What a sentence means, whatever language it is written in. Every row of a language's table names one.</summary>
+public enum Operation
+{
+    // Head.
+    Card,
+    For,
+    Told,
+    Needs,
+    Let,
+    UseWhen,
+    MustNever,
+    DoneWhen,
+    StaysSo,
+
+    // Notices, before their step.
+    Danger,
+    Warning,
+    Caution,
+    Notice,
+
+    // Steps.
+    Go,
+    Open,
+    Close,
+    Turn,
+    Push,
+    Start,
+    StopMachine,
+    Hold,
+    HoldUntil,
+    Check,
+    Look,
+    Read,
+    Wait,
+    WaitUntil,
+    Tell,
+    AskProtection,
+    AskPermission,
+    AskRequest,
+    GiveBack,
+    GiveBackNamed,
+    LockAndTag,
+    Jump,
+    If,
+    When,
+    AnyOrder,
+    SameTime,
+    OneOf,
+    Repeat,
+    DoCard,
+    Stop,
+    StopAndTell,
+    Connect,
+    Disconnect,
+    Chock,
+    SetSignals,
+
+    // After another sentence of the same step.
+    IfNot,
+    Answer,
+
+    // Conditions.
+    ShowsAtLeast,
+    ShowsAtMost,
+    ShowsMoreThan,
+    ShowsLessThan,
+    ShowsExactly,
+    ShowsWord,
+    IsAtLeast,
+    IsAtMost,
+    IsMoreThan,
+    IsLessThan,
+    PositionIs,
+    Sign,
+    NoSign,
+    Fact,
+    NotFact,
+}
