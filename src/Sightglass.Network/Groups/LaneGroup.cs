@@ -1,0 +1,186 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Time;
+using Sightglass.Network.Compile;
+using Sightglass.Network.Step;
+
+namespace Sightglass.Network.Groups;
+
+/// <summary>
+/// Eight runs of one network side by side. Each lane has its own clock, step and request; what a lane computes is the same
+/// bits whatever runs in the others. Ask with <see cref="Propose"/>, <see cref="Cut"/>, <see cref="Peek"/> or
+/// <see cref="Locate"/>, then <see cref="Iterate"/> until the lane's task is <see cref="LaneTask.None"/>.
+/// </summary>
+public sealed unsafe partial class LaneGroup : IDisposable
+{
+    private const double SecondsPerTick = 1.0 / SimTime.TicksPerSecond;
+
+    private readonly LaneMemory _memory;
+    private readonly LaneState[] _lanes = [.. Enumerable.Range(0, Lanes.Count).Select(_ => new LaneState())];
+    private readonly double[] _scratch = new double[Lanes.Count];
+    private readonly Lanes* _parameters;
+    private readonly Lanes* _inputs;
+    private readonly Lanes* _amounts;
+    private readonly Lanes* _pending;
+    private readonly Lanes* _stage;
+    private readonly Lanes* _potentials;
+    private readonly Lanes* _ignoredCapacity;
+    private readonly Lanes* _ignoredCross;
+    private readonly Lanes* _capacity;
+    private readonly Lanes* _cross;
+    private readonly Lanes* _flows;
+    private readonly Lanes* _flowsBefore;
+    private readonly Lanes* _matrix;
+    private readonly Lanes* _inversePivots;
+    private readonly Lanes* _change1;
+    private readonly Lanes* _change2;
+    private readonly Lanes* _change3;
+    private readonly Lanes* _solution;
+    private readonly double[] _inverseTolerance;
+
+    /// <param name="topology">What to run.</param>
+    /// <param name="relativeTolerance">Error allowed in a step as a share of each store's span; 1e-9…1e-2.</param>
+    public LaneGroup(Topology topology, double relativeTolerance = 1e-5)
+    {
+        ArgumentNullException.ThrowIfNull(topology);
+        ArgumentOutOfRangeException.ThrowIfLessThan(relativeTolerance, 1e-12);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(relativeTolerance, 1e-2);
+        Topology = topology;
+        int n = topology.Amounts;
+        int cross = 2 * topology.CrossPlaces.Length;
+        _memory = new(topology.Parameters + topology.Inputs + (14 * (n + 1)) + (2 * cross) + topology.Plan.Values + 1);
+        _parameters = _memory.Take(topology.Parameters);
+        _inputs = _memory.Take(topology.Inputs);
+        _cross = _memory.Take(cross);
+        _matrix = _memory.Take(topology.Plan.Values + 1);
+        _amounts = _memory.Take(n + 1);
+        _pending = _memory.Take(n + 1);
+        _stage = _memory.Take(n + 1);
+        _potentials = _memory.Take(n + 1);
+        _ignoredCapacity = _memory.Take(n + 1);
+        _ignoredCross = _memory.Take(cross);
+        _capacity = _memory.Take(n + 1);
+        _flows = _memory.Take(n + 1);
+        _flowsBefore = _memory.Take(n + 1);
+        _inversePivots = _memory.Take(n + 1);
+        _change1 = _memory.Take(n + 1);
+        _change2 = _memory.Take(n + 1);
+        _change3 = _memory.Take(n + 1);
+        _solution = _memory.Take(n + 1);
+        _inverseTolerance = [.. topology.Spans.Select(s => s > 0 ? 1 / (relativeTolerance * s) : 0)];
+        for (int lane = 0; lane < Lanes.Count; lane++)
+        {
+            Load(lane);
+        }
+    }
+
+    public Topology Topology { get; }
+
+    /// <summary>Puts a lane back to the topology's start: amounts, parameters, inputs, time zero, all guards off.</summary>
+    public void Load(int lane)
+    {
+        Fill(_parameters, Topology.StartParameters, lane);
+        Fill(_inputs, Topology.StartInputs, lane);
+        Fill(_amounts, Topology.StartAmounts, lane);
+        _lanes[lane].Reset();
+        Disarm(lane);
+    }
+
+    /// <summary>The committed amount of a lane.</summary>
+    public double GetAmount(int lane, Amount amount) => At(_amounts, Topology.RowOf[amount.Index], lane);
+
+    /// <summary>Sets a committed amount; only before the first step or after a restored snapshot.</summary>
+    public void SetAmount(int lane, Amount amount, double value) => At(_amounts, Topology.RowOf[amount.Index], lane) = value;
+
+    public double GetInput(int lane, Input input) => At(_inputs, input.Index, lane);
+
+    public double GetParameter(int lane, int parameter) => At(_parameters, parameter, lane);
+
+    /// <summary>Changes an input at the committed moment. Drops the pending step: cut first.</summary>
+    /// <exception cref="InvalidOperationException">A step is pending.</exception>
+    public void SetInput(int lane, Input input, double value)
+    {
+        RequireNoPending(lane);
+        At(_inputs, input.Index, lane) = value;
+        _lanes[lane].NextSize = 0;
+    }
+
+    /// <summary>Changes a parameter at the committed moment; as <see cref="SetInput"/>.</summary>
+    public void SetParameter(int lane, int parameter, double value)
+    {
+        RequireNoPending(lane);
+        At(_parameters, parameter, lane) = value;
+        _lanes[lane].NextSize = 0;
+    }
+
+    /// <summary>Time of the committed state.</summary>
+    public SimTime Time(int lane) => new(_lanes[lane].Committed);
+
+    /// <summary>End of the pending step, or <see cref="SimTime.Never"/>.</summary>
+    public SimTime PendingEnd(int lane) => _lanes[lane].HasPending ? new(_lanes[lane].Pending) : SimTime.Never;
+
+    public LaneTask Task(int lane) => _lanes[lane].Task;
+
+    /// <summary>Steps committed or pending since the load, landings and cuts included.</summary>
+    public long Steps(int lane) => _lanes[lane].Steps;
+
+    public long Attempts(int lane) => _lanes[lane].Attempts;
+
+    /// <summary>True when even a step of one tick was refused: the lane cannot go on.</summary>
+    public bool HasFailed(int lane) => _lanes[lane].Failed;
+
+    /// <summary>Step control to be kept in a snapshot: the size of the next attempt in ticks.</summary>
+    public long StepSize(int lane) => _lanes[lane].NextSize;
+
+    /// <summary>Puts clock and step control of a lane where a snapshot says; the amounts are set apart.</summary>
+    public void Restore(int lane, SimTime time, long stepSize, long steps)
+    {
+        LaneState s = _lanes[lane];
+        s.Reset();
+        s.Committed = time.Ticks;
+        s.NextSize = stepSize;
+        s.Steps = steps;
+    }
+
+    public void Dispose() => _memory.Dispose();
+
+    internal Lanes InputLanes(int index) => _inputs[index];
+
+    internal Lanes ParameterLanes(int index) => _parameters[index];
+
+    internal Lanes FlowOf(int path, Lanes* amounts, Lanes* potentials)
+    {
+        Frame frame = FrameOf(amounts, potentials);
+        (int batch, int index) = Topology.PathPlaces[path];
+        return Topology.PathBatches[batch].FlowOf(ref frame, index);
+    }
+
+    private static ref double At(Lanes* array, int index, int lane) => ref ((double*)(array + index))[lane];
+
+    private static void Fill(Lanes* array, double[] values, int lane)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            At(array, i, lane) = values[i];
+        }
+    }
+
+    private Frame FrameOf(Lanes* amounts, Lanes* potentials) => new()
+    {
+        K = _parameters,
+        U = _inputs,
+        M = amounts,
+        P = potentials,
+        C = _capacity,
+        Cross = _cross,
+        Q = _flows,
+        A = _matrix,
+    };
+
+    private void RequireNoPending(int lane)
+    {
+        if (_lanes[lane].HasPending)
+        {
+            throw new InvalidOperationException("Inputs change at the committed moment only: cut the pending step first.");
+        }
+    }
+}

@@ -1,0 +1,58 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Step;
+
+namespace Sightglass.Network.Groups;
+
+/// <summary>Clock, step control and request of one lane. Times are ticks of <see cref="SimTime"/>.</summary>
+internal sealed class LaneState
+{
+    /// <summary>Time of the committed state.</summary>
+    public long Committed;
+
+    /// <summary>End of the pending step.</summary>
+    public long Pending;
+
+    public bool HasPending;
+
+    /// <summary>Size of the next attempt in ticks; 0 when it is to be made from the flows.</summary>
+    public long NextSize;
+
+    public LaneTask Task;
+
+    /// <summary>The moment asked for by a cut or a peek, or tried by a location.</summary>
+    public long Target;
+
+    /// <summary>The guard being located by <see cref="LaneTask.Locate"/>.</summary>
+    public int Guard;
+
+    /// <summary>Open while a crossing is being closed in on.</summary>
+    public Bracket Bracket;
+
+    /// <summary>Size the error allowed before a landing shortened the step; 0 otherwise.</summary>
+    public long AllowedSize;
+
+    /// <summary>Switches that fire at the end of the pending step.</summary>
+    public ulong Fired;
+
+    /// <summary>Accepted steps since the load.</summary>
+    public long Steps;
+
+    /// <summary>Attempts in all, rejected and looked-at ones included.</summary>
+    public long Attempts;
+
+    /// <summary>Set when even the least step was refused.</summary>
+    public bool Failed;
+
+    /// <summary>Size of the attempt under way.</summary>
+    public long Size;
+
+    public void Reset()
+    {
+        Committed = Pending = NextSize = Target = AllowedSize = Size = 0;
+        HasPending = Failed = false;
+        Task = LaneTask.None;
+        Bracket = default;
+        Fired = 0;
+        Steps = Attempts = 0;
+    }
+}
