@@ -1,0 +1,196 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Groups;
+using Xunit;
+
+namespace Sightglass.Network.Tests.Groups;
+
+public sealed class LaneGroupTests
+{
+    private static readonly SimTime s_quarter = SimTime.FromSeconds(1219.1158);
+
+    /// <summary>Torricelli: 1.2 m falls to 0.3 m in 1219.1158 s (White, Fluid Mechanics, quasi-steady energy equation, from memory).</summary>
+    [Fact]
+    public void A1_01_Run_TankDrains_LevelAfterKnownTime()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology, 1e-7);
+        Rig.RunTo(group, 3, s_quarter);
+        double level = group.GetAmount(3, rig.Tank) / Rig.Density / Rig.Area;
+        Assert.InRange(level, 0.3 * (1 - 1e-4), 0.3 * (1 + 1e-4));
+    }
+
+    [Fact]
+    public void Run_ClosedSystem_SumStays()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology);
+        double before = group.GetAmount(0, rig.Tank);
+        Rig.RunTo(group, 0, SimTime.FromSeconds(3000));
+        double after = group.GetAmount(0, rig.Tank) + group.GetAmount(0, rig.Outside);
+        Assert.InRange(after / before - 1, -1e-14, 1e-14);
+    }
+
+    [Fact]
+    public void Run_StepsHalved_ErrorFallsByOrderThree()
+    {
+        double coarse = ErrorWithTolerance(1e-4);
+        double fine = ErrorWithTolerance(1e-7);
+        Assert.True(fine < coarse / 50, $"coarse {coarse}, fine {fine}");
+    }
+
+    private static double ErrorWithTolerance(double tolerance)
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology, tolerance);
+        Rig.RunTo(group, 0, SimTime.FromSeconds(1000));
+        using LaneGroup exact = new(rig.Topology, 1e-11);
+        Rig.RunTo(exact, 0, SimTime.FromSeconds(1000));
+        return Math.Abs(group.GetAmount(0, rig.Tank) - exact.GetAmount(0, rig.Tank));
+    }
+
+    [Fact]
+    public void Run_OtherLanesBusy_SameBits()
+    {
+        Rig rig = new();
+        using LaneGroup alone = new(rig.Topology);
+        Rig.RunTo(alone, 0, SimTime.FromSeconds(777));
+        using LaneGroup busy = new(rig.Topology);
+        for (int lane = 0; lane < 8; lane++)
+        {
+            busy.SetInput(lane, rig.Opening, lane == 5 ? 1 : 0.1 + (lane * 0.3));
+            busy.Propose(lane);
+        }
+
+        SimTime until = SimTime.FromSeconds(777);
+        while (busy.Time(5) < until)
+        {
+            busy.Iterate();
+            for (int lane = 0; lane < 8; lane++)
+            {
+                if (busy.Task(lane) == LaneTask.None && busy.PendingEnd(lane) != SimTime.Never)
+                {
+                    if (lane == 5 && busy.PendingEnd(lane) > until)
+                    {
+                        busy.Cut(lane, until);
+                        continue;
+                    }
+
+                    busy.Commit(lane);
+                    busy.Propose(lane);
+                }
+            }
+        }
+
+        Assert.Equal(BitConverter.DoubleToInt64Bits(alone.GetAmount(0, rig.Tank)), BitConverter.DoubleToInt64Bits(busy.GetAmount(5, rig.Tank)));
+    }
+
+    [Fact]
+    public void Peek_AnyMoment_ChangesNothing()
+    {
+        Rig rig = new();
+        using LaneGroup plain = new(rig.Topology);
+        Rig.RunTo(plain, 0, SimTime.FromSeconds(500));
+        using LaneGroup looked = new(rig.Topology);
+        SimTime until = SimTime.FromSeconds(500);
+        while (looked.Time(0) < until)
+        {
+            looked.Propose(0);
+            Rig.Finish(looked);
+            SimTime end = looked.PendingEnd(0);
+            looked.Peek(0, new((looked.Time(0).Ticks + end.Ticks) / 2));
+            Rig.Finish(looked);
+            double half = looked.End.AmountOf(rig.Tank)[0];
+            Assert.True(half <= looked.GetAmount(0, rig.Tank));
+            if (end > until)
+            {
+                looked.Cut(0, until);
+                Rig.Finish(looked);
+            }
+            else
+            {
+                looked.Commit(0);
+            }
+        }
+
+        Assert.Equal(plain.GetAmount(0, rig.Tank), looked.GetAmount(0, rig.Tank));
+    }
+
+    [Fact]
+    public void Propose_SwitchArmed_LandsWithinToleranceOfCrossing()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology, 1e-7);
+        int guard = group.AddGuard(new LevelGuard(rig.Tank, Rig.Density * Rig.Area * 0.3, -1));
+        group.Arm(0, guard, true);
+        while (group.Fired(0) == 0)
+        {
+            group.Propose(0);
+            Rig.Finish(group);
+            group.Commit(0);
+        }
+
+        Assert.Equal(1UL, group.Fired(0));
+        Assert.InRange(group.Time(0).Seconds, 1219.1158 - 0.05, 1219.1158 + 0.05);
+        Assert.True(group.GetAmount(0, rig.Tank) <= Rig.Density * Rig.Area * 0.3);
+    }
+
+    [Fact]
+    public void Locate_Sentinel_SameMomentAsSwitch()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology, 1e-7);
+        int guard = group.AddGuard(new LevelGuard(rig.Tank, Rig.Density * Rig.Area * 0.3, -1));
+        while (true)
+        {
+            group.Propose(0);
+            Rig.Finish(group);
+            double atEnd = group.GuardAtEnd(guard)[0];
+            if (atEnd >= 0)
+            {
+                group.Peek(0, group.Time(0));
+                Rig.Finish(group);
+                group.Locate(0, guard, group.Time(0), group.GuardAtEnd(guard)[0], atEnd);
+                Rig.Finish(group);
+                break;
+            }
+
+            group.Commit(0);
+        }
+
+        Assert.InRange(group.Located(0).Seconds, 1219.1158 - 0.05, 1219.1158 + 0.05);
+    }
+
+    [Fact]
+    public void Run_NothingHappens_FewStepsAndNoGrowthWithTime()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology);
+        group.SetInput(0, rig.Opening, 2e-3);
+        Rig.RunTo(group, 0, SimTime.FromSeconds(36000));
+        long ten = group.Steps(0);
+        Rig.RunTo(group, 0, SimTime.FromSeconds(360000));
+        Assert.True(ten < 30, $"{ten} steps");
+        Assert.True(group.Steps(0) < 60, $"{group.Steps(0)} steps");
+    }
+
+    [Fact]
+    public void Iterate_AfterWarmUp_AllocatesNothing()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology);
+        Rig.RunTo(group, 0, SimTime.FromSeconds(100));
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Rig.RunTo(group, 0, SimTime.FromSeconds(900));
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+    }
+
+    [Fact]
+    public void SetInput_StepPending_Refused()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology);
+        group.Propose(0);
+        Rig.Finish(group);
+        Assert.Throws<InvalidOperationException>(() => group.SetInput(0, rig.Opening, 0));
+    }
+}
