@@ -38,10 +38,6 @@ public sealed unsafe partial class LaneGroup
                     still |= s.Size == 0 ? 1u << lane : 0;
                     s.Task = LaneTask.None;
                     break;
-                case LaneTask.Locate:
-                    s.Bracket.Take(s.Size, _guards[s.Guard].Evaluate(End)[lane]);
-                    NextLocation(s);
-                    break;
             }
 
             left += s.Task == LaneTask.None ? 0 : 1;

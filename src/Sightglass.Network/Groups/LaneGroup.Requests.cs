@@ -15,6 +15,7 @@ public sealed unsafe partial class LaneGroup
         s.Bracket = default;
         s.AllowedSize = 0;
         s.Fired = 0;
+        s.SizeAtProposal = s.NextSize;
     }
 
     /// <summary>The pending step becomes the committed state. Needs no iteration.</summary>
@@ -63,40 +64,6 @@ public sealed unsafe partial class LaneGroup
 
         s.Task = LaneTask.Peek;
         s.Target = at.Ticks;
-    }
-
-    /// <summary>
-    /// Asks when a guard, negative at a moment of the pending step, is first not negative before the step's end.
-    /// The answer is in <see cref="Located"/>.
-    /// </summary>
-    /// <param name="lane">0…7.</param>
-    /// <param name="guard">As given by <see cref="AddGuard"/>.</param>
-    /// <param name="from">A moment at which the guard is negative.</param>
-    /// <param name="atFrom">Its value there.</param>
-    /// <param name="atEnd">Its value, not negative, at the pending step's end.</param>
-    public void Locate(int lane, int guard, SimTime from, double atFrom, double atEnd)
-    {
-        LaneState s = _lanes[lane];
-        RequirePending(s);
-        s.Bracket = Bracket.Open(from.Ticks - s.Committed, atFrom, s.Pending - s.Committed, atEnd);
-        s.Guard = guard;
-        s.Task = LaneTask.Locate;
-        NextLocation(s);
-    }
-
-    /// <summary>Where the last location ended.</summary>
-    public SimTime Located(int lane) => new(_lanes[lane].Committed + _lanes[lane].Bracket.High);
-
-    private static void NextLocation(LaneState s)
-    {
-        if (s.Bracket.IsClosed)
-        {
-            s.Task = LaneTask.None;
-        }
-        else
-        {
-            s.Target = s.Committed + s.Bracket.Next();
-        }
     }
 
     private static void RequirePending(LaneState s)

@@ -7,8 +7,8 @@ namespace Sightglass.Network.Groups;
 
 /// <summary>
 /// Eight runs of one network side by side. Each lane has its own clock, step and request; what a lane computes is the same
-/// bits whatever runs in the others. Ask with <see cref="Propose"/>, <see cref="Cut"/>, <see cref="Peek"/> or
-/// <see cref="Locate"/>, then <see cref="Iterate"/> until the lane's task is <see cref="LaneTask.None"/>.
+/// bits whatever runs in the others. Ask with <see cref="Propose"/>, <see cref="Cut"/> or
+/// <see cref="Peek"/>, then <see cref="Iterate"/> until the lane's task is <see cref="LaneTask.None"/>.
 /// </summary>
 public sealed unsafe partial class LaneGroup : IDisposable
 {
@@ -128,8 +128,8 @@ public sealed unsafe partial class LaneGroup : IDisposable
     /// <summary>True when even a step of one tick was refused: the lane cannot go on.</summary>
     public bool HasFailed(int lane) => _lanes[lane].Failed;
 
-    /// <summary>Step control to be kept in a snapshot: the size of the next attempt in ticks.</summary>
-    public long StepSize(int lane) => _lanes[lane].NextSize;
+    /// <summary>Step control to be kept in a snapshot: the size in ticks with which the pending step (or else the next) begins its attempts.</summary>
+    public long StepSize(int lane) => _lanes[lane].HasPending ? _lanes[lane].SizeAtProposal : _lanes[lane].NextSize;
 
     /// <summary>Puts clock and step control of a lane where a snapshot says; the amounts are set apart.</summary>
     public void Restore(int lane, SimTime time, long stepSize, long steps)

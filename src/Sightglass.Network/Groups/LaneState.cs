@@ -17,12 +17,15 @@ internal sealed class LaneState
     /// <summary>Size of the next attempt in ticks; 0 when it is to be made from the flows.</summary>
     public long NextSize;
 
+    /// <summary>What <see cref="NextSize"/> was when the step was asked for.</summary>
+    public long SizeAtProposal;
+
     public LaneTask Task;
 
-    /// <summary>The moment asked for by a cut or a peek, or tried by a location.</summary>
+    /// <summary>The moment asked for by a cut or a peek.</summary>
     public long Target;
 
-    /// <summary>The guard being located by <see cref="LaneTask.Locate"/>.</summary>
+    /// <summary>The switch whose crossing is being closed in on.</summary>
     public int Guard;
 
     /// <summary>Open while a crossing is being closed in on.</summary>

@@ -14,7 +14,4 @@ public enum LaneTask
 
     /// <summary>The state at a moment within the pending step, to look at until the next iteration.</summary>
     Peek,
-
-    /// <summary>The moment within the pending step at which a sentinel fires.</summary>
-    Locate,
 }

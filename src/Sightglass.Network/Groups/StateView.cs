@@ -7,7 +7,7 @@ namespace Sightglass.Network.Groups;
 /// A look at the eight states of a group: at the committed ones, or at those at the end of the last attempt.
 /// Valid until the group's next iteration.
 /// </summary>
-public readonly unsafe ref struct StateView
+public readonly unsafe struct StateView
 {
     private readonly LaneGroup _group;
     private readonly Lanes* _amounts;

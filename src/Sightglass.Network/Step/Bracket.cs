@@ -5,7 +5,7 @@ namespace Sightglass.Network.Step;
 /// Secant steps that aim half the tolerance past the root, with the Illinois change of weight (Dowell and Jarratt 1971, from memory)
 /// and bisection where they do not shorten the interval enough.
 /// </summary>
-internal struct Bracket
+public struct Bracket
 {
     /// <summary>How near the crossing is located: 2⁻¹² s.</summary>
     public const long ToleranceTicks = 256;

@@ -135,32 +135,6 @@ public sealed class LaneGroupTests
     }
 
     [Fact]
-    public void Locate_Sentinel_SameMomentAsSwitch()
-    {
-        Rig rig = new();
-        using LaneGroup group = new(rig.Topology, 1e-7);
-        int guard = group.AddGuard(new LevelGuard(rig.Tank, Rig.Density * Rig.Area * 0.3, -1));
-        while (true)
-        {
-            group.Propose(0);
-            Rig.Finish(group);
-            double atEnd = group.GuardAtEnd(guard)[0];
-            if (atEnd >= 0)
-            {
-                group.Peek(0, group.Time(0));
-                Rig.Finish(group);
-                group.Locate(0, guard, group.Time(0), group.GuardAtEnd(guard)[0], atEnd);
-                Rig.Finish(group);
-                break;
-            }
-
-            group.Commit(0);
-        }
-
-        Assert.InRange(group.Located(0).Seconds, 1219.1158 - 0.05, 1219.1158 + 0.05);
-    }
-
-    [Fact]
     public void Run_NothingHappens_FewStepsAndNoGrowthWithTime()
     {
         Rig rig = new();

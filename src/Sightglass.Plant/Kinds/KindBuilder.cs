@@ -1,0 +1,26 @@
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Kinds;
+
+/// <summary>A kind of equipment: its sheet, and how items of it are built into a plan.</summary>
+public abstract class KindBuilder
+{
+    public abstract KindSheet Sheet { get; }
+
+    /// <summary>First pass: stores and slots, so that paths find their ends whatever the order of names.</summary>
+    public virtual void Declare(PlanBuilder plan, Item item)
+    {
+    }
+
+    /// <summary>Second pass: paths, signals, bindings, rules.</summary>
+    public virtual void Connect(PlanBuilder plan, Item item)
+    {
+    }
+
+    /// <summary>Third pass: indications, whose formulas need every name.</summary>
+    public virtual void Indicate(PlanBuilder plan, Item item)
+    {
+    }
+}

@@ -1,0 +1,76 @@
+using System.Runtime.InteropServices;
+using Sightglass.Basics.Numbers;
+using Sightglass.Network.Groups;
+
+namespace Sightglass.Plant.Plans;
+
+/// <summary>The numbers of eight plants of one plan: a lane group for each network, and the slots.</summary>
+public sealed class LaneBank : IDisposable
+{
+    private readonly LaneGroup[] _groups;
+    private readonly StateView[] _views;
+    private readonly Lanes[] _slots;
+
+    public LaneBank(Plan plan, double relativeTolerance = 1e-5)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        Plan = plan;
+        _groups = [.. plan.Networks.Select(t => new LaneGroup(t, relativeTolerance))];
+        _views = new StateView[_groups.Length];
+        _slots = new Lanes[plan.Slots.Length];
+        for (int i = 0; i < plan.Switches.Length; i++)
+        {
+            GuardOfSwitch.Add(_groups[plan.Switches[i].Network].AddGuard(new BankGuard(this, plan.Switches[i].Network, plan.Switches[i].Margin)));
+        }
+    }
+
+    public Plan Plan { get; }
+
+    public int Networks => _groups.Length;
+
+    /// <summary>Guard number of each switch rule within its network's group.</summary>
+    public List<int> GuardOfSwitch { get; } = [];
+
+    public LaneGroup Group(int network) => _groups[network];
+
+    /// <summary>The state that signals see for a network.</summary>
+    public StateView View(int network) => _views[network];
+
+    /// <summary>Makes signals see the states at the end of every network's last attempt.</summary>
+    public void LookAtEnds()
+    {
+        for (int i = 0; i < _groups.Length; i++)
+        {
+            _views[i] = _groups[i].End;
+        }
+    }
+
+    public Lanes SlotLanes(Slot slot) => _slots[slot.Index];
+
+    public double GetSlot(int lane, Slot slot) =>
+        MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan())[(slot.Index * Lanes.Count) + lane];
+
+    /// <summary>Copies a lane's slots out, in order.</summary>
+    public void CopySlots(int lane, Span<double> slots)
+    {
+        ReadOnlySpan<double> all = MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan());
+        for (int i = 0; i < _slots.Length; i++)
+        {
+            slots[i] = all[(i * Lanes.Count) + lane];
+        }
+    }
+
+    public void SetSlot(int lane, Slot slot, double value) =>
+        MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan())[(slot.Index * Lanes.Count) + lane] = value;
+
+    /// <summary>Lets signals see a given state of one network: used by guards while a step is being judged.</summary>
+    internal void LookAt(int network, in StateView state) => _views[network] = state;
+
+    public void Dispose()
+    {
+        foreach (LaneGroup group in _groups)
+        {
+            group.Dispose();
+        }
+    }
+}

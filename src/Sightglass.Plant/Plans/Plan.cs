@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Network.Compile;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Plans;
+
+/// <summary>
+/// A book (for one road number) compiled to networks, slots and signals: names resolved to numbers once, shared by every world.
+/// </summary>
+public sealed class Plan
+{
+    internal Plan(PlanScope scope) => Scope = scope;
+
+    public required ClassBook Book { get; init; }
+
+    public required ImmutableArray<Topology> Networks { get; init; }
+
+    /// <summary>By the number that a name of the scope carries.</summary>
+    public required ImmutableArray<Signal> Signals { get; init; }
+
+    public PlanScope Scope { get; }
+
+    public required ImmutableArray<SlotInfo> Slots { get; init; }
+
+    public required ImmutableArray<Binding> Bindings { get; init; }
+
+    public required ImmutableArray<SwitchRule> Switches { get; init; }
+
+    public required ImmutableArray<PulseRule> Pulses { get; init; }
+
+    public required ImmutableSortedDictionary<string, ItemPlan> Items { get; init; }
+
+    public required ImmutableSortedDictionary<string, StartRule> Starts { get; init; }
+
+    /// <summary>Margins of the book's facts.</summary>
+    public required ImmutableSortedDictionary<string, Signal> Facts { get; init; }
+
+    /// <summary>Margins of what can be seen, heard or smelled.</summary>
+    public required ImmutableSortedDictionary<string, Signal> Signs { get; init; }
+
+    /// <summary>Margins of hazards that bite under a condition only; the others always bite.</summary>
+    public required ImmutableSortedDictionary<string, Signal> Hazards { get; init; }
+
+    public required WayTable Ways { get; init; }
+
+    /// <summary>Names of amounts in the order of each network's builder, for snapshots and records.</summary>
+    public required ImmutableArray<ImmutableArray<string>> AmountNames { get; init; }
+
+    /// <summary>The signal of a name in scope, or null.</summary>
+    public Signal? FindSignal(string name) => Scope.TryGet(name, out Basics.Formulas.FormulaName found) ? Signals[found.Id] : null;
+}

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Formulas;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Network.Compile;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Plans;
+
+/// <summary>What kinds build into: networks by system, slots, signals with names, bindings, rules.</summary>
+public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
+{
+    private readonly SortedDictionary<string, int> _networkOf = new(StringComparer.Ordinal);
+    private readonly List<NetworkBuilder> _networks = [];
+    private readonly List<List<string>> _amountNames = [];
+    private readonly Dictionary<string, StoreEnd> _stores = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ItemPlan> _items = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Slot> _slotOf = new(StringComparer.Ordinal);
+
+    public ClassBook Book { get; } = book;
+
+    /// <summary>Everything that is wrong with the book as a plant.</summary>
+    public DiagnosticList Found { get; } = found;
+
+    public PlanScope Scope { get; } = new();
+
+    internal List<Signal> Signals { get; } = [];
+
+    internal List<SlotInfo> Slots { get; } = [];
+
+    internal List<Binding> Bindings { get; } = [];
+
+    internal List<SwitchRule> Switches { get; } = [];
+
+    internal List<PulseRule> Pulses { get; } = [];
+
+    internal SortedDictionary<string, StartRule> Starts { get; } = new(StringComparer.Ordinal);
+
+    internal IReadOnlyList<NetworkBuilder> Networks => _networks;
+
+    internal IEnumerable<IReadOnlyList<string>> AmountNames => _amountNames;
+
+    internal IReadOnlyDictionary<string, ItemPlan> Items => _items;
+
+    /// <summary>The number of a system's network; made when first asked for.</summary>
+    public int NetworkOf(Item item)
+    {
+        string system = item.System ?? "";
+        if (!_networkOf.TryGetValue(system, out int index))
+        {
+            index = _networks.Count;
+            _networkOf[system] = index;
+            _networks.Add(new());
+            _amountNames.Add([]);
+        }
+
+        return index;
+    }
+
+    public NetworkBuilder Network(int index) => _networks[index];
+
+    /// <summary>Notes the names of a store's amounts, in order, for snapshots: call right after adding a store.</summary>
+    public void NameAmounts(int network, params ReadOnlySpan<string> names) => _amountNames[network].AddRange(names);
+
+    public void AddStore(string name, StoreEnd end) => _stores[name] = end;
+
+    /// <summary>The end a path names, or null after an error. <c>outside</c> is one boundary a network, made by the kinds.</summary>
+    public StoreEnd? FindEnd(Item path, PortReference? reference, string which)
+    {
+        if (reference is null)
+        {
+            Found.Error("P001", path.Span, $"`{path.Name}` has no `{which}`", $"write `{which}: NAME OF A STORE, PORT`");
+            return null;
+        }
+
+        if (!_stores.TryGetValue(reference.Item, out StoreEnd? end))
+        {
+            Found.Error("P002", reference.Span, $"`{reference.Item}` is not a store that `{path.Name}` can end at", Nearest.DidYouMean(reference.Item, _stores.Keys));
+            return null;
+        }
+
+        if (reference.Port is null)
+        {
+            return end;
+        }
+
+        if (end.Item is null || !end.Item.Ports.TryGetValue(reference.Port, out Port? port))
+        {
+            Found.Error("P003", reference.Span, $"`{reference.Item}` has no port `{reference.Port}`", Nearest.DidYouMean(reference.Port, end.Item?.Ports.Keys ?? []));
+            return null;
+        }
+
+        return end with { Port = port };
+    }
+
+    public StoreEnd? FindStore(string name) => _stores.GetValueOrDefault(name);
+
+    /// <summary>A slot by name; made with its start value when first asked for.</summary>
+    public Slot SlotNamed(string name, double start = 0)
+    {
+        if (!_slotOf.TryGetValue(name, out Slot slot))
+        {
+            slot = new(Slots.Count);
+            _slotOf[name] = slot;
+            Slots.Add(new(name, start));
+        }
+
+        return slot;
+    }
+
+    /// <summary>The slot of an item's position; its value is an index into the item's positions.</summary>
+    public Slot PositionSlot(Item item)
+    {
+        int usual = item.UsualPosition is null ? 0 : Math.Max(0, item.Positions.IndexOf(item.UsualPosition));
+        Slot slot = SlotNamed($"position of {item.Name}", usual);
+        ItemPlan plan = PlanOf(item);
+        if (plan.Position is null)
+        {
+            Update(plan with { Position = slot, Jammed = SlotNamed($"jammed of {item.Name}") });
+            Starts[item.Name] = new(item.Name, Dimension.One, -1, default, null, slot, item.Positions);
+        }
+
+        return slot;
+    }
+
+    public ItemPlan PlanOf(Item item) => _items.TryGetValue(item.Name, out ItemPlan? plan) ? plan : _items[item.Name] = new(item);
+
+    public void Update(ItemPlan plan) => _items[plan.Item.Name] = plan;
+
+    /// <summary>Declares a fault: one slot for each of its values, all zero while it is not there.</summary>
+    public ImmutableArray<Slot> Fault(Item item, string fault, params ReadOnlySpan<string> values)
+    {
+        ImmutableArray<(string, Slot)>.Builder slots = ImmutableArray.CreateBuilder<(string, Slot)>();
+        foreach (string value in values)
+        {
+            slots.Add((value, SlotNamed($"{fault} {value} of {item.Name}")));
+        }
+
+        ItemPlan plan = PlanOf(item);
+        Update(plan with { Faults = plan.Faults.SetItem(fault, slots.ToImmutable()) });
+        return [.. slots.Select(s => s.Item2)];
+    }
+
+    /// <summary>Gives a signal a name in formulas: <c>volume of forward compartment</c>.</summary>
+    public void Name(string name, Dimension dimension, Signal signal, bool isCondition = false)
+    {
+        Scope.Add(name, dimension, Signals.Count, isCondition);
+        Signals.Add(signal);
+    }
+
+    /// <summary>An input of a network that follows from the slots.</summary>
+    public Input Bind(int network, SlotFunction value)
+    {
+        Input input = _networks[network].AddInput(0);
+        Bindings.Add(new(network, input, -1, value));
+        return input;
+    }
+
+    /// <summary>Lets a parameter of a network follow from the slots.</summary>
+    public void BindParameter(int network, int parameter, SlotFunction value) => Bindings.Add(new(network, default, parameter, value));
+
+    public void AddSwitch(SwitchRule rule) => Switches.Add(rule);
+
+    public void AddPulse(PulseRule rule) => Pulses.Add(rule);
+
+    public void AddStart(StartRule rule) => Starts[rule.Name] = rule;
+
+    /// <summary>Reads a formula of the book in this plan's names; null after an error.</summary>
+    public Formula? Read(string text, Span span, FormulaKind expected) => FormulaParser.Parse(text, span, Scope, Found, expected);
+}

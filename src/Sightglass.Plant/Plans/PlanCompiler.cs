@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Formulas;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Plans;
+
+/// <summary>Builds a book into a plan.</summary>
+public static class PlanCompiler
+{
+    /// <summary>World inputs that every plan has, as slots and as names in formulas.</summary>
+    public static readonly ImmutableArray<(string Name, Dimension Dimension, double Start)> WorldInputs =
+    [
+        ("grade", Dimension.One, 0),
+        ("cant", Dimension.One, 0),
+        ("ambient temperature", Dimension.Kelvin, 291.15),
+    ];
+
+    /// <summary>The plan, or null when the book has errors as a plant; all of them are in <paramref name="found"/>.</summary>
+    public static Plan? Compile(ClassBook book, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(found);
+        PlanBuilder builder = new(book, found);
+        int errorsBefore = found.Count(d => d.Severity == Severity.Error);
+        foreach ((string name, Dimension dimension, double start) in WorldInputs)
+        {
+            Slot slot = builder.SlotNamed(name, start);
+            builder.Name(name, dimension, new SlotSignal(slot));
+            builder.AddStart(new(name, dimension, -1, default, null, slot, []));
+        }
+
+        Pass(book, (kind, item) => kind.Declare(builder, item));
+        Pass(book, (kind, item) => kind.Connect(builder, item));
+        ImmutableSortedDictionary<string, Signal> facts = Facts(book, builder);
+        Pass(book, (kind, item) => kind.Indicate(builder, item));
+        ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan)));
+        ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan)));
+        if (found.Count(d => d.Severity == Severity.Error) > errorsBefore)
+        {
+            return null;
+        }
+
+        return new Plan(builder.Scope)
+        {
+            Book = book,
+            Networks = [.. builder.Networks.Select(n => n.Build())],
+            Signals = [.. builder.Signals],
+            Slots = [.. builder.Slots],
+            Bindings = [.. builder.Bindings],
+            Switches = [.. builder.Switches],
+            Pulses = [.. builder.Pulses],
+            Items = builder.Items.ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Starts = builder.Starts.ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Facts = facts,
+            Signs = signs,
+            Hazards = hazards,
+            Ways = new(book),
+            AmountNames = [.. builder.AmountNames.Select(a => a.ToImmutableArray())],
+        };
+    }
+
+    private static void Pass(ClassBook book, Action<KindBuilder, Item> build)
+    {
+        foreach (Item item in book.Items.Values)
+        {
+            if (KindLibrary.Find(item.Kind.Name) is { } kind)
+            {
+                build(kind, item);
+            }
+        }
+    }
+
+    /// <summary>Facts may speak of facts declared anywhere in the book: those without unknown names are taken first, until none is left.</summary>
+    private static ImmutableSortedDictionary<string, Signal> Facts(ClassBook book, PlanBuilder builder)
+    {
+        SortedDictionary<string, Signal> done = new(StringComparer.Ordinal);
+        List<Fact> left = [.. book.Facts.Values];
+        while (left.Count > 0)
+        {
+            int before = left.Count;
+            left.RemoveAll(fact => TryFact(fact, builder, done));
+            if (left.Count == before)
+            {
+                left.ForEach(fact => builder.Read(fact.Formula, fact.FormulaSpan, FormulaKind.Condition));
+                break;
+            }
+        }
+
+        return done.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    }
+
+    private static bool TryFact(Fact fact, PlanBuilder builder, SortedDictionary<string, Signal> done)
+    {
+        DiagnosticList tried = new();
+        if (FormulaParser.Parse(fact.Formula, fact.FormulaSpan, builder.Scope, tried, FormulaKind.Condition) is not { } formula)
+        {
+            return false;
+        }
+
+        FormulaSignal signal = new(formula);
+        builder.Name(fact.Name, Dimension.One, signal, isCondition: true);
+        done[fact.Name] = signal;
+        return true;
+    }
+
+    private static ImmutableSortedDictionary<string, Signal> Conditions(PlanBuilder builder, IEnumerable<(string Name, string? Formula, Span Span)> rows)
+    {
+        SortedDictionary<string, Signal> done = new(StringComparer.Ordinal);
+        foreach ((string name, string? text, Span span) in rows)
+        {
+            if (text is not null && builder.Read(text, span, FormulaKind.Condition) is { } formula)
+            {
+                done[name] = new FormulaSignal(formula);
+            }
+        }
+
+        return done.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    }
+}

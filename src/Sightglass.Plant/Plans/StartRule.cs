@@ -1,0 +1,20 @@
+using Sightglass.Basics.Quantities;
+
+namespace Sightglass.Plant.Plans;
+
+/// <summary>A starting value that a situation may give: <c>fill of aft compartment</c>.</summary>
+/// <param name="Name">As written in situations.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Network">Whose amount it sets, or −1 for a slot.</param>
+/// <param name="Amount">The amount it sets.</param>
+/// <param name="ToAmount">Amount from the value given (SI).</param>
+/// <param name="Slot">The slot it sets where <paramref name="Network"/> is −1.</param>
+/// <param name="Choices">Words it takes instead of a number, in the order of slot values.</param>
+public sealed record StartRule(
+    string Name,
+    Dimension Dimension,
+    int Network,
+    Network.Compile.Amount Amount,
+    Func<double, double>? ToAmount,
+    Slot Slot,
+    System.Collections.Immutable.ImmutableArray<string> Choices);

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>The least of several margins: holds when all do.</summary>
+public sealed class AllSignal(ImmutableArray<Signal> parts) : Signal
+{
+    public override Lanes Evaluate(LaneBank bank)
+    {
+        Lanes least = parts[0].Evaluate(bank);
+        for (int i = 1; i < parts.Length; i++)
+        {
+            least = Lanes.Min(parts[i].Evaluate(bank), least);
+        }
+
+        return least;
+    }
+}

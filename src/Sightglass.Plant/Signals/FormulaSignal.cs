@@ -1,0 +1,17 @@
+using Sightglass.Basics.Formulas;
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>A formula of other signals, whose names carry the numbers of those signals.</summary>
+public sealed class FormulaSignal(Formula formula) : Signal
+{
+    public Formula Formula { get; } = formula;
+
+    public override Lanes Evaluate(LaneBank bank)
+    {
+        BankValues values = new(bank);
+        return Formula.Evaluate<Lanes, BankValues>(ref values);
+    }
+}

@@ -1,0 +1,12 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Network.Compile;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>potential·factor + offset.</summary>
+public sealed class PotentialSignal(int network, Amount amount, double factor = 1, double offset = 0) : Signal
+{
+    public override Lanes Evaluate(LaneBank bank) =>
+        Lanes.Fma(bank.View(network).PotentialOf(amount), Lanes.Of(factor), Lanes.Of(offset));
+}

@@ -1,0 +1,10 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>slot·factor + offset.</summary>
+public sealed class SlotSignal(Slot slot, double factor = 1, double offset = 0) : Signal
+{
+    public override Lanes Evaluate(LaneBank bank) => Lanes.Fma(bank.SlotLanes(slot), Lanes.Of(factor), Lanes.Of(offset));
+}

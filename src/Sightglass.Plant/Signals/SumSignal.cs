@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>The sum of signals in their order.</summary>
+public sealed class SumSignal(ImmutableArray<Signal> parts) : Signal
+{
+    public override Lanes Evaluate(LaneBank bank)
+    {
+        Lanes sum = Lanes.Of(0);
+        foreach (Signal part in parts)
+        {
+            sum += part.Evaluate(bank);
+        }
+
+        return sum;
+    }
+}
