@@ -1,0 +1,7 @@
+namespace Sightglass.Network.Tests.Stores;
+
+public sealed class StoreReferenceTests
+{
+    [Fact]
+    public void A1_11_TiltedFloor_WetAndDry_HasTheDepthsOfTheGeometry() => StoreReferences.TiltedFloor.Holds();
+}
