@@ -7,8 +7,8 @@ namespace Sightglass.Network.Step;
 /// </summary>
 public struct Bracket
 {
-    /// <summary>How near the crossing is located: 2⁻¹² s.</summary>
-    public const long ToleranceTicks = 256;
+    /// <summary>How near the crossing is located: 2⁻¹⁶ s. Errors of a switch that fires again and again add up, so it is much finer than any event needs.</summary>
+    public const long ToleranceTicks = 16;
 
     private double _atLow;
     private double _atHigh;

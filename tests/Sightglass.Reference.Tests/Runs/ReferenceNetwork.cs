@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Sightglass.Network.Compile;
+using Sightglass.Reference.Tests.Laws;
+using Sightglass.Reference.Tests.Networks;
+
+namespace Sightglass.Reference.Tests.Runs;
+
+/// <summary>A reference problem compiled for the kernel.</summary>
+public sealed class ReferenceNetwork
+{
+    private readonly Dictionary<(InputKind Kind, int Index), Input> _inputs = [];
+    private readonly Amount[] _nodes;
+    private readonly Amount _outside;
+
+    private ReferenceNetwork(NetFile file)
+    {
+        File = file;
+        NetworkBuilder builder = new();
+        _outside = builder.AddBoundary<OutsideStore>("outside", [file.OutsidePotential]).First;
+        _nodes = [.. file.Nodes.Select((_, i) => AddNode(builder, i))];
+        AddFrictionsAndHeads(builder);
+        AddOrifices(builder);
+        AddRelays(builder);
+        AddSources(builder);
+        Topology = builder.Build();
+    }
+
+    public NetFile File { get; }
+
+    public Topology Topology { get; }
+
+    /// <summary>The amounts of the file's nodes, in its order.</summary>
+    public ImmutableArray<Amount> Nodes => [.. _nodes];
+
+    /// <summary>What has passed to the outside.</summary>
+    public Amount Outside => _outside;
+
+    public static ReferenceNetwork Of(NetFile file) => new(file);
+
+    /// <summary>The input that a switch or the schedule sets.</summary>
+    public Input InputOf(InputKind kind, int index) => _inputs[(kind, index)];
+
+    /// <summary>Amount of a node at a potential.</summary>
+    public double AmountAt(int node, double potential) => CapacityOf(node) * potential;
+
+    /// <summary>A follower's capacity is its lag.</summary>
+    public double CapacityOf(int node) => File.Relays.FirstOrDefault(r => r.Z == node)?.Lag ?? File.Nodes[node].Capacity;
+
+    private Amount AddNode(NetworkBuilder builder, int node)
+    {
+        NodeRow row = File.Nodes[node];
+        return builder.AddStore<LinearStore>(row.Name, [CapacityOf(node)], [AmountAt(node, row.Start)], [SpanOf(node)]).First;
+    }
+
+    /// <summary>The range that a potential moves in: 10 bar or 1 m of head, a relay's ±1, 20 m behind a pump.</summary>
+    private double SpanOf(int node)
+    {
+        if (File.Relays.Any(r => r.Z == node))
+        {
+            return 2;
+        }
+
+        return File.Orifices.Length > 0 ? 10 : File.Nodes[node].Name is "PMP" or "RAIL" ? 20 : 1;
+    }
+
+    private void AddFrictionsAndHeads(NetworkBuilder builder)
+    {
+        foreach ((FrictionRow f, int i) in File.Frictions.Select((f, i) => (f, i)))
+        {
+            builder.AddPath<FrictionLaw>($"fric {i}", [Node(f.A), Node(f.B)], [FlowOf(f.A, f.B)], [f.K, f.Epsilon], []);
+        }
+
+        foreach ((HeadRow h, int i) in File.Heads.Select((h, i) => (h, i)))
+        {
+            Input open = NewInput(builder, InputKind.HeadOpening, i, h.Open);
+            builder.AddPath<HeadLaw>($"head {i}", [Node(h.A), Node(h.B)], [FlowOf(h.A, h.B)], [h.K, h.Epsilon, h.Offset], [open]);
+        }
+    }
+
+    private void AddOrifices(NetworkBuilder builder)
+    {
+        foreach ((ControlRow c, int i) in File.Controls.Select((c, i) => (c, i)))
+        {
+            NewInput(builder, InputKind.ControlTarget, i, c.C0);
+            NewInput(builder, InputKind.ControlGain, i, c.Gain);
+        }
+
+        foreach ((OrificeRow o, int i) in File.Orifices.Select((o, i) => (o, i)))
+        {
+            string name = $"orif {i}";
+            switch (o.Kind)
+            {
+                case OrificeKind.Plain:
+                    Input open = NewInput(builder, InputKind.OrificeOpening, i, o.P1);
+                    builder.AddPath<PlainOrificeLaw>(name, [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C], [open]);
+                    break;
+                case OrificeKind.Check:
+                    builder.AddPath<CheckOrificeLaw>(name, [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C, o.P1, o.P2], []);
+                    break;
+                default:
+                    AddControlled(builder, name, o);
+                    break;
+            }
+        }
+    }
+
+    private void AddControlled(NetworkBuilder builder, string name, OrificeRow o)
+    {
+        int row = (int)o.P1;
+        ControlRow c = File.Controls[row];
+        Input target = InputOf(InputKind.ControlTarget, row);
+        Input gain = InputOf(InputKind.ControlGain, row);
+        if (c.C == NetFile.Outside)
+        {
+            builder.AddPath<FixedTargetOrificeLaw>(
+                name, [Node(o.A), Node(o.B), Node(c.D)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2], [target, gain]);
+        }
+        else
+        {
+            builder.AddPath<TrackingOrificeLaw>(
+                name, [Node(o.A), Node(o.B), Node(c.D), Node(c.C)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2, c.C1, c.Low, c.High, c.Delta], [target, gain]);
+        }
+    }
+
+    private void AddRelays(NetworkBuilder builder)
+    {
+        foreach (RelayRow r in File.Relays)
+        {
+            builder.AddPath<RelayLaw>($"relay {r.Z}", [Node(r.Z), Node(r.E), Node(r.B)], [new(Node(r.Z), Amount.None)], [r.Width, r.Enabled], []);
+        }
+    }
+
+    private void AddSources(NetworkBuilder builder)
+    {
+        foreach ((SourceRow s, int i) in File.Sources.Select((s, i) => (s, i)))
+        {
+            Input flow = NewInput(builder, InputKind.Source, i, s.Flow);
+            builder.AddPath<SourceLaw>($"src {i}", [_outside, Node(s.Node)], [new(_outside, Node(s.Node))], [], [flow]);
+        }
+    }
+
+    private Input NewInput(NetworkBuilder builder, InputKind kind, int index, double start) => _inputs[(kind, index)] = builder.AddInput(start);
+
+    private Amount Node(int node) => node == NetFile.Outside ? _outside : _nodes[node];
+
+    private Flow FlowOf(int a, int b) => new(Node(a), Node(b));
+}
