@@ -16,6 +16,18 @@ public readonly record struct Span(SourceText? Source, int Start, int Length)
 
     public string Text => Source is null ? "" : Source.Text.Substring(Start, Math.Min(Length, Source.Text.Length - Start));
 
+    /// <summary>
+    /// A stretch inside this one, by offsets into the text that was read from it; the whole where that text is not
+    /// this stretch letter by letter (quoted or folded in its file).
+    /// </summary>
+    public Span Slice(string text, int start, int length)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        bool same = Source is not null && Start >= 0 && End <= Source.Text.Length
+            && Source.Text.AsSpan(Start, Length).SequenceEqual(text);
+        return same ? new(Source, Start + start, length) : this;
+    }
+
     /// <summary><c>file:line:column</c>, or an empty text for <see cref="None"/>.</summary>
     public override string ToString() => Source is null ? "" : FormattableString.Invariant($"{Path}:{Line}:{Column}");
 }

@@ -21,6 +21,9 @@ public readonly record struct Dimension(sbyte Mass, sbyte Length, sbyte Time, sb
     public static readonly Dimension Frequency = new(0, 0, -1);
     public static readonly Dimension Voltage = new(1, 2, -3, 0, -1);
     public static readonly Dimension KinematicViscosity = new(0, 2, -1);
+    public static readonly Dimension Force = new(1, 1, -2);
+    public static readonly Dimension Acceleration = new(0, 1, -2);
+    public static readonly Dimension Resistance = new(1, 2, -3, 0, -2);
 
     public static Dimension operator *(Dimension a, Dimension b) => new(
         (sbyte)(a.Mass + b.Mass), (sbyte)(a.Length + b.Length), (sbyte)(a.Time + b.Time), (sbyte)(a.Temperature + b.Temperature), (sbyte)(a.Current + b.Current));

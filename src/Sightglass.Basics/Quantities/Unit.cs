@@ -7,6 +7,12 @@ namespace Sightglass.Basics.Quantities;
 /// </summary>
 public sealed record Unit(string Symbol, Dimension Dimension, double Factor, double Offset = 0)
 {
+    /// <summary>True for pressures measured from vacuum by their very name: <c>psia</c>, <c>bar abs</c>.</summary>
+    public bool IsAbsolute { get; init; }
+
+    /// <summary>True for scales whose zero is not nothing: <c>degC</c>, <c>degF</c>. They name a point, not a difference.</summary>
+    public bool IsScale => Offset != 0;
+
     public double ToSi(double value) => (value * Factor) + Offset;
 
     public double FromSi(double si) => (si - Offset) / Factor;
