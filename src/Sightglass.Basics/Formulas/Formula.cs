@@ -12,7 +12,7 @@ namespace Sightglass.Basics.Formulas;
 /// <remarks>
 /// Margins: a ≤ b and a &lt; b give b − a, a ≥ b and a &gt; b give a − b, <c>and</c> is the smaller, <c>or</c> the larger, <c>not</c> the
 /// negative. So a strict comparison holds at equality too, and <c>not</c> of a condition at its edge holds as well: measured values are never exact.
-/// A margin that is not a number is not ≥ 0: the condition does not hold.
+/// A margin that is not a number is not ≥ 0 and does not hold: <c>and</c> hands it on, <c>or</c> passes it over.
 /// </remarks>
 public sealed class Formula
 {
@@ -121,7 +121,8 @@ public sealed class Formula
             FormulaOp.Less or FormulaOp.LessOrEqual => b - a,
             FormulaOp.Multiply => a * b,
             FormulaOp.Divide => a / b,
-            FormulaOp.Min or FormulaOp.And => T.Min(a, b),
-            _ => T.Max(a, b),
+            FormulaOp.Min or FormulaOp.And => T.Select(T.LessOrEqual(a, a), T.Min(a, b), a),
+            FormulaOp.Max => T.Select(T.LessOrEqual(a, a), T.Max(a, b), a),
+            _ => T.Select(T.LessOrEqual(b, b), T.Max(a, b), a),
         };
 }

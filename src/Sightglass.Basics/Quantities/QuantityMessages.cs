@@ -27,8 +27,8 @@ internal static class QuantityMessages
     public static void ZeroBelow(DiagnosticList found, Span span, string text) =>
         found.Error("Q005", span, $"`{Shown(text)}` divides by zero");
 
-    public static void Comma(DiagnosticList found, Span span, string text) =>
-        found.Error("Q006", span, $"`{Shown(text)}` has a comma in its number", "write decimals with a point (`2.5`) and thousands without a comma (`2000`)");
+    public static void CutUp(DiagnosticList found, Span span, string text) =>
+        found.Error("Q006", span, $"`{Shown(text)}` has a comma or a space in its number", "write decimals with a point (`2.5`) and thousands together (`2000`)");
 
     public static void WrongOrder(DiagnosticList found, Span span, string text) =>
         found.Error("Q007", span, $"the range `{Shown(text)}` ends below its start", "write the smaller value first");

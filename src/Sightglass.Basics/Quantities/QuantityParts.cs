@@ -11,7 +11,7 @@ internal readonly struct QuantityParts
         NoNumber,
         TooLarge,
         ZeroBelow,
-        Comma,
+        CutUp,
     }
 
     private readonly double _value;
@@ -56,7 +56,7 @@ internal readonly struct QuantityParts
     public bool TryUnit(Dimension? expected, DiagnosticList found, out Unit? unit)
     {
         unit = UnitText.Length == 0 ? null : UnitTable.Find(UnitText);
-        if (UnitText.Length == 0 || unit is not null || _flaw is Flaw.Comma)
+        if (UnitText.Length == 0 || unit is not null || _flaw is Flaw.CutUp)
         {
             return true;
         }
@@ -79,8 +79,8 @@ internal readonly struct QuantityParts
             case Flaw.ZeroBelow:
                 QuantityMessages.ZeroBelow(found, Whole, Text);
                 return false;
-            case Flaw.Comma:
-                QuantityMessages.Comma(found, Whole, Text);
+            case Flaw.CutUp:
+                QuantityMessages.CutUp(found, Whole, Text);
                 return false;
             default:
                 return true;
@@ -111,9 +111,17 @@ internal readonly struct QuantityParts
         bool fraction = NumberReader.TryReadFraction(text, ref at, text.AsSpan(start, at - start), ref value, out double below);
         Flaw flaw = fraction && below == 0 ? Flaw.ZeroBelow
             : !double.IsFinite(value) ? Flaw.TooLarge
-            : at + 1 < text.Length && text[at] == ',' && char.IsAsciiDigit(text[at + 1]) ? Flaw.Comma
+            : IsCutUp(text, at) ? Flaw.CutUp
             : Flaw.None;
         return (negative ? -value : value, flaw);
+    }
+
+    /// <summary>A comma or a space, and digits again.</summary>
+    private static bool IsCutUp(string text, int at)
+    {
+        bool gap = at < text.Length && (text[at] == ',' || char.IsWhiteSpace(text[at]));
+        int next = gap ? SkipSpace(text, at + 1) : text.Length;
+        return next < text.Length && char.IsAsciiDigit(text[next]);
     }
 
     private static int SkipSpace(string text, int at)
