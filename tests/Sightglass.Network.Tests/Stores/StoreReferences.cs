@@ -34,4 +34,21 @@ public static partial class StoreReferences
                 new("wedge's wetted length", wedge / x["tilt"], 2.1399703, 1e-7),
             ];
         });
+
+    /// <summary>Source: circular segment (Perry's; Marks' handbook; from memory).</summary>
+    public static ReferenceCheck LyingRoundDip { get; } = new(
+        "A1_10",
+        "V = L[R²·acos((R−h)/R) − (R−h)√(2Rh−h²)]",
+        new Dictionary<string, double> { ["radius"] = 0.6, ["length"] = 2.5 },
+        x =>
+        {
+            double[] k = LyingRoundTank.ParametersOf(x["radius"], x["length"], Density);
+            double Height(double volume) => (StoreProbe.Potential<LyingRoundTank>(volume * Density, k) - Physical.Atmosphere) / (Density * Physical.Gravity);
+            return
+            [
+                new("height at 686.02155 L", Height(0.68602155), 0.35, 1e-7),
+                new("height at 1413.7167 L", Height(1.4137167), 0.6, 1e-7),
+                new("full", LyingRoundTank.Volume(x["radius"], x["length"]), 2.8274334, 1e-7),
+            ];
+        });
 }
