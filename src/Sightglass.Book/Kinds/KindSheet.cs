@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Book.Kinds;
 
@@ -25,7 +24,11 @@ public sealed record KindSheet
 
     public ImmutableArray<KindParameter> Parameters { get; init; } = [];
 
-    /// <summary>Fixed port names; a store takes the author's own ports as well.</summary>
+    /// <summary>
+    /// Fixed port names; a store takes the author's own ports as well. On anything but a store the ports named <c>from</c> and <c>to</c>
+    /// are the ends that the author must write; a path that lists none of them has both, one that lists only one
+    /// (a drain cock: <c>from</c>) ends outside by itself.
+    /// </summary>
     public ImmutableArray<KindPort> Ports { get; init; } = [];
 
     /// <summary>Positions a person can put it in, in order; empty for what cannot be operated. A two-position valve has closed, open.</summary>
@@ -38,82 +41,14 @@ public sealed record KindSheet
 
     /// <summary>Symbol drawn for it in a system diagram, named after ISO 1219 / 14617 usage: tank, valve, pump, filter, check, pipe, engine, vent, gauge.</summary>
     public string Symbol { get; init; } = "box";
+
+    /// <summary>What an item is that names no kind: in the walk and in texts, not in the physics.</summary>
+    public static KindSheet Described { get; } = new() { Name = "described", Purpose = "A piece of equipment that is described but not alive." };
+
+    /// <summary>Whether an item of this kind has the end <c>from</c> or <c>to</c>.</summary>
+    public bool HasEnd(string end)
+    {
+        bool listed = Role != KindRole.Store && Ports.Any(p => p.Name is "from" or "to");
+        return listed ? Ports.Any(p => p.Name == end) : Role == KindRole.Path;
+    }
 }
-
-/// <summary>What part a kind plays in a network.</summary>
-public enum KindRole
-{
-    /// <summary>Only described: in the walk and in texts, not in the physics.</summary>
-    Described,
-
-    /// <summary>Holds an amount.</summary>
-    Store,
-
-    /// <summary>Joins two stores (<c>from</c>, <c>to</c>).</summary>
-    Path,
-
-    /// <summary>Shows a formula of the true state.</summary>
-    Indication,
-
-    /// <summary>Can be operated and acts on other items by name, such as a throttle handle or an emergency cut-off.</summary>
-    Control,
-}
-
-/// <summary>One parameter of a kind.</summary>
-/// <param name="Name">As written in the book, lower case words.</param>
-/// <param name="Type">What may be written.</param>
-/// <param name="Dimension">For quantities.</param>
-/// <param name="Doc">One sentence.</param>
-/// <param name="Default">As written, such as <c>0.62</c> or <c>20 mm</c>; null when required or truly optional (see <paramref name="Required"/>).</param>
-/// <param name="Minimum">As written, inclusive.</param>
-/// <param name="Maximum">As written, inclusive.</param>
-/// <param name="Choices">For <see cref="ParameterType.Choice"/>.</param>
-public sealed record KindParameter(
-    string Name,
-    ParameterType Type,
-    Dimension Dimension,
-    string Doc,
-    bool Required = false,
-    string? Default = null,
-    string? Minimum = null,
-    string? Maximum = null,
-    ImmutableArray<string> Choices = default);
-
-public enum ParameterType
-{
-    /// <summary>A number with a unit.</summary>
-    Quantity,
-
-    /// <summary>Plain text.</summary>
-    Text,
-
-    /// <summary>One of a few words.</summary>
-    Choice,
-
-    /// <summary>yes or no.</summary>
-    YesNo,
-
-    /// <summary>The name of an item.</summary>
-    Item,
-
-    /// <summary>A list of item names.</summary>
-    Items,
-
-    /// <summary>A formula with the parameter's dimension.</summary>
-    Formula,
-
-    /// <summary>Rows of quantities: a dip table (height, volume) or a curve; column dimensions in <see cref="KindParameter.Choices"/> as <c>height: length</c>.</summary>
-    Table,
-
-    /// <summary>A map from position names to quantities, such as consumption by throttle position.</summary>
-    ByPosition,
-}
-
-public sealed record KindPort(string Name, string Doc);
-
-public sealed record KindQuantity(string Name, Dimension Dimension, string Doc, bool IsCondition = false);
-
-/// <summary>A fault a kind can have.</summary>
-/// <param name="Name">As written, such as <c>leak</c>, <c>stuck</c>, <c>bias</c>.</param>
-/// <param name="Parameters">What to say with it: size, height, …</param>
-public sealed record KindFault(string Name, string Doc, ImmutableArray<KindParameter> Parameters);

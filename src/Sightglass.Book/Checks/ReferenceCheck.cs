@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Messages;
+using Sightglass.Book.Model;
+using Sightglass.Book.Reading;
+using Sightglass.Book.Yaml;
+
+namespace Sightglass.Book.Checks;
+
+/// <summary>Checks that every name used is declared.</summary>
+internal sealed class ReferenceCheck(ClassBook book, Findings found)
+{
+    public void Run(ImmutableArray<NameReference> references)
+    {
+        for (int i = 0; i < references.Length; i++)
+        {
+            NameReference r = references[i];
+            if (r.Use == NameUse.Position)
+            {
+                CheckPosition(r);
+            }
+            else if (!IsDeclared(r.Use, r.Name))
+            {
+                NameReference next = i + 1 < references.Length ? references[i + 1] : default;
+                found.Add(TornApart(r, next) ?? BookMessages.NotDeclared(r.Use, r.Span, r.Name, Names(r.Use)));
+            }
+        }
+    }
+
+    /// <summary>Two elements of a list that are one name with a comma, written without quotes.</summary>
+    private Diagnostic? TornApart(NameReference one, NameReference next)
+    {
+        string joined = $"{one.Name}, {next.Name}";
+        return next.Use == one.Use && next.Name is not null && IsDeclared(one.Use, joined) ? BookMessages.TornApart(one.Span, one.Name, joined) : null;
+    }
+
+    private bool IsDeclared(NameUse use, string name) => use switch
+    {
+        NameUse.Item => book.Items.ContainsKey(name),
+        NameUse.Place => book.Places.ContainsKey(name),
+        NameUse.Role => book.Roles.ContainsKey(name),
+        NameUse.System => book.Systems.ContainsKey(name),
+        NameUse.Protection => book.Protections.ContainsKey(name),
+        _ => book.RoadNumbers.ContainsKey(name),
+    };
+
+    private IEnumerable<string> Names(NameUse use) => use switch
+    {
+        NameUse.Item => book.Items.Keys,
+        NameUse.Place => book.Places.Keys,
+        NameUse.Role => book.Roles.Keys,
+        NameUse.System => book.Systems.Keys,
+        NameUse.Protection => book.Protections.Keys,
+        _ => book.RoadNumbers.Keys,
+    };
+
+    /// <summary>A position by which a parameter is given must be one of the item or of the items its other parameters name.</summary>
+    private void CheckPosition(NameReference r)
+    {
+        if (!book.Items.TryGetValue(r.Owner, out Item? item))
+        {
+            return;
+        }
+
+        Item[] named = [.. item.Kind.Parameters.Where(p => p.Type is ParameterType.Item or ParameterType.Items)
+            .SelectMany(p => item.Parameters.GetValueOrDefault(p.Name)?.Names ?? [])
+            .Select(n => book.Items.GetValueOrDefault(n)).OfType<Item>()];
+        Item[] sources = named.Any(i => i.Positions.Length > 0) ? [.. named] : [item];
+        string[] positions = [.. sources.SelectMany(i => i.Positions).Distinct(StringComparer.Ordinal)];
+        if (!positions.Contains(r.Name))
+        {
+            found.Add(BookMessages.NoSuchPosition(r.Span, r.Name, sources.FirstOrDefault(i => i.Positions.Length > 0)?.Name ?? item.Name, positions));
+        }
+    }
+}

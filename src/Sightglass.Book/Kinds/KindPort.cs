@@ -1,0 +1,3 @@
+namespace Sightglass.Book.Kinds;
+
+public sealed record KindPort(string Name, string Doc);

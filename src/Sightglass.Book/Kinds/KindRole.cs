@@ -1,0 +1,20 @@
+namespace Sightglass.Book.Kinds;
+
+/// <summary>What part a kind plays in a network.</summary>
+public enum KindRole
+{
+    /// <summary>Only described: in the walk and in texts, not in the physics.</summary>
+    Described,
+
+    /// <summary>Holds an amount.</summary>
+    Store,
+
+    /// <summary>Joins two stores (<c>from</c>, <c>to</c>).</summary>
+    Path,
+
+    /// <summary>Shows a formula of the true state.</summary>
+    Indication,
+
+    /// <summary>Can be operated and acts on other items by name, such as a throttle handle or an emergency cut-off.</summary>
+    Control,
+}

@@ -1,0 +1,13 @@
+namespace Sightglass.Book.Messages;
+
+/// <summary>What a name stands for where it is used.</summary>
+internal enum NameUse
+{
+    Item,
+    Place,
+    Role,
+    System,
+    Protection,
+    RoadNumber,
+    Position,
+}

@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>A danger that belongs to places, the condition under which it bites, and its caution.</summary>
+public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Places, ImmutableArray<string> Items, string? Formula, Span FormulaSpan, string? Protection, Caution Caution);

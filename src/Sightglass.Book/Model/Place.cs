@@ -1,0 +1,7 @@
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>Somewhere a person can stand.</summary>
+/// <param name="OnGround">Ground places are joined along the outline automatically; others need legs.</param>
+public sealed record Place(string Name, Span Span, Point3 Position, bool OnGround, string Text);

@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>One vehicle of the class with what differs on it.</summary>
+public sealed record RoadNumber(string Number, Span Span, ImmutableArray<Modification> Modifications);

@@ -1,0 +1,9 @@
+namespace Sightglass.Book.Model;
+
+public enum Side
+{
+    Right,
+    Rear,
+    Left,
+    Front,
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>Where a world starts: each value fixed or a range.</summary>
+public sealed record Situation
+{
+    public required string Name { get; init; }
+
+    public required Span Span { get; init; }
+
+    public string Text { get; init; } = "";
+
+    /// <summary>Road number, or null for any of the book's.</summary>
+    public string? RoadNumber { get; init; }
+
+    /// <summary>Who is there: role → place (fixed or one of several).</summary>
+    public ImmutableArray<PersonStart> People { get; init; } = [];
+
+    /// <summary>Starting values: item or quantity name → value.</summary>
+    public ImmutableArray<StartValue> Start { get; init; } = [];
+
+    public ImmutableArray<FaultStart> Faults { get; init; } = [];
+}

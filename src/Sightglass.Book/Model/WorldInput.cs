@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Quantities;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>A quantity of the surroundings that a situation may set and formulas may name.</summary>
+/// <param name="Default">SI; what it is when nothing is said.</param>
+/// <param name="Unit">The unit in which it is shown.</param>
+public sealed record WorldInput(string Name, Dimension Dimension, double Default, string Unit, string Doc)
+{
+    /// <summary>All of them, in a fixed order.</summary>
+    public static ImmutableArray<WorldInput> All { get; } =
+    [
+        new("grade", Dimension.One, 0, "%", "Rise over run of the track, positive where the front stands higher."),
+        new("cant", Dimension.One, 0, "%", "Slope across the track, positive where the right side stands higher."),
+        new("ambient temperature", Dimension.Kelvin, 293.15, "degC", "Temperature of the air outside."),
+        new("head-end load", Dimension.Power, 0, "kW", "Electric power drawn by the train."),
+    ];
+
+    public static WorldInput? Find(string name) => All.FirstOrDefault(w => w.Name == name);
+}
