@@ -3,7 +3,7 @@ using Sightglass.Book.Checks;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
-using Sightglass.Book.Reading;
+using Sightglass.Book.Readers;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
-using Sightglass.Book.Reading;
+using Sightglass.Book.Readers;
 
 namespace Sightglass.Book.Checks;
 

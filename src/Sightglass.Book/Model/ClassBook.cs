@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
-using Sightglass.Book.Reading;
+using Sightglass.Book.Readers;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Model;

@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Messages;
+using Sightglass.Book.Model;
+using Sightglass.Book.Yaml;
+
+namespace Sightglass.Book.Readers;
+
+/// <summary>Reads one item: the keys that all items share, then what its kind asks for.</summary>
+internal sealed class ItemReader
+{
+    private readonly ReadContext _context;
+    private readonly MapReader _map;
+    private readonly string _name;
+    private readonly KindSheet _kind;
+    private readonly bool _kindKnown;
+
+    private ItemReader(string name, MapReader map, ReadContext context)
+    {
+        (_name, _map, _context) = (name, map, context);
+        KindSheet? kind = KindOf(map, context);
+        (_kind, _kindKnown) = (kind ?? KindSheet.Described, kind is not null);
+    }
+
+    /// <summary>Reads an item; null where its body is no map at all.</summary>
+    public static Item? Read(YamlEntry entry, ReadContext context)
+    {
+        MapReader? map = MapReader.Of(entry.Value, entry.Key.Span, $"`{entry.Name}`", context);
+        return map is null ? null : new ItemReader(entry.Name, map, context).Build(entry.Key.Span);
+    }
+
+    private static KindSheet? KindOf(MapReader map, ReadContext context)
+    {
+        if (map.Scalar("kind") is not { } s)
+        {
+            return map.Has("kind") ? null : context.Kinds.Find(KindSheet.Described.Name) ?? KindSheet.Described;
+        }
+
+        KindSheet? kind = context.Kinds.Find(s.Value) ?? (s.Value == KindSheet.Described.Name ? KindSheet.Described : null);
+        if (kind is null)
+        {
+            context.Add(BookMessages.UnknownKind(s.Span, s.Value, context.Kinds.Names));
+        }
+
+        return kind;
+    }
+
+    private Item Build(Span span)
+    {
+        (ImmutableArray<string> positions, string? usual) = Positions();
+        Item item = new()
+        {
+            Name = _name,
+            Span = span,
+            Kind = _kind,
+            IsKindUnknown = !_kindKnown,
+            System = _map.Name("system", NameUse.System),
+            Position = _map.Take("position") is { } p ? PointReader.Read(p, "`position`", _context) : null,
+            Places = _map.Names("places", NameUse.Place),
+            Label = _map.Text("label", _name),
+            Purpose = _map.Text("for"),
+            Normal = _map.Text("normal"),
+            Cautions = CautionReader.Read(_map.Take("cautions"), _context),
+            Texts = new(_map.Text("know"), _map.Text("operate"), _map.Text("repair")),
+            Photo = Photo(),
+            ConnectsTo = _map.Names("connects to", NameUse.Item),
+            Positions = positions,
+            UsualPosition = usual,
+            Authority = Authority(),
+            OperateSeconds = _map.Positive("takes", Dimension.Second, 2),
+            Ports = _kind.Role == KindRole.Store ? PortReader.Read(_map.Take("ports"), _context) : ImmutableSortedDictionary<string, Port>.Empty,
+            From = End("from"),
+            To = End("to"),
+            Parameters = new ParameterReader(_map, _context).Read(_kind.Parameters),
+        };
+        item = item with { Reading = _kind.Role == KindRole.Indication ? new ReadingReader(_map, item, _context).Read() : null };
+        NotePositionsUsed(item);
+        if (_kindKnown)
+        {
+            _map.Finish();
+        }
+
+        return item;
+    }
+
+    private (ImmutableArray<string> Positions, string? Usual) Positions()
+    {
+        ImmutableArray<string> positions = OwnPositions();
+        if (_map.Scalar("usual") is not { } usual)
+        {
+            return (positions, positions.FirstOrDefault());
+        }
+
+        if (!positions.Contains(usual.Value) && _kindKnown)
+        {
+            _context.Add(BookMessages.NoSuchPosition(usual.Span, usual.Value, _name, positions));
+        }
+
+        return (positions, usual.Value);
+    }
+
+    private ImmutableArray<string> OwnPositions()
+    {
+        ImmutableArray<YamlScalar> own = _map.List("positions");
+        if (_kind.Positions.Length > 0)
+        {
+            if (own.Length > 0)
+            {
+                _context.Add(BookMessages.OwnPositions(_map.KeySpan("positions"), _kind.Name, _kind.Positions));
+            }
+
+            return _kind.Positions;
+        }
+
+        if (own.Length == 1 || (own.Length == 0 && _kind.Role == KindRole.Control && _map.Required("positions", "[ off, on ]")))
+        {
+            _context.Add(BookMessages.BadCount(_map.SpanOf("positions"), "a control needs at least two positions", "write `positions: [ off, on ]`"));
+        }
+
+        foreach (YamlScalar twice in own.Where((s, i) => own.Take(i).Any(o => o.Value == s.Value)))
+        {
+            _context.Add(BookMessages.DuplicateKey(twice.Span, twice.Value, own.First(o => o.Value == twice.Value).Span));
+        }
+
+        return [.. own.Select(s => s.Value).Distinct(StringComparer.Ordinal)];
+    }
+
+    private Authority? Authority()
+    {
+        ImmutableArray<string> who = _map.Names("who", NameUse.Role);
+        string? permission = _map.Name("permission", NameUse.Role);
+        ImmutableArray<string> told = _map.Names("told", NameUse.Role);
+        return who.Length == 0 && permission is null && told.Length == 0 ? null : new(who, permission, told);
+    }
+
+    private string? Photo()
+    {
+        if (_map.Take("photo") is null or YamlScalar { IsNull: true } || _map.Scalar("photo") is not { } s)
+        {
+            return null;
+        }
+
+        if (BookPath.IsInside(s.Value))
+        {
+            return s.Value;
+        }
+
+        _context.Add(BookMessages.LeavesFolder(s.Span, s.Value));
+        return null;
+    }
+
+    /// <summary>One end of a path, not yet split into item and port.</summary>
+    private PortReference? End(string key)
+    {
+        if (!_kind.HasEnd(key))
+        {
+            return null;
+        }
+
+        bool given = _map.Required(key, PortReference.Outside);
+        return given && _map.Scalar(key) is { } s ? new(s.Value, null, Values.Content(s)) : null;
+    }
+
+    /// <summary>Notes the positions by which a parameter is given: of this item, or of items named by its other parameters.</summary>
+    private void NotePositionsUsed(Item item)
+    {
+        foreach (KindParameter p in _kind.Parameters.Where(p => p.Type == ParameterType.ByPosition))
+        {
+            if (_map.Take(p.Name) is YamlMap map)
+            {
+                foreach (YamlEntry e in map.Entries)
+                {
+                    _context.Uses(NameUse.Position, e.Name, e.Key.Span, item.Name);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Messages;
+using Sightglass.Book.Yaml;
+
+namespace Sightglass.Book.Readers;
+
+/// <summary>What every reader of a part needs: where findings go, which kinds there are, and the log of names that must exist.</summary>
+internal sealed class ReadContext(Findings found, KindCatalog kinds)
+{
+    private readonly ImmutableArray<NameReference>.Builder _references = ImmutableArray.CreateBuilder<NameReference>();
+
+    public Findings Found => found;
+
+    public KindCatalog Kinds => kinds;
+
+    public ImmutableArray<NameReference> References => _references.ToImmutable();
+
+    public void Add(Diagnostic diagnostic) => found.Add(diagnostic);
+
+    /// <summary>Notes a name that must be declared somewhere.</summary>
+    public void Uses(NameUse use, string name, Span span, string owner = "") => _references.Add(new(use, name, span, owner));
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Messages;
+using Sightglass.Book.Model;
+using Sightglass.Book.Yaml;
+
+namespace Sightglass.Book.Readers;
+
+/// <summary>Reads a situation. Starting values are checked against the items, which have been read before.</summary>
+internal sealed class SituationReader(ReadContext context, StartScope scope)
+{
+    public Situation? Read(YamlEntry entry)
+    {
+        if (MapReader.Of(entry.Value, entry.Key.Span, $"the situation `{entry.Name}`", context) is not { } map)
+        {
+            return null;
+        }
+
+        Situation situation = new()
+        {
+            Name = entry.Name,
+            Span = entry.Key.Span,
+            Text = map.Text("text"),
+            RoadNumber = map.Name("road number", NameUse.RoadNumber),
+            People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
+            Start = Start(map.Take("start")),
+            Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope).Read(n)).OfType<FaultStart>()],
+        };
+        map.Finish();
+        return situation;
+    }
+
+    private IEnumerable<YamlNode> Each(MapReader map, string key)
+    {
+        switch (map.Take(key))
+        {
+            case null or YamlScalar { IsNull: true }:
+                return [];
+            case YamlList list:
+                return list.Items;
+            case { } other:
+                context.Add(BookMessages.WrongShape(other.Span, $"`{key}`", "a list", other.Described));
+                return [];
+        }
+    }
+
+    private PersonStart? Person(YamlNode node)
+    {
+        if (MapReader.Of(node, node.Span, "the person", context) is not { } map)
+        {
+            return null;
+        }
+
+        bool whole = map.Required("role", "ROLE") & map.Required("at", "PLACE");
+        string? role = map.Name("role", NameUse.Role);
+        ImmutableArray<string> at = map.Names("at", NameUse.Place);
+        map.Finish();
+        return whole && role is not null && at.Length > 0 ? new(role, at, node.Span) : null;
+    }
+
+    private ImmutableArray<StartValue> Start(YamlNode? node) =>
+        node is not null && MapReader.AsMap(node, "`start`", context) is { } map ? [.. map.Entries.Select(One).OfType<StartValue>()] : [];
+
+    private StartValue? One(YamlEntry entry)
+    {
+        Span span = entry.Key.Span;
+        if (scope.Find(entry.Name, span, context) is not { } meaning)
+        {
+            return null;
+        }
+
+        if (meaning.Positions.IsDefault)
+        {
+            return StartValueReader.Number(entry, meaning.Dimension, context);
+        }
+
+        StartValue? value = StartValueReader.Choice(entry, context);
+        foreach (string wrong in value is null ? [] : value.OneOf.Where(p => !meaning.Positions.Contains(p)))
+        {
+            context.Add(BookMessages.NoSuchPosition(entry.Value.Span, wrong, entry.Name, meaning.Positions));
+        }
+
+        return value;
+    }
+}

@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Quantities;
+
+namespace Sightglass.Book.Readers;
+
+/// <summary>What a starting value means: a number of a dimension, or (where <see cref="Positions"/> is given) a position.</summary>
+internal readonly record struct StartMeaning(Dimension Dimension, ImmutableArray<string> Positions);

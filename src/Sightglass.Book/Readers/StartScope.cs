@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Messages;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Book.Readers;
+
+/// <summary>The names that a situation may set: controls, <c>QUANTITY of ITEM</c>, the inputs of the world.</summary>
+internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadOnlySet<string> declared)
+{
+    private const string Of = " of ";
+
+    public IReadOnlyDictionary<string, Item> Items => items;
+
+    /// <summary>An item by name, or null; reports a name that is declared nowhere.</summary>
+    public Item? Item(string name, Span span, ReadContext context)
+    {
+        if (items.TryGetValue(name, out Item? item))
+        {
+            return item;
+        }
+
+        if (!declared.Contains(name))
+        {
+            context.Uses(NameUse.Item, name, span);
+        }
+
+        return null;
+    }
+
+    public StartMeaning? Find(string name, Span span, ReadContext context)
+    {
+        if (WorldInput.Find(name) is { } input)
+        {
+            return new(input.Dimension, default);
+        }
+
+        if (items.TryGetValue(name, out Item? control) && control.Positions.Length > 0)
+        {
+            return new(default, control.Positions);
+        }
+
+        return QuantityOf(name, span, context);
+    }
+
+    private StartMeaning? QuantityOf(string name, Span span, ReadContext context)
+    {
+        for (int at = name.IndexOf(Of, StringComparison.Ordinal); at > 0; at = name.IndexOf(Of, at + 1, StringComparison.Ordinal))
+        {
+            string itemName = name[(at + Of.Length)..];
+            if (!items.TryGetValue(itemName, out Item? item))
+            {
+                continue;
+            }
+
+            string wanted = name[..at];
+            KindQuantity? quantity = item.Kind.Quantities.FirstOrDefault(q => q.Name == wanted);
+            if (quantity is null)
+            {
+                context.Add(BookMessages.NoQuantity(span, wanted, itemName, [.. item.Kind.Quantities.Select(q => q.Name)]));
+                return null;
+            }
+
+            return new(quantity.Dimension, default);
+        }
+
+        NotFound(name, span, context);
+        return null;
+    }
+
+    private void NotFound(string name, Span span, ReadContext context)
+    {
+        int at = name.IndexOf(Of, StringComparison.Ordinal);
+        string item = at > 0 ? name[(at + Of.Length)..] : name;
+        if (declared.Contains(item) && !items.ContainsKey(item))
+        {
+            return;
+        }
+
+        IEnumerable<string> operated = items.Values.Where(i => i.Positions.Length > 0).Select(i => i.Name);
+        IEnumerable<string> measured = items.Values.SelectMany(i => i.Kind.Quantities.Select(q => $"{q.Name}{Of}{i.Name}"));
+        context.Add(BookMessages.NoStart(span, name, [.. WorldInput.All.Select(w => w.Name), .. operated, .. measured]));
+    }
+}
