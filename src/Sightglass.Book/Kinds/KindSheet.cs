@@ -26,8 +26,8 @@ public sealed record KindSheet
 
     /// <summary>
     /// Fixed port names; a store takes the author's own ports as well. On anything but a store the ports named <c>from</c> and <c>to</c>
-    /// are the ends that the author must write; a path that lists none of them has both, one that lists only one
-    /// (a drain cock: <c>from</c>) ends outside by itself.
+    /// are the ends that the author must write; a path that lists none of them must have both. On a path that lists only one
+    /// (a drain cock: <c>from</c>) the other may be written or left out.
     /// </summary>
     public ImmutableArray<KindPort> Ports { get; init; } = [];
 
@@ -45,8 +45,11 @@ public sealed record KindSheet
     /// <summary>What an item is that names no kind: in the walk and in texts, not in the physics.</summary>
     public static KindSheet Described { get; } = new() { Name = "described", Purpose = "A piece of equipment that is described but not alive." };
 
-    /// <summary>Whether an item of this kind has the end <c>from</c> or <c>to</c>.</summary>
-    public bool HasEnd(string end)
+    /// <summary>Whether an item of this kind may have the end <c>from</c> or <c>to</c>.</summary>
+    public bool HasEnd(string end) => Role == KindRole.Path || NeedsEnd(end);
+
+    /// <summary>Whether an item of this kind must have the end <c>from</c> or <c>to</c>.</summary>
+    public bool NeedsEnd(string end)
     {
         bool listed = Role != KindRole.Store && Ports.Any(p => p.Name is "from" or "to");
         return listed ? Ports.Any(p => p.Name == end) : Role == KindRole.Path;

@@ -14,6 +14,8 @@ internal static partial class BookMessages
         return Error("B030", span, $"unknown key {Quote(key)} in {owner}", fix);
     }
 
+    public static Diagnostic TextWithComma(Span span, string rest) => Error("B030", span, $"{Quote(rest)} stands behind a comma and reads as a key", "put quotes round a text that has a comma");
+
     public static Diagnostic MissingKey(Span span, string key, string owner, string example) => Error("B031", span, $"{owner} lacks `{key}`", $"add `{key}: {example}`");
 
     public static Diagnostic WrongShape(Span span, string owner, string expected, string found) => Error("B032", span, $"{owner} must be {expected}, not {found}");

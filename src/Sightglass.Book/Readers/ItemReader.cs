@@ -159,7 +159,7 @@ internal sealed class ItemReader
             return null;
         }
 
-        bool given = _map.Required(key, PortReference.Outside);
+        bool given = _kind.NeedsEnd(key) ? _map.Required(key, PortReference.Outside) : _map.Has(key);
         return given && _map.Scalar(key) is { } s ? new(s.Value, null, Values.Content(s)) : null;
     }
 

@@ -145,6 +145,18 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
         return has;
     }
 
+    /// <summary>What follows a comma of a text between braces without quotes reads as a key without a value.</summary>
+    private static bool IsRestOfText(YamlEntry e)
+    {
+        if (e is not { Key.IsPlain: true, Value: YamlScalar { IsPlain: true, Value: "" } } || e.Key.Span.Source is not { } source)
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = source.Text.AsSpan(0, e.Key.Span.Start).TrimEnd();
+        return before.EndsWith(",") && e.Name.Contains(' ', StringComparison.Ordinal);
+    }
+
     /// <summary>Reports every key that nobody asked for.</summary>
     public void Finish()
     {
@@ -155,7 +167,9 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
 
         foreach (YamlEntry e in Unread)
         {
-            context.Add(BookMessages.UnknownKey(e.Key.Span, e.Name, owner, _known));
+            context.Add(IsRestOfText(e)
+                ? BookMessages.TextWithComma(e.Key.Span, e.Name)
+                : BookMessages.UnknownKey(e.Key.Span, e.Name, owner, _known));
         }
     }
 }

@@ -8,7 +8,7 @@ namespace Sightglass.Book.Readers;
 
 /// <summary>
 /// Reads what an indication shows: formula, scale, resolution, normal range, words. Where the kind has <c>bottom</c> and <c>top</c>
-/// (a sight glass) the scale is 0 … top − bottom unless given. An indication with neither (a lamp) has no reading of its own.
+/// (a sight glass) the scale runs between them unless given. An indication with neither (a lamp) has no reading of its own.
 /// </summary>
 internal sealed class ReadingReader(MapReader map, Item item, ReadContext context)
 {
@@ -58,7 +58,7 @@ internal sealed class ReadingReader(MapReader map, Item item, ReadContext contex
 
         if (item.Parameters.TryGetValue("bottom", out ParameterValue? bottom) && item.Parameters.TryGetValue("top", out ParameterValue? top))
         {
-            return top.Number > bottom.Number ? new(0, top.Number - bottom.Number, top.Unit ?? UnitTable.SiOf(Dimension.Metre)) : null;
+            return Between(bottom, top);
         }
 
         if (needed && !map.Has("scale"))
@@ -66,6 +66,17 @@ internal sealed class ReadingReader(MapReader map, Item item, ReadContext contex
             context.Add(BookMessages.NoScale(map.OwnerSpan));
         }
 
+        return null;
+    }
+
+    private QuantityRange? Between(ParameterValue bottom, ParameterValue top)
+    {
+        if (bottom.Number < top.Number)
+        {
+            return new(bottom.Number, top.Number, top.Unit ?? UnitTable.SiOf(Dimension.Metre));
+        }
+
+        context.Add(BookMessages.OutOfRange(top.Span, "`top`", top.Text, "more than `bottom`"));
         return null;
     }
 

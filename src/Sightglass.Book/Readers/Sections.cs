@@ -15,8 +15,18 @@ internal sealed class Sections(ReadContext context)
 
     private static readonly Dictionary<string, string> s_nouns = new(StringComparer.Ordinal)
     {
-        ["places"] = "place", ["roles"] = "role", ["systems"] = "system", ["items"] = "item", ["facts"] = "fact", ["signs"] = "sign", ["hazards"] = "hazard",
-        ["protections"] = "protection", ["ends"] = "end", ["road numbers"] = "road number", ["silhouettes"] = "silhouette", ["situations"] = "situation",
+        ["places"] = "place",
+        ["roles"] = "role",
+        ["systems"] = "system",
+        ["items"] = "item",
+        ["facts"] = "fact",
+        ["signs"] = "sign",
+        ["hazards"] = "hazard",
+        ["protections"] = "protection",
+        ["ends"] = "end",
+        ["road numbers"] = "road number",
+        ["silhouettes"] = "silhouette",
+        ["situations"] = "situation",
     };
 
     private readonly Dictionary<string, YamlEntry> _once = new(StringComparer.Ordinal);
