@@ -1,0 +1,81 @@
+using Sightglass.Drawing.Shapes;
+using Sightglass.Drawing.Svg;
+
+namespace Sightglass.Drawing.Strip;
+
+/// <summary>Draws one side's silhouette with as much detail as the scale bears.</summary>
+internal static class SilhouetteDrawing
+{
+    /// <summary>Height of a capital in the serif face, a part of the font size.</summary>
+    private const double CapitalHeight = 0.67;
+
+    private const double OrdinaryLetter = 0.14;
+
+    public static void Draw(SvgWriter w, StripSide side)
+    {
+        w.Open("g", ("class", "loco"));
+        foreach (StripShape shape in side.Shapes.Where(s => IsDrawn(s, side.Map.Scale)))
+        {
+            if (shape.Text is not null)
+            {
+                Letter(w, side.Map, shape);
+            }
+            else
+            {
+                w.Path(Style(shape), shape.Path.Draw(side.Map));
+            }
+        }
+
+        w.Close();
+    }
+
+    private static bool IsDrawn(StripShape shape, double scale)
+    {
+        const double readable = 4;
+        return shape.Style switch
+        {
+            "outline" => true,
+            "lettering" => (LetterHeight(shape.Path) ?? OrdinaryLetter) * scale >= readable,
+            "tint" or "detail" => scale >= 30,
+            _ => scale >= 30 || Size(shape.Path) * scale >= 7,
+        };
+    }
+
+    private static double Size(PathData path)
+    {
+        Bounds box = path.Box() ?? default;
+        return Math.Min(box.Width, box.Height);
+    }
+
+    // An open path is a line: it is never filled.
+    private static string Style(StripShape shape) => shape.Style switch
+    {
+        "outline" => shape.Path.IsClosed ? "d-out" : "d-out d-open",
+        "part" => shape.Path.IsClosed ? "d-part" : "d-line",
+        "glass" => "d-glass",
+        "solid" => "d-solid",
+        "tint" => "d-tint",
+        _ => "d-det",
+    };
+
+    private static double? LetterHeight(PathData path)
+    {
+        double height = path.Box()?.Height ?? 0;
+        return height > 0 ? height : null;
+    }
+
+    private static void Letter(SvgWriter w, SideMap map, StripShape shape)
+    {
+        (double x, double z) = shape.Path.Start!.Value;
+        double size = (LetterHeight(shape.Path) ?? OrdinaryLetter) * map.Scale / CapitalHeight;
+        bool spaced = shape.Text!.Length > 6;
+        double spacing = size * (spaced ? 0.38 : 0.08);
+        w.Text(
+            "letter",
+            map.X(x) + (spacing / 2),
+            map.Y(z),
+            shape.Text,
+            ("text-anchor", "middle"),
+            ("style", $"font-size:{SvgNumber.Format(size)}px;letter-spacing:{SvgNumber.Format(spacing)}px"));
+    }
+}

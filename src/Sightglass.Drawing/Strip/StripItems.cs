@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Walk;
+
+namespace Sightglass.Drawing.Strip;
+
+/// <summary>Which items stand on the strip, on which side, and what they are called there.</summary>
+internal sealed class StripItems
+{
+    /// <summary>Items from this height have their flag above the machine, metres.</summary>
+    public const double UpFrom = 1.35;
+
+    private readonly ImmutableArray<string> _order;
+
+    public StripItems(ClassBook book, StripOptions options, WalkRoute route, ImmutableArray<StripSide> sides)
+    {
+        _order = [.. route.Stops.SelectMany(s => s.Items)];
+        Items = options.Labels == StripLabels.None || options.Scale < 10
+            ? []
+            : [.. route.Stops.SelectMany(s => s.Items.Select(i => Mark(book, options, s, book.Items[i], sides))).OfType<StripItem>()];
+    }
+
+    public ImmutableArray<StripItem> Items { get; }
+
+    public static string Label(Item item) => item.Label.Length > 0 ? item.Label : Capital(item.Name);
+
+    public static bool IsNamed(StripItem item, StripOptions options) =>
+        item.IsSelected || item.IsHere || (options.Labels == StripLabels.All && options.Scale >= 30);
+
+    public ImmutableArray<StripItem> InOrder(ImmutableArray<StripItem> items) => [.. items.OrderBy(i => _order.IndexOf(i.Item.Name))];
+
+    private static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+
+    private static StripItem? Mark(ClassBook book, StripOptions options, WalkStop stop, Item item, ImmutableArray<StripSide> sides)
+    {
+        bool selected = item.Name == options.SelectedItem;
+        bool here = options.CurrentPlace is not null && item.Places.Contains(options.CurrentPlace);
+        if (item.Position is not { } position || (!stop.Place.OnGround && !here && !selected))
+        {
+            return null;
+        }
+
+        Side side = stop.Place.OnGround ? stop.Side : new WalkSides(book).OfInside(position, stop.Side);
+        StripSide? drawn = sides.FirstOrDefault(s => s.Side == side);
+        if (drawn is null)
+        {
+            return null;
+        }
+
+        double along = WalkSides.Along(side, position);
+        return new StripItem(item, side, Medium(book, item), drawn.Map.X(along), drawn.Map.Y(position.Z), selected, here, null);
+    }
+
+    private static string Medium(ClassBook book, Item item) =>
+        item.System is not null && book.Systems.TryGetValue(item.System, out SystemSheet? system) ? system.Medium : item.Kind.Medium ?? "";
+}

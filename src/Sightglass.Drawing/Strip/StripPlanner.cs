@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Labels;
+using Sightglass.Drawing.Shapes;
+using Sightglass.Drawing.Text;
+using Sightglass.Drawing.Walk;
+
+namespace Sightglass.Drawing.Strip;
+
+/// <summary>Works out a <see cref="StripLayout"/>.</summary>
+internal sealed class StripPlanner(ClassBook book, StripOptions options)
+{
+    private const double HeadHeight = 34;
+    private const double TierGap = FlagPlacer.Gap;
+    private const double GroundBand = 26;
+    private const double PersonRoom = 44;
+    private const double Margin = 12;
+
+    private readonly WalkRoute _route = WalkRoute.Of(book, options.WalkingSpeed);
+    private readonly double _flagHeight = Math.Round(options.LabelSize * 1.25);
+
+    private double Pitch => _flagHeight + TierGap;
+
+    public StripLayout Plan()
+    {
+        bool runsLeft = new WalkSides(book).RunsLeft;
+        ImmutableArray<StripSide> sides = StripSides.Of(book, options);
+        StripItems items = new(book, options, _route, sides);
+        ImmutableArray<StripItem> up = Flagged(items.Items.Where(i => i.Item.Position!.Value.Z >= StripItems.UpFrom), true, sides);
+        ImmutableArray<StripItem> down = Flagged(items.Items.Where(i => i.Item.Position!.Value.Z < StripItems.UpFrom), false, sides);
+        ImmutableArray<StripItem> all = items.InOrder(up.AddRange(down));
+        double lowest = all.Where(i => i.Flag is { Up: false }).Select(i => i.Flag!.Box.High).DefaultIfEmpty(GroundBand).Max();
+        double tape = lowest + PersonRoom;
+        ImmutableArray<StripStop> stops = options.Tape || options.CurrentPlace is not null ? Stops(sides, tape) : [];
+        Bounds sheet = Sheet(sides, all, stops, options.Tape ? tape : lowest);
+        return new StripLayout
+        {
+            Title = book.Title,
+            RunsLeft = runsLeft,
+            Sheet = sheet,
+            Scale = options.Scale,
+            LabelSize = options.LabelSize,
+            Ground = 0,
+            HeadLine = sheet.Low + 24,
+            Tape = options.Tape && stops.Length > 0 ? tape : null,
+            Sides = sides,
+            Stops = stops,
+            Items = all,
+            Zones = options.Hazards ? StripZones.Of(book, _route, sides) : [],
+            Paces = options.Tape ? Paces(stops) : [],
+        };
+    }
+
+    private ImmutableArray<StripItem> Flagged(IEnumerable<StripItem> marks, bool up, ImmutableArray<StripSide> sides)
+    {
+        ImmutableArray<StripItem> all = [.. marks];
+        ImmutableArray<StripItem> named = [.. all.Where(i => StripItems.IsNamed(i, options))];
+        FlagRequest[] requests = [.. named.Select(i => Request(i, sides))];
+        ImmutableArray<FlagPlace> places = new FlagPlacer().Place(requests);
+        double edge = up ? -StripSides.Height(sides) - 6 : GroundBand;
+        bool bent = named.Zip(places).Any(p => Math.Abs(p.First.X - p.Second.Pole) > 0.5);
+        double first = edge + ((bent ? 16 : 8) * (up ? -1 : 1));
+        Dictionary<string, StripFlag> flags = [];
+        for (int i = 0; i < named.Length; i++)
+        {
+            double near = first + (places[i].Tier * Pitch * (up ? -1 : 1));
+            Bounds box = up
+                ? new Bounds(places[i].Left, near - _flagHeight, places[i].Right, near)
+                : new Bounds(places[i].Left, near, places[i].Right, near + _flagHeight);
+            flags[named[i].Item.Name] = new StripFlag(StripItems.Label(named[i].Item), places[i], up, box, edge);
+        }
+
+        return [.. all.Select(i => i with { Flag = flags.GetValueOrDefault(i.Item.Name) })];
+    }
+
+    private FlagRequest Request(StripItem item, ImmutableArray<StripSide> sides)
+    {
+        StripSide side = sides.First(s => s.Side == item.Side);
+        double room = StripSides.Gap * options.Scale * 0.45;
+        TextFace face = item.IsSelected ? TextFace.Sans600 : TextFace.Sans500;
+        return new FlagRequest(item.X, TextMeasure.Width(StripItems.Label(item.Item), face, options.LabelSize) + 10, side.Left - room, side.Right + room);
+    }
+
+    private ImmutableArray<StripStop> Stops(ImmutableArray<StripSide> sides, double tape)
+    {
+        ImmutableArray<WalkStop> shown = [.. _route.Stops.Where(s => sides.Any(d => d.Side == s.Side) && (s.Place.OnGround || options.Scale >= 10))];
+        ImmutableArray<WalkStop> ground = [.. shown.Where(s => s.Place.OnGround)];
+        double X(WalkStop s) => sides.First(d => d.Side == s.Side).Map.X(s.Along);
+        ImmutableArray<FlagPlace> places = new FlagPlacer(centre: true).Place(
+            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(s.Place.Name, TextFace.Sans500, options.LabelSize) + 2))]);
+        return [.. shown.Select(s =>
+        {
+            int at = ground.IndexOf(s);
+            FlagPlace? flag = at >= 0 ? places[at] : null;
+            double upper = tape + 11 + ((flag?.Tier ?? 0) * Pitch);
+            Bounds? label = flag is null ? null : new Bounds(flag.Value.Left, upper, flag.Value.Right, upper + _flagHeight);
+            double y = s.Place.OnGround ? tape : -Math.Max(s.Place.Position.Z, 0.3) * options.Scale;
+            return new StripStop(s, X(s), y, s.Place.Name == options.CurrentPlace, options.Visited.Contains(s.Place.Name), flag, label);
+        })];
+    }
+
+    private ImmutableArray<StripPace> Paces(ImmutableArray<StripStop> stops)
+    {
+        StripStop[] ground = [.. stops.Where(s => s.Stop.Place.OnGround)];
+        return [.. ground.Zip(ground.Skip(1))
+            .Where(p => p.First.Stop.SecondsOnward is not null && Math.Abs(p.First.X - p.Second.X) > 4 * options.LabelSize)
+            .Select(p => new StripPace((p.First.X + p.Second.X) / 2, p.First.Stop.SecondsOnward!.Value))];
+    }
+
+    private Bounds Sheet(ImmutableArray<StripSide> sides, ImmutableArray<StripItem> items, ImmutableArray<StripStop> stops, double lower)
+    {
+        double pad = StripSides.Pad * options.Scale;
+        Bounds sheet = new(sides[0].Left - pad, -StripSides.Height(sides) - Margin, sides[^1].Right + pad, lower + Margin);
+        foreach (StripItem item in items.Where(i => i.Flag is not null))
+        {
+            sheet = sheet.Union(item.Flag!.Box.Grow(Margin));
+        }
+
+        foreach (StripStop stop in stops.Where(s => s.Label is not null))
+        {
+            sheet = sheet.Union(stop.Label!.Value.Grow(Margin));
+        }
+
+        double below = stops.Any(s => s.IsCurrent && s.Stop.Place.OnGround) && options.You.Length > 0 ? _flagHeight + 10 : 0;
+        return sheet with { Low = sheet.Low - HeadHeight, High = sheet.High + below };
+    }
+}
