@@ -1,6 +1,6 @@
 namespace Sightglass.Drawing.Labels;
 
-/// <summary>Flags near enough to disturb each other: chooses directions and tiers for them.</summary>
+/// <summary>Flags near enough to disturb each other: chooses directions and tiers for them. Poles ascend.</summary>
 internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool centre)
 {
     private const int Impossible = int.MaxValue;
@@ -18,10 +18,10 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
     {
         FlagDirection[] best = [];
         int bestCost = Impossible;
-        foreach (FlagDirection[] start in Starts())
+        foreach (FlagDirection[] start in Starts().OrderBy(Cost).Take(3).ToList())
         {
             int cost = Improve(start);
-            if (cost < bestCost)
+            if (best.Length == 0 || cost < bestCost)
             {
                 (best, bestCost) = (start, cost);
             }
@@ -33,7 +33,12 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
     /// <summary>Lowest tiers for these directions, or null where two flags each cover the other's pole.</summary>
     public int[]? Tiers(FlagDirection[] directions)
     {
-        (double Left, double Right)[] extents = [.. directions.Select((d, i) => Extent(i, d))];
+        (double Left, double Right)[] extents = new (double, double)[_count];
+        for (int i = 0; i < _count; i++)
+        {
+            extents[i] = Extent(i, directions[i]);
+        }
+
         int[] tiers = new int[_count];
         int[] state = new int[_count];
         for (int i = 0; i < _count; i++)
@@ -51,21 +56,21 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
     private bool Visit(int flag, (double Left, double Right)[] extents, int[] tiers, int[] state)
     {
         state[flag] = 1;
-        (double left, double right) = extents[flag];
         int least = 0;
-        for (int j = 0; j < _count; j++)
+        for (int j = flag - 1; j >= 0 && poles[j] > extents[flag].Left - FlagPlacer.Clearance; j--)
         {
-            if (j == flag || poles[j] <= left - FlagPlacer.Clearance || poles[j] >= right + FlagPlacer.Clearance)
-            {
-                continue;
-            }
-
-            if (state[j] == 1 || (state[j] == 0 && !Visit(j, extents, tiers, state)))
+            if (!Above(j, ref least))
             {
                 return false;
             }
+        }
 
-            least = Math.Max(least, tiers[j] + 1);
+        for (int j = flag + 1; j < _count && poles[j] < extents[flag].Right + FlagPlacer.Clearance; j++)
+        {
+            if (!Above(j, ref least))
+            {
+                return false;
+            }
         }
 
         while (Taken(flag, least, extents, tiers, state))
@@ -76,6 +81,17 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
         tiers[flag] = least;
         state[flag] = 2;
         return true;
+
+        bool Above(int j, ref int least)
+        {
+            if (state[j] == 1 || (state[j] == 0 && !Visit(j, extents, tiers, state)))
+            {
+                return false;
+            }
+
+            least = Math.Max(least, tiers[j] + 1);
+            return true;
+        }
     }
 
     private bool Taken(int flag, int tier, (double Left, double Right)[] extents, int[] tiers, int[] state)
@@ -94,10 +110,12 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
 
     private IEnumerable<FlagDirection[]> Starts()
     {
-        yield return Fill(_ => FlagDirection.Right);
-        yield return Fill(_ => FlagDirection.Left);
-        yield return Fill(i => i < _count / 2 ? FlagDirection.Left : FlagDirection.Right);
-        yield return Fill(i => i % 2 == 0 ? FlagDirection.Left : FlagDirection.Right);
+        for (int split = 0; split <= _count; split++)
+        {
+            int first = split;
+            yield return Fill(i => i < first ? FlagDirection.Left : FlagDirection.Right);
+        }
+
         if (centre)
         {
             yield return Fill(_ => FlagDirection.Centre);
@@ -112,7 +130,7 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
         for (bool better = true; better;)
         {
             better = false;
-            for (int distance = 0; distance <= 3; distance++)
+            for (int distance = 0; distance <= 1; distance++)
             {
                 for (int i = 0; i + distance < _count; i++)
                 {
@@ -164,10 +182,10 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
             (double left, double right) = Extent(i, directions[i]);
             bool strays = left < requests[i].From || right > requests[i].To;
             bool unliked = directions[i] != (centre ? FlagDirection.Centre : FlagDirection.Right);
-            cost += (tiers[i] * 10) + (strays ? 400 : 0) + (unliked ? centre ? 6 : 1 : 0);
+            cost += (tiers[i] * 10) + (strays ? 60 : 0) + (unliked ? centre ? 6 : 1 : 0);
             highest = Math.Max(highest, tiers[i]);
         }
 
-        return cost + (highest * 300);
+        return cost + (highest * 100);
     }
 }

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Sightglass.Drawing.Labels;
 
 /// <summary>
-/// Puts flags on poles in the fewest tiers: no two flags of one tier closer than <see cref="Gap"/>, no flag over another's pole.
+/// Puts flags on poles in few tiers: no two flags of one tier closer than <see cref="Gap"/>, no flag over another's pole.
 /// A flag that covers a pole must stand farther from the machine than that pole's own flag; with all flags flying one way this always
 /// has an answer, and a search over the directions makes it low.
 /// </summary>
@@ -18,46 +18,79 @@ public sealed class FlagPlacer
     /// <summary>Least distance between two poles, pixels.</summary>
     public const double PoleSpacing = 9;
 
+    private readonly IReadOnlyList<FlagRequest> _requests;
     private readonly bool _centre;
+    private readonly Dictionary<string, (int Flag, FlagPlace Place)[]> _known = [];
 
+    /// <param name="requests">All flags that may be placed.</param>
     /// <param name="centre">Whether flags may sit in the middle of their pole, and then like to.</param>
-    public FlagPlacer(bool centre = false) => _centre = centre;
+    public FlagPlacer(IReadOnlyList<FlagRequest> requests, bool centre = false) => (_requests, _centre) = (requests, centre);
 
     /// <summary>One place for each request, in the same order. The same requests always give the same places.</summary>
-    public ImmutableArray<FlagPlace> Place(IReadOnlyList<FlagRequest> requests)
+    public static ImmutableArray<FlagPlace> Place(IReadOnlyList<FlagRequest> requests, bool centre = false)
     {
-        int[] order = [.. Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].X).ThenBy(i => i)];
-        double[] poles = PoleSpread.Spread([.. order.Select(i => requests[i].X)], PoleSpacing);
-        FlagPlace[] placed = new FlagPlace[requests.Count];
+        Dictionary<int, FlagPlace> placed = new FlagPlacer(requests, centre).Place(Enumerable.Range(0, requests.Count));
+        return [.. Enumerable.Range(0, requests.Count).Select(i => placed[i])];
+    }
+
+    /// <summary>Places for some of the requests, by their index.</summary>
+    public Dictionary<int, FlagPlace> Place(IEnumerable<int> members)
+    {
+        int[] order = [.. members.OrderBy(i => _requests[i].X).ThenBy(i => i)];
+        double[] poles = PoleSpread.Spread([.. order.Select(i => _requests[i].X)], PoleSpacing);
+        Dictionary<int, FlagPlace> placed = new(order.Length);
+        foreach ((int start, int end) in Clusters(order, poles))
+        {
+            foreach ((int flag, FlagPlace place) in PlaceCluster(order[start..end], poles[start..end]))
+            {
+                placed[flag] = place;
+            }
+        }
+
+        return placed;
+    }
+
+    /// <summary>Stretches of flags that could touch each other, whichever way they fly.</summary>
+    private IEnumerable<(int Start, int End)> Clusters(int[] order, double[] poles)
+    {
         int start = 0;
         double reach = double.NegativeInfinity;
-        for (int k = 0; k <= order.Length; k++)
+        for (int k = 0; k < order.Length; k++)
         {
-            double left = k < order.Length ? poles[k] - requests[order[k]].Width - Gap : double.PositiveInfinity;
-            if (k > start && left > reach)
+            double width = _requests[order[k]].Width + Gap;
+            if (k > start && poles[k] - width > reach)
             {
-                PlaceCluster(requests, order, poles, start, k, placed);
+                yield return (start, k);
                 start = k;
             }
 
-            if (k < order.Length)
-            {
-                reach = Math.Max(reach, poles[k] + requests[order[k]].Width + Gap);
-            }
+            reach = Math.Max(reach, poles[k] + width);
         }
 
-        return [.. placed];
+        if (order.Length > start)
+        {
+            yield return (start, order.Length);
+        }
     }
 
-    private void PlaceCluster(IReadOnlyList<FlagRequest> requests, int[] order, double[] poles, int start, int end, FlagPlace[] placed)
+    private (int Flag, FlagPlace Place)[] PlaceCluster(int[] flags, double[] poles)
     {
-        FlagCluster cluster = new([.. order[start..end].Select(i => requests[i])], poles[start..end], _centre);
+        string key = string.Join(',', flags);
+        if (_known.TryGetValue(key, out (int Flag, FlagPlace Place)[]? known))
+        {
+            return known;
+        }
+
+        FlagCluster cluster = new([.. flags.Select(i => _requests[i])], poles, _centre);
         FlagDirection[] directions = cluster.Search();
         int[] tiers = cluster.Tiers(directions)!;
-        for (int k = 0; k < directions.Length; k++)
+        (int, FlagPlace)[] placed = new (int, FlagPlace)[flags.Length];
+        for (int k = 0; k < flags.Length; k++)
         {
             (double left, double right) = cluster.Extent(k, directions[k]);
-            placed[order[start + k]] = new FlagPlace(poles[start + k], left, right, tiers[k], directions[k]);
+            placed[k] = (flags[k], new FlagPlace(poles[k], left, right, tiers[k], directions[k]));
         }
+
+        return _known[key] = placed;
     }
 }

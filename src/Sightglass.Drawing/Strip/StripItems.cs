@@ -10,11 +10,8 @@ internal sealed class StripItems
     /// <summary>Items from this height have their flag above the machine, metres.</summary>
     public const double UpFrom = 1.35;
 
-    private readonly ImmutableArray<string> _order;
-
     public StripItems(ClassBook book, StripOptions options, WalkRoute route, ImmutableArray<StripSide> sides)
     {
-        _order = [.. route.Stops.SelectMany(s => s.Items)];
         Items = options.Labels == StripLabels.None || options.Scale < 10
             ? []
             : [.. route.Stops.SelectMany(s => s.Items.Select(i => Mark(book, options, s, book.Items[i], sides))).OfType<StripItem>()];
@@ -27,9 +24,7 @@ internal sealed class StripItems
     public static bool IsNamed(StripItem item, StripOptions options) =>
         item.IsSelected || item.IsHere || (options.Labels == StripLabels.All && options.Scale >= 30);
 
-    public ImmutableArray<StripItem> InOrder(ImmutableArray<StripItem> items) => [.. items.OrderBy(i => _order.IndexOf(i.Item.Name))];
-
-    private static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+    public static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
 
     private static StripItem? Mark(ClassBook book, StripOptions options, WalkStop stop, Item item, ImmutableArray<StripSide> sides)
     {

@@ -26,9 +26,7 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
         bool runsLeft = new WalkSides(book).RunsLeft;
         ImmutableArray<StripSide> sides = StripSides.Of(book, options);
         StripItems items = new(book, options, _route, sides);
-        ImmutableArray<StripItem> up = Flagged(items.Items.Where(i => i.Item.Position!.Value.Z >= StripItems.UpFrom), true, sides);
-        ImmutableArray<StripItem> down = Flagged(items.Items.Where(i => i.Item.Position!.Value.Z < StripItems.UpFrom), false, sides);
-        ImmutableArray<StripItem> all = items.InOrder(up.AddRange(down));
+        ImmutableArray<StripItem> all = Flagged(items.Items, sides);
         double lowest = all.Where(i => i.Flag is { Up: false }).Select(i => i.Flag!.Box.High).DefaultIfEmpty(GroundBand).Max();
         double tape = lowest + PersonRoom;
         ImmutableArray<StripStop> stops = options.Tape || options.CurrentPlace is not null ? Stops(sides, tape) : [];
@@ -51,26 +49,35 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
         };
     }
 
-    private ImmutableArray<StripItem> Flagged(IEnumerable<StripItem> marks, bool up, ImmutableArray<StripSide> sides)
+    private ImmutableArray<StripItem> Flagged(ImmutableArray<StripItem> items, ImmutableArray<StripSide> sides)
     {
-        ImmutableArray<StripItem> all = [.. marks];
-        ImmutableArray<StripItem> named = [.. all.Where(i => StripItems.IsNamed(i, options))];
-        FlagRequest[] requests = [.. named.Select(i => Request(i, sides))];
-        ImmutableArray<FlagPlace> places = new FlagPlacer().Place(requests);
-        double edge = up ? -StripSides.Height(sides) - 6 : GroundBand;
-        bool bent = named.Zip(places).Any(p => Math.Abs(p.First.X - p.Second.Pole) > 0.5);
-        double first = edge + ((bent ? 16 : 8) * (up ? -1 : 1));
+        ImmutableArray<StripItem> named = [.. items.Where(i => StripItems.IsNamed(i, options))];
+        ImmutableArray<(bool Up, FlagPlace Place)?> places = FlagBoard.Place([.. named.Select(i => Wish(i, sides))], options.MostTiers);
         Dictionary<string, StripFlag> flags = [];
-        for (int i = 0; i < named.Length; i++)
+        foreach (bool up in new[] { true, false })
         {
-            double near = first + (places[i].Tier * Pitch * (up ? -1 : 1));
-            Bounds box = up
-                ? new Bounds(places[i].Left, near - _flagHeight, places[i].Right, near)
-                : new Bounds(places[i].Left, near, places[i].Right, near + _flagHeight);
-            flags[named[i].Item.Name] = new StripFlag(StripItems.Label(named[i].Item), places[i], up, box, edge);
+            ImmutableArray<(StripItem Item, FlagPlace Place)> here =
+                [.. named.Zip(places).Where(p => p.Second is { } s && s.Up == up).Select(p => (p.First, p.Second!.Value.Place))];
+            bool bent = here.Any(p => Math.Abs(p.Item.X - p.Place.Pole) > 0.5);
+            double edge = up ? -StripSides.Height(sides) - 6 : GroundBand;
+            double first = edge + ((bent ? 16 : 8) * (up ? -1 : 1));
+            foreach ((StripItem item, FlagPlace place) in here)
+            {
+                double near = first + (place.Tier * Pitch * (up ? -1 : 1));
+                (double low, double high) = up ? (near - _flagHeight, near) : (near, near + _flagHeight);
+                flags[item.Item.Name] = new StripFlag(StripItems.Label(item.Item), place, up, new Bounds(place.Left, low, place.Right, high), edge);
+            }
         }
 
-        return [.. all.Select(i => i with { Flag = flags.GetValueOrDefault(i.Item.Name) })];
+        return [.. items.Select(i => i with { Flag = flags.GetValueOrDefault(i.Item.Name) })];
+    }
+
+    // High things are named above, low ones below; what is near the middle minds least to move.
+    private FlagWish Wish(StripItem item, ImmutableArray<StripSide> sides)
+    {
+        double z = item.Item.Position!.Value.Z;
+        int priority = item.IsSelected ? 2 : item.IsHere ? 1 : 0;
+        return new FlagWish(Request(item, sides), z >= StripItems.UpFrom, 1 + (3 * Math.Abs(z - StripItems.UpFrom)), priority);
     }
 
     private FlagRequest Request(StripItem item, ImmutableArray<StripSide> sides)
@@ -86,8 +93,9 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
         ImmutableArray<WalkStop> shown = [.. _route.Stops.Where(s => sides.Any(d => d.Side == s.Side) && (s.Place.OnGround || options.Scale >= 10))];
         ImmutableArray<WalkStop> ground = [.. shown.Where(s => s.Place.OnGround)];
         double X(WalkStop s) => sides.First(d => d.Side == s.Side).Map.X(s.Along);
-        ImmutableArray<FlagPlace> places = new FlagPlacer(centre: true).Place(
-            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(s.Place.Name, TextFace.Sans500, options.LabelSize) + 2))]);
+        ImmutableArray<FlagPlace> places = FlagPlacer.Place(
+            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(StripItems.Capital(s.Place.Name), TextFace.Sans500, options.LabelSize) + 2))],
+            centre: true);
         return [.. shown.Select(s =>
         {
             int at = ground.IndexOf(s);

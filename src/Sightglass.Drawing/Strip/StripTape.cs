@@ -113,6 +113,6 @@ internal static class StripTape
         w.Element("rect", ("class", "hit"), ("x", label.Left), ("y", label.Low), ("width", label.Width), ("height", label.Height));
         double x = flag.Direction switch { FlagDirection.Left => label.Right, FlagDirection.Right => label.Left, _ => (label.Left + label.Right) / 2 };
         string anchor = flag.Direction switch { FlagDirection.Left => "end", FlagDirection.Right => "start", _ => "middle" };
-        w.Text("d-lab place", x, label.High - 4, stop.Name, ("text-anchor", anchor), ("style", StripFlags.FontSize(layout)));
+        w.Text("d-lab place", x, label.High - 4, StripItems.Capital(stop.Name), ("text-anchor", anchor), ("style", StripFlags.FontSize(layout)));
     }
 }
