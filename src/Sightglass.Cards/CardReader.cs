@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Names;
+using Sightglass.Cards.Programs;
+using Sightglass.Cards.Reading;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
+
+namespace Sightglass.Cards;
+
+/// <summary>Reads cards. Takes any text, throws on none, reports all that is wrong at once.</summary>
+public static class CardReader
+{
+    /// <summary>Characters beyond which a text is not read.</summary>
+    public const int MostCharacters = 200_000;
+
+    /// <summary>Reads a card and resolves every name in it, for each word its letters may stand for.</summary>
+    /// <param name="text">The card.</param>
+    /// <param name="book">Whose names it uses.</param>
+    /// <param name="found">Takes C001…C062, L017, L019 and the codes of quantities.</param>
+    /// <param name="language">Its language; English unless said.</param>
+    /// <returns>The tree, also of a card with errors (<see cref="Card.HasErrors"/>); null when the text is no card at all.</returns>
+    public static Card? Read(SourceText text, ClassBook book, DiagnosticList found, CardLanguage? language = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(found);
+        if (text.Text.Length > MostCharacters)
+        {
+            found.Add(CardMessages.TooLarge(text.Between(0, 0), MostCharacters));
+            return null;
+        }
+
+        CardNames names = new(book, language ?? EnglishForms.Language);
+        DiagnosticList own = [];
+        Card card = ReadTree(new(text, names), own);
+        if (card.Head(Operation.Card) is null && !card.Steps.Any())
+        {
+            found.Add(CardMessages.NotACard(text.Between(0, 0), names.Language.Of(Operation.Card)[0].Pattern.Readable()));
+            return null;
+        }
+
+        CardStructure.Check(card, own);
+        CardCompiler.CheckNames(card, names, own);
+        found.AddRange(own);
+        return card with { HasErrors = own.HasErrors };
+    }
+
+    private static Card ReadTree(CardContext context, DiagnosticList found)
+    {
+        List<RawLine> lines = LineSplitter.Split(context.Source, context.Language);
+        ElementReader reader = new(context);
+        CardElement?[] elements = new CardElement?[lines.Count];
+        ReadLetters(context, lines, reader, elements, found);
+        for (int i = 0; i < lines.Count; i++)
+        {
+            elements[i] ??= reader.Read(lines[i], found);
+        }
+
+        return new(context.Source, context.Language, [.. elements.Select(e => e!)]);
+    }
+
+    /// <summary>Letters first, wherever they stand, as other lines of the head use them. Read twice: 'its' needs the letter itself.</summary>
+    private static void ReadLetters(CardContext context, List<RawLine> lines, ElementReader reader, CardElement?[] elements, DiagnosticList found)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            if (!reader.IsLet(lines[i]))
+            {
+                continue;
+            }
+
+            Scope before = context.Scope;
+            CardElement first = reader.Read(lines[i], []);
+            Letter? letter = first is CardElement.Head head ? Letter.Of(head.Sentences[0]) : null;
+            ImmutableArray<Letter> letters = letter is null ? before.Letters : before.Letters.Add(letter);
+            context.Scope = before with { Letters = letters, Owner = letter };
+            elements[i] = reader.Read(lines[i], found);
+            context.Scope = before with { Letters = letters };
+        }
+    }
+}

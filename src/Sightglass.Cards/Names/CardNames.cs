@@ -1,0 +1,159 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
+
+namespace Sightglass.Cards.Names;
+
+/// <summary>The names of a book as cards in one language say them. Made once for a book and a language; immutable.</summary>
+public sealed class CardNames
+{
+    private readonly NamePhraseReader _reader;
+    private readonly NameIndex<Item> _items;
+    private readonly NameIndex<Place> _places;
+    private readonly NameIndex<Sign> _signs;
+    private readonly NameIndex<Sign> _signsWithoutVerb;
+    private readonly NameIndex<Fact> _facts;
+    private readonly NameIndex<Role> _roles;
+    private readonly NameIndex<Protection> _protections;
+    private readonly FrozenSet<string> _positions;
+    private readonly FrozenSet<string> _scaleWords;
+
+    public CardNames(ClassBook book, CardLanguage language)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(language);
+        (Book, Language, Key, _reader) = (book, language, new NameKey(language.Small), new NamePhraseReader(language));
+        _items = new(book.Items, Key);
+        _places = new(book.Places, Key);
+        _signs = new(book.Signs, Key);
+        _signsWithoutVerb = new(book.Signs.Select(s => KeyValuePair.Create(WithoutVerb(s.Key, language.Small), s.Value)), Key);
+        _facts = new(book.Facts, Key);
+        _roles = new(book.Roles, Key);
+        _protections = new(book.Protections, Key);
+        _positions = book.Items.Values.SelectMany(i => i.Positions).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
+        _scaleWords = book.Items.Values.Where(i => i.Reading is not null).SelectMany(i => i.Reading!.Words.Keys).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
+    }
+
+    public ClassBook Book { get; }
+
+    public CardLanguage Language { get; }
+
+    public NameKey Key { get; }
+
+    public Found<Item> Items(Phrase phrase, Scope scope) => _items.Find(_reader.Read(phrase, scope));
+
+    public Found<Sign> Signs(Phrase phrase, Scope scope)
+    {
+        NamePhrase read = _reader.Read(phrase, scope);
+        Found<Sign> found = _signs.Find(read);
+        return found.IsFound || _signsWithoutVerb.Find(read) is not { IsFound: true, IsLoose: false } other ? found : other;
+    }
+
+    public Found<Fact> Facts(Phrase phrase, Scope scope) => _facts.Find(_reader.Read(phrase, scope));
+
+    public Found<Role> Roles(Phrase phrase, Scope scope) => _roles.Find(_reader.Read(phrase, scope));
+
+    public Found<Protection> Protections(Phrase phrase, Scope scope)
+    {
+        NamePhrase read = _reader.Read(phrase, scope);
+        Found<Protection> found = _protections.Find(read);
+        return found.IsFound || ProtectionFor(phrase) is not { } inner ? found : _protections.Find(_reader.Read(inner, scope));
+    }
+
+    /// <summary>Whether the phrase is the word for the protection that is held, whichever it is.</summary>
+    public bool IsProtectionHeld(Phrase phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        string key = Key.Of(phrase.Text);
+        return Language.NameForms.Any(f => f.Operation == NameOperation.ProtectionHeld && Key.Of(f.Parts) == key);
+    }
+
+    /// <summary>The place a phrase means; of several sides the one on the letter's item's side.</summary>
+    public Found<Place> Places(Phrase phrase, Scope scope)
+    {
+        NamePhrase read = _reader.Read(phrase, scope);
+        Found<Place> found = _places.Find(read);
+        ImmutableArray<string> owner = read.Referents.IsEmpty ? [] : read.Referents[0].OwnSide;
+        if (!found.IsFound || found.Groups[0].Length == 1 || owner.IsEmpty)
+        {
+            return found;
+        }
+
+        ImmutableArray<Place> near = [.. found.Groups[0].Where(p => IsOnSideOf(p, owner))];
+        return near.IsEmpty ? found : found with { Groups = [near] };
+    }
+
+    /// <summary>The position of an item that a phrase names, or null.</summary>
+    public string? PositionOf(Item item, string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        string key = Key.Of(phrase);
+        return item.Positions.FirstOrDefault(p => Key.Of(p) == key);
+    }
+
+    /// <summary>The word of an item's scale that a phrase names, or null.</summary>
+    public string? ScaleWordOf(Item item, string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        string key = Key.Of(phrase);
+        return item.Reading?.Words.Keys.FirstOrDefault(w => Key.Of(w) == key);
+    }
+
+    public bool IsPosition(string phrase) => _positions.Contains(Key.Of(phrase));
+
+    public bool IsScaleWord(string phrase) => _scaleWords.Contains(Key.Of(phrase));
+
+    private Phrase? ProtectionFor(Phrase phrase)
+    {
+        foreach (NameForm form in Language.NameForms.Where(f => f.Operation == NameOperation.ProtectionFor))
+        {
+            string start = Key.Of(form.Parts.TakeWhile(p => p != "{name}")) + " ";
+            string text = Key.Of(phrase.Text);
+            if (text.StartsWith(start, StringComparison.Ordinal))
+            {
+                return phrase with { Text = text[start.Length..] };
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsOnSideOf(Place place, ImmutableArray<string> owner)
+    {
+        foreach (Item item in Book.Items.Values.Where(i => owner.Contains(Key.Of(i.Name))))
+        {
+            if (item.Places.Contains(place.Name))
+            {
+                return true;
+            }
+
+            if (item.Places.IsEmpty && item.Position is { } at && at.Y * place.Position.Y > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string WithoutVerb(string sign, SmallWords small)
+    {
+        foreach (string verb in small.SignVerbs)
+        {
+            int at = sign.IndexOf(" " + verb + " ", StringComparison.OrdinalIgnoreCase);
+            if (at >= 0)
+            {
+                return sign[..at] + sign[(at + verb.Length + 1)..];
+            }
+
+            if (sign.EndsWith(" " + verb, StringComparison.OrdinalIgnoreCase))
+            {
+                return sign[..^(verb.Length + 1)];
+            }
+        }
+
+        return sign;
+    }
+}

@@ -1,0 +1,21 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards.Names;
+using Sightglass.Cards.Sentences;
+
+namespace Sightglass.Cards.Reading;
+
+/// <summary>What is known while a card is read: its text, its language, the book's names, the letters and the numbers written down so far.</summary>
+internal sealed class CardContext(SourceText source, CardNames names)
+{
+    public SourceText Source { get; } = source;
+
+    public CardNames Names { get; } = names;
+
+    public CardLanguage Language => Names.Language;
+
+    /// <summary>The letters declared, standing for their first words.</summary>
+    public Scope Scope { get; set; } = Scope.Empty;
+
+    /// <summary>Names given by Read so far.</summary>
+    public HashSet<string> Written { get; } = new(StringComparer.Ordinal);
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace Sightglass.Cards.Sentences;
+
+/// <summary>The little words of a language that join, mark and leave out.</summary>
+public sealed record SmallWords
+{
+    /// <summary>Words that names ignore: the, a, an.</summary>
+    public required ImmutableArray<string> Articles { get; init; }
+
+    /// <summary>The article put before a name when a run is told.</summary>
+    public required string Article { get; init; }
+
+    public required string And { get; init; }
+
+    public required string Or { get; init; }
+
+    /// <summary>Words by which a second action is hung on: and then, then.</summary>
+    public required ImmutableArray<string> Then { get; init; }
+
+    /// <summary>Words that open a condition: if, when.</summary>
+    public required ImmutableArray<string> If { get; init; }
+
+    /// <summary>Verb parts of a sign's name that 'Look for' may leave out: is seen, is heard.</summary>
+    public required ImmutableArray<string> SignVerbs { get; init; }
+
+    /// <summary>What is said when a card stops and no text is given; <c>{title}</c> and <c>{step}</c> are filled in.</summary>
+    public required string StoppedText { get; init; }
+
+    /// <summary>The person of the story: You.</summary>
+    public required string You { get; init; }
+
+    /// <summary>Verbs that carry a position, shown when a control has no such position.</summary>
+    public string Comment { get; init; } = "#";
+}
