@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Names;
 using Sightglass.Cards.Programs;
-using Sightglass.Cards.Reading;
+using Sightglass.Cards.Parsing;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 

@@ -1,44 +1,55 @@
+using Sightglass.Basics.Formulas;
+using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Quantities;
+
 namespace Sightglass.Cards.Programs;
 
 /// <summary>A calculation with numbers that were read and written down: <c>P1 − P2</c>, <c>(A + B) / 2</c>. SI.</summary>
-public abstract record ReadingExpression
+public sealed class ReadingExpression
 {
-    private ReadingExpression()
+    private readonly Formula _formula;
+
+    /// <param name="formula">Its names' ids are indices of <see cref="CardProgram.Names"/>.</param>
+    public ReadingExpression(Formula formula)
     {
+        ArgumentNullException.ThrowIfNull(formula);
+        _formula = formula;
+    }
+
+    /// <summary>As written.</summary>
+    public string Text => _formula.Text;
+
+    public Dimension Dimension => _formula.Dimension;
+
+    /// <summary>
+    /// Whether raising every reading alike leaves it as it is: then it is a difference, and the zero of a scale (degF) does not count.
+    /// </summary>
+    public bool IsDifference
+    {
+        get
+        {
+            int count = _formula.NamesUsed.IsEmpty ? 0 : _formula.NamesUsed.Max(n => n.Id) + 1;
+            double[] low = new double[count];
+            double[] high = new double[count];
+            Array.Fill(low, 300);
+            Array.Fill(high, 301);
+            return count > 0 && Math.Abs(Evaluate(high) - Evaluate(low)) < 1e-9;
+        }
     }
 
     /// <summary>The value (SI) with the numbers written down so far, by index of <see cref="CardProgram.Names"/>.</summary>
-    public abstract double Evaluate(ReadOnlySpan<double> written);
-
-    public sealed record Number(double Value) : ReadingExpression
+    public double Evaluate(ReadOnlySpan<double> written)
     {
-        public override double Evaluate(ReadOnlySpan<double> written) => Value;
+        Values values = new(written);
+        return _formula.Evaluate<Scalar, Values>(ref values).V;
     }
 
-    public sealed record Name(int Index) : ReadingExpression
-    {
-        public override double Evaluate(ReadOnlySpan<double> written) => written[Index];
-    }
+    public override string ToString() => Text;
 
-    public sealed record Negative(ReadingExpression Inner) : ReadingExpression
+    private readonly ref struct Values(ReadOnlySpan<double> written) : IFormulaValues<Scalar>
     {
-        public override double Evaluate(ReadOnlySpan<double> written) => -Inner.Evaluate(written);
-    }
+        private readonly ReadOnlySpan<double> _written = written;
 
-    /// <summary><see cref="Sign"/> is one of + − × ÷ written as <c>+ - * /</c>.</summary>
-    public sealed record Binary(char Sign, ReadingExpression Left, ReadingExpression Right) : ReadingExpression
-    {
-        public override double Evaluate(ReadOnlySpan<double> written)
-        {
-            double a = Left.Evaluate(written);
-            double b = Right.Evaluate(written);
-            return Sign switch
-            {
-                '+' => a + b,
-                '-' => a - b,
-                '*' => a * b,
-                _ => a / b,
-            };
-        }
+        public Scalar ValueOf(int id) => new(_written[id]);
     }
 }

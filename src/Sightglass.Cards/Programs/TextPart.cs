@@ -11,6 +11,6 @@ public abstract record TextPart
 
     public sealed record Words(string Text) : TextPart;
 
-    /// <summary>A number written down, or a calculation with some, said in a unit with so many decimals.</summary>
-    public sealed record Value(ReadingExpression Expression, Unit Unit, int Decimals) : TextPart;
+    /// <summary>A number written down, or a calculation with some, said in a unit with the digits of the instrument (SI step, or null).</summary>
+    public sealed record Value(ReadingExpression Expression, Unit Unit, double? Resolution) : TextPart;
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
+using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Cards.Programs;
 
@@ -21,8 +21,7 @@ public sealed record TextTemplate(ImmutableArray<TextPart> Parts)
                     text.Append(words.Text);
                     break;
                 case TextPart.Value value:
-                    double shown = value.Unit.FromSi(value.Expression.Evaluate(written));
-                    text.Append(shown.ToString("F" + value.Decimals, CultureInfo.InvariantCulture)).Append(' ').Append(value.Unit.Symbol);
+                    text.Append(QuantityFormat.Text(value.Expression.Evaluate(written), value.Unit, value.Resolution));
                     break;
             }
         }

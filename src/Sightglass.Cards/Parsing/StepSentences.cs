@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Reads the sentences of a step: what is done, and what completes it. A sentence that fails does not stop the next.</summary>
 internal sealed class StepSentences(CardContext context, SentenceReader sentences)

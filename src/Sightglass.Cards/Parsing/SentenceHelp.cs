@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Says what a sentence that was not understood may have been meant to be.</summary>
 internal static class SentenceHelp

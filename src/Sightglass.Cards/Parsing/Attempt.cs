@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>A sentence as one row of the table would read it.</summary>
 /// <param name="Issues">How many gaps do not hold what they should: 0 is a sentence understood.</param>

@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>
 /// Reads words as the sentence that fits best. Every row and every way to fill its gaps is tried; the first in which each gap holds what

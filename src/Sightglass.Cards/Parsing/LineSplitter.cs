@@ -3,7 +3,7 @@ using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Cuts a card's text into lines and joins wrapped ones: a line that is indented and starts nothing goes on the line above.</summary>
 internal static class LineSplitter

@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Reads one line of a card (or several wrapped ones) as an element of its tree.</summary>
 internal sealed class ElementReader(CardContext context)

@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>
 /// Reads conditions and facts joined by 'and', 'or' and semicolons. A joining word inside a name is not taken for a joint as long as the

@@ -1,4 +1,4 @@
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>A line, or several where it was wrapped, by offsets into the source.</summary>
 /// <param name="Start">Where the first line starts.</param>

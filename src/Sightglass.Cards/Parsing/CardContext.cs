@@ -2,7 +2,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>What is known while a card is read: its text, its language, the book's names, the letters and the numbers written down so far.</summary>
 internal sealed class CardContext(SourceText source, CardNames names)

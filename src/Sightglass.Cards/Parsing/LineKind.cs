@@ -1,4 +1,4 @@
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>What a line looks like before its words are read.</summary>
 internal enum LineKind

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Looks into calculations before they are compiled.</summary>
 internal static class CalculationReader
@@ -24,7 +24,11 @@ internal static class CalculationReader
                 at++;
             }
 
-            names.Add(text[start..at].Trim());
+            bool isFunction = at < text.Length && text[at] == '(';
+            if (!isFunction)
+            {
+                names.Add(text[start..at].Trim());
+            }
         }
 
         return names.Count == 0 ? [""] : names.ToImmutable();

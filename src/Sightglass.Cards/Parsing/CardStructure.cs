@@ -4,7 +4,7 @@ using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Checks what concerns the card as a whole: its head, the numbers of its steps, its lists.</summary>
 internal static class CardStructure

@@ -6,7 +6,7 @@ using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
-namespace Sightglass.Cards.Reading;
+namespace Sightglass.Cards.Parsing;
 
 /// <summary>Reads what fills a gap, and counts what is wrong with it.</summary>
 internal sealed class SlotReader(CardContext context, SentenceReader sentences)

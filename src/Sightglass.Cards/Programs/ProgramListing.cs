@@ -1,0 +1,91 @@
+using System.Globalization;
+using System.Text;
+
+namespace Sightglass.Cards.Programs;
+
+/// <summary>A program as plain lines, one an operation, for people who look inside and for comparing programs.</summary>
+public static class ProgramListing
+{
+    public static string Of(CardProgram program)
+    {
+        ArgumentNullException.ThrowIfNull(program);
+        StringBuilder text = new();
+        text.AppendLine(CultureInfo.InvariantCulture, $"{program.Title} ({string.Join(", ", program.Bindings.Select(b => $"{b.Variable} = {b.Word}"))})");
+        text.AppendLine(CultureInfo.InvariantCulture, $"for {string.Join(", ", program.For.Select(r => r.Name))}; told {string.Join(", ", program.Told.Select(r => r.Name))}");
+        text.AppendLine(CultureInfo.InvariantCulture, $"use when {(program.UseWhen is null ? "always" : Words(program.UseWhen))}");
+        text.AppendLine(CultureInfo.InvariantCulture, $"must never {string.Join("; ", program.MustNever.Select(f => f.Name))}");
+        text.AppendLine(CultureInfo.InvariantCulture, $"done when {(program.DoneWhen is null ? "always" : Words(program.DoneWhen))} for {program.StaysSoSeconds} s");
+        for (int i = 0; i < program.Ops.Length; i++)
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"{i}: [{program.Ops[i].Step}] {Words(program.Ops[i], program)}");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Words(CardOp op, CardProgram program)
+    {
+        string who = op.Person is null ? "" : op.Person.Name + ": ";
+        return who + op switch
+        {
+            CardOp.Go go => $"go {go.Place.Name}",
+            CardOp.Set set => $"set {set.Item} = {set.Position}",
+            CardOp.Hold hold => Number($"hold {hold.Item} = {hold.Position} for {hold.Seconds} s") + (hold.Until is null ? "" : $" until {Words(hold.Until)} else {hold.Else}"),
+            CardOp.Check check => $"check {Words(check.Condition)} else {check.Else}",
+            CardOp.Look look => $"look {look.Sign.Name} else {look.Else}",
+            CardOp.Read read => $"read {read.Item} -> {program.Names[read.Name].Name}",
+            CardOp.WaitFor wait => Number($"wait {wait.Seconds} s"),
+            CardOp.WaitUntil wait => $"wait until {Words(wait.Condition)} " + Number($"at most {wait.AtMostSeconds} s else {wait.Else}"),
+            CardOp.Tell tell => $"tell {string.Join(", ", tell.Roles.Select(r => r.Name))}: {Words(tell.Text)}",
+            CardOp.Ask ask => $"ask {ask.Role.Name} for {ask.Protection?.Name ?? "permission: " + ask.Control} " + Number($"at most {ask.AtMostSeconds} s else {ask.Else}"),
+            CardOp.GiveBack back => $"give back {back.Protection.Name}",
+            CardOp.LockAndTag locked => $"lock and tag {locked.Item}",
+            CardOp.Jump jump => $"jump {jump.Target}",
+            CardOp.If branch => $"if {Words(branch.Condition)} else {branch.Else}",
+            CardOp.Repeat repeat => $"repeat until {Words(repeat.Until)} " + Number($"at most {repeat.Times} times every {repeat.EverySeconds} s back {repeat.Back} counter {repeat.Counter} else {repeat.Else}"),
+            CardOp.Stop stop => $"stop: {Words(stop.Text)}",
+            _ => "done",
+        };
+    }
+
+    private static string Words(TextTemplate text) => string.Concat(text.Parts.Select(p => p switch
+    {
+        TextPart.Words words => words.Text,
+        TextPart.Value value => $"{{{value.Expression.Text} in {value.Unit.Symbol}}}",
+        _ => "",
+    }));
+
+    private static string Words(Condition condition) => condition switch
+    {
+        Condition.Shows shows => Number($"{shows.Item.Name} {Sign(shows.Comparison)} {shows.Value}"),
+        Condition.ShowsWord shows => Number($"{shows.Item.Name} {shows.Word} ({shows.From}..{shows.To})"),
+        Condition.PositionIs position => $"{position.Item.Name} = {position.Position}",
+        Condition.SignHolds sign => $"sign '{sign.Sign.Name}'",
+        Condition.Compare compare => Number($"({compare.Expression.Text}) {Sign(compare.Comparison)} {compare.Value}"),
+        Condition.OneInReach one => $"in reach ({string.Join(" | ", one.Cases.Select(c => Words(c.Condition)))})",
+        Condition.Not not => $"not {Words(not.Inner)}",
+        Condition.All all => $"({string.Join(" and ", all.Parts.Select(Words))})",
+        Condition.Any any => $"({string.Join(" or ", any.Parts.Select(Words))})",
+        _ => "?",
+    };
+
+    private static string Words(FactCondition condition) => condition switch
+    {
+        FactCondition.Holds holds => $"'{holds.Fact.Name}'",
+        FactCondition.Not not => $"not {Words(not.Inner)}",
+        FactCondition.All all => $"({string.Join(" and ", all.Parts.Select(Words))})",
+        FactCondition.Any any => $"({string.Join(" or ", any.Parts.Select(Words))})",
+        _ => "?",
+    };
+
+    private static string Sign(Comparison comparison) => comparison switch
+    {
+        Comparison.AtLeast => ">=",
+        Comparison.AtMost => "<=",
+        Comparison.MoreThan => ">",
+        Comparison.LessThan => "<",
+        _ => "=",
+    };
+
+    private static string Number(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Parsing;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
+
+namespace Sightglass.Cards.Programs;
+
+/// <summary>
+/// Puts the steps of a card down as operations. What is done 'if not' stands behind the last step, so that the steps themselves stay in
+/// the order of the card.
+/// </summary>
+internal sealed partial class StepCompiler
+{
+    private readonly Card _card;
+    private readonly NameResolver _resolver;
+    private readonly ConditionCompiler _conditions;
+    private readonly TextCompiler _texts;
+    private readonly WrittenNames _written;
+    private readonly OpList _ops = new();
+    private readonly Dictionary<int, int> _stepLabels = [];
+    private readonly HashSet<int> _placed = [];
+    private readonly Queue<Aside> _asides = new();
+    private readonly List<Protection> _asked = [];
+    private int _endLabel;
+    private int _step;
+    private Role? _person;
+
+    /// <param name="severity">How bad a sentence is that nothing runs yet.</param>
+    public StepCompiler(Card card, NameResolver resolver, WrittenNames written, Severity severity)
+    {
+        (_card, _resolver, _written) = (card, resolver, written);
+        (_conditions, _texts, NotRunSeverity) = (new(resolver, written), new(resolver, written), severity);
+    }
+
+    public int Counters { get; private set; }
+
+    private Severity NotRunSeverity { get; }
+
+    private DiagnosticList Found => _resolver.Diagnostics;
+
+    public ImmutableArray<CardOp> Compile()
+    {
+        foreach (CardElement.Step step in _card.Steps)
+        {
+            _stepLabels.TryAdd(step.Number, _ops.NewLabel());
+        }
+
+        _endLabel = _ops.NewLabel();
+        foreach (CardElement.Step step in _card.Steps)
+        {
+            Compile(step);
+        }
+
+        _ops.Place(_endLabel);
+        _ops.Add(new CardOp.Done { Step = _step, Span = _card.Steps.LastOrDefault()?.Span ?? Span.None });
+        while (_asides.TryDequeue(out Aside? aside))
+        {
+            Compile(aside);
+        }
+
+        return _ops.Build();
+    }
+
+    private void Compile(CardElement.Step step)
+    {
+        if (_placed.Add(step.Number))
+        {
+            _ops.Place(_stepLabels[step.Number]);
+        }
+
+        (_step, _person) = (step.Number, step.Person is null ? null : _resolver.Role(step.Person));
+        foreach (Sentence sentence in step.Sentences)
+        {
+            ImmutableArray<CardElement.ListItem> list = CardStructure.TakesList(step) ? _card.ListUnder(step) : [];
+            Compile(sentence, list);
+        }
+    }
+
+    private void Compile(Aside aside)
+    {
+        (_step, _person) = (aside.Step, aside.Person);
+        _ops.Place(aside.Label);
+        Compile(aside.Action, []);
+        if (!Leaves(aside.Action))
+        {
+            _ops.Add(new CardOp.Jump(aside.Next) { Step = _step, Span = aside.Action.Span, Person = _person });
+        }
+    }
+
+    private static bool Leaves(Sentence sentence) => sentence.Operation is Operation.Jump or Operation.JumpToEnd or Operation.Stop;
+
+    /// <summary>Where it goes on if not: at a step, at the end, or at an aside; at <paramref name="next"/> when the card does not say.</summary>
+    private int Otherwise(Sentence sentence, int next)
+    {
+        if (sentence.Tail(Operation.IfNot)?.ActionsAt("action").FirstOrDefault() is not { } action)
+        {
+            return next;
+        }
+
+        switch (action.Operation)
+        {
+            case Operation.Jump:
+                return StepLabel(action.StepAt("step"));
+            case Operation.JumpToEnd:
+                return _endLabel;
+            default:
+                int label = _ops.NewLabel();
+                _asides.Enqueue(new(label, next, action, _step, _person));
+                return label;
+        }
+    }
+
+    private int StepLabel(Slot.StepNumber? step)
+    {
+        if (step is not null && _stepLabels.TryGetValue(step.Number, out int label))
+        {
+            return label;
+        }
+
+        if (step is { Number: > 0 })
+        {
+            Found.Add(CardMessages.NoSuchStep(step.Span, step.Number));
+        }
+
+        return _endLabel;
+    }
+
+    /// <summary>Puts down an operation that may go on elsewhere.</summary>
+    private void Branch(Sentence sentence, Func<int, CardOp> op)
+    {
+        int next = _ops.NewLabel();
+        int otherwise = Otherwise(sentence, next);
+        _ops.Add(op(otherwise));
+        _ops.Place(next);
+    }
+
+    private double Seconds(Sentence sentence, string gap)
+    {
+        if (sentence.AmountAt(gap) is not { Quantity.Unit: not null } amount)
+        {
+            return 0;
+        }
+
+        if (!(amount.Quantity.Si > 0))
+        {
+            Found.Add(CardMessages.NotPositive(amount.Span));
+        }
+
+        return amount.Quantity.Si;
+    }
+
+    /// <summary>What is done if not, placed behind the last step.</summary>
+    private sealed record Aside(int Label, int Next, Sentence Action, int Step, Role? Person);
+}

@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Cards.Tests;
+
+/// <summary>A small invented machine: three compartments with valves and glasses on both sides, a panel on each side, a cab.</summary>
+internal static class TestBook
+{
+    public const string PanelRight = "fuel panel, right";
+    public const string PanelLeft = "fuel panel, left";
+    public const string Cab = "cab";
+    public const string EngineRoom = "engine room, front";
+
+    private static readonly string[] s_compartments = ["forward", "centre", "aft"];
+    private static readonly KindSheet s_valve = new() { Name = "hand valve", Purpose = "", Role = KindRole.Path };
+    private static readonly KindSheet s_gauge = new() { Name = "gauge", Purpose = "", Role = KindRole.Indication };
+    private static readonly KindSheet s_tank = new() { Name = "tank", Purpose = "", Role = KindRole.Store };
+    private static readonly KindSheet s_control = new() { Name = "handle", Purpose = "", Role = KindRole.Control };
+    private static readonly Unit s_cm = UnitOf("1 cm");
+    private static readonly Unit s_percent = UnitOf("1 %");
+    private static readonly Unit s_psi = UnitOf("1 psi");
+
+    public static ClassBook Book { get; } = new()
+    {
+        Title = "Test machine",
+        Items = Items().ToImmutableSortedDictionary(i => i.Name, i => i, StringComparer.Ordinal),
+        Places = Places().ToImmutableSortedDictionary(p => p.Name, p => p, StringComparer.Ordinal),
+        Roles = Roles().ToImmutableSortedDictionary(r => r.Name, r => r, StringComparer.Ordinal),
+        Facts = Facts().ToImmutableSortedDictionary(f => f.Name, f => f, StringComparer.Ordinal),
+        Signs = Signs().ToImmutableSortedDictionary(s => s.Name, s => s, StringComparer.Ordinal),
+        Protections = Protections().ToImmutableSortedDictionary(p => p.Name, p => p, StringComparer.Ordinal),
+    };
+
+    public static Unit UnitOf(string text)
+    {
+        QuantityText.TryParseAny(text, Span.None, [], out Quantity quantity);
+        return quantity.Unit;
+    }
+
+    private static IEnumerable<Item> Items()
+    {
+        foreach (string word in s_compartments)
+        {
+            yield return new() { Name = $"{word} compartment", Span = Span.None, Kind = s_tank, Places = [PanelRight, PanelLeft] };
+            yield return Valve($"{word} supply valve");
+            yield return Valve($"{word} return valve");
+            yield return Valve($"{word} drain cock");
+            yield return Glass(word, "right", PanelRight);
+            yield return Glass(word, "left", PanelLeft);
+        }
+
+        yield return Gauge("cab fuel gauge", s_percent, 1, Cab);
+        yield return Gauge("panel fuel gauge", s_percent, 1, PanelRight);
+        yield return Gauge("fuel pressure gauge", s_psi, 100, EngineRoom);
+        yield return Control("throttle", ["idle", "notch 1", "notch 8"], Cab);
+        yield return Control("fuel pump switch", ["off", "on"], EngineRoom);
+        yield return Control("emergency fuel cut-off, right", ["normal", "pushed"], PanelRight);
+        yield return Control("emergency fuel cut-off, left", ["normal", "pushed"], PanelLeft);
+        yield return Control("emergency cut-off valve", ["open", "tripped"], EngineRoom);
+        yield return Control("engine", ["stopped", "running"], EngineRoom, Cab) with { Authority = new(["engineer"], "engineer", []) };
+        yield return Control("head-end power switch", ["off", "on"], Cab) with { Authority = new(["engineer"], null, ["conductor"]) };
+    }
+
+    private static Item Valve(string name) => new()
+    {
+        Name = name,
+        Span = Span.None,
+        Kind = s_valve,
+        Places = [PanelRight, PanelLeft],
+        Positions = ["closed", "open"],
+        UsualPosition = "open",
+        Authority = new(["mechanical", "engineer", "conductor"], null, []),
+    };
+
+    private static Item Glass(string word, string side, string place) => new()
+    {
+        Name = $"{word} sight glass, {side}",
+        Span = Span.None,
+        Kind = s_gauge,
+        Places = [place],
+        Reading = new()
+        {
+            Span = Span.None,
+            Unit = s_cm,
+            Minimum = 0.02,
+            Maximum = 0.78,
+            Resolution = 0.01,
+            Words = ImmutableSortedDictionary<string, (double From, double To)>.Empty.Add("low", (0.02, side == "right" ? 0.1 : 0.12)).Add("room", (0.02, 0.64)).Add("full", (0.72, 0.78)),
+        },
+    };
+
+    private static Item Gauge(string name, Unit unit, double full, string place) => new()
+    {
+        Name = name,
+        Span = Span.None,
+        Kind = s_gauge,
+        Places = [place],
+        Reading = new()
+        {
+            Span = Span.None,
+            Unit = unit,
+            Maximum = unit.ToSi(full) * (unit.Symbol == "%" ? 100 : 1),
+            Resolution = unit.Factor,
+            Words = ImmutableSortedDictionary<string, (double From, double To)>.Empty.Add("low", (0, 0.2 * unit.ToSi(unit.Symbol == "%" ? 100 : full))),
+        },
+    };
+
+    private static Item Control(string name, ImmutableArray<string> positions, params ImmutableArray<string> places) =>
+        new() { Name = name, Span = Span.None, Kind = s_control, Positions = positions, Places = places };
+
+    private static IEnumerable<Place> Places() =>
+    [
+        new(PanelRight, Span.None, new(8.9, 2.4, 0), true, ""),
+        new(PanelLeft, Span.None, new(8.9, -2.4, 0), true, ""),
+        new("tank aft, right", Span.None, new(11.7, 2.4, 0), true, ""),
+        new(Cab, Span.None, new(3, 0, 1.9), false, ""),
+        new(EngineRoom, Span.None, new(8, 0, 1.9), false, ""),
+    ];
+
+    private static IEnumerable<Role> Roles() =>
+        new[] { "engineer", "conductor", "mechanical", "mechanical desk" }.Select(r => new Role(r, Span.None, 1.3, 2, "", []));
+
+    private static IEnumerable<Fact> Facts() =>
+        new[] { "engine runs", "engine starves", "a compartment overflows", "much fuel is on the ground" }
+            .Concat(s_compartments.Select(c => $"{c} compartment is empty"))
+            .Concat(s_compartments.Select(c => $"{c} compartment overflows"))
+            .Select(f => new Fact(f, Span.None, "", Span.None, ""));
+
+    private static IEnumerable<Sign> Signs() =>
+        s_compartments.Select(c => new Sign($"fuel is seen at the foot of the {c} compartment", Span.None, "seen", "", Span.None, [PanelRight, PanelLeft]))
+            .Append(new("the engine is heard to run", Span.None, "heard", "", Span.None, []))
+            .Append(new("fuel is smelled", Span.None, "smelled", "", Span.None, [PanelRight]));
+
+    private static IEnumerable<Protection> Protections() =>
+    [
+        new("going between", Span.None, "engineer", ""),
+        new("lock and tag", Span.None, "mechanical", ""),
+    ];
+}
