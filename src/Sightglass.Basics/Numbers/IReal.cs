@@ -51,8 +51,17 @@ public interface IReal<T>
     /// <summary>The largest whole number not above a (|a| &lt; 2⁵¹).</summary>
     static abstract T Floor(T a);
 
-    /// <summary>Bit pattern divided by three plus a constant: the seed of a cube root (a ≥ 0).</summary>
+    /// <summary>Upper half of the bit pattern divided by three, plus a constant: the seed of a cube root, within 6 % for normal numbers (a ≥ 0).</summary>
     static abstract T CbrtSeed(T a);
+
+    /// <summary>a·2ⁿ exactly, for whole n, where a and the result are normal numbers.</summary>
+    static abstract T ScaleByPowerOfTwo(T a, T n);
+
+    /// <summary>The whole number e with 2ᵉ ≤ a &lt; 2ᵉ⁺¹, for normal a &gt; 0.</summary>
+    static abstract T ExponentOf(T a);
+
+    /// <summary>a·2⁻ᵉ with e of <see cref="ExponentOf"/>: 1 ≤ result &lt; 2, for normal a &gt; 0.</summary>
+    static abstract T SignificandOf(T a);
 
     /// <summary>table[index] per lane, for whole indices within the table.</summary>
     static abstract T Lookup(ReadOnlySpan<double> table, T index);

@@ -66,16 +66,32 @@ public readonly struct Lanes(Vector512<double> v) : IReal<Lanes>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Floor(Lanes a) => new(Vector512.Floor(a.V));
 
+    /// <summary>A third of the upper half by multiplying with 2³³/3 rounded up: exact for 32-bit numbers.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes CbrtSeed(Lanes a)
     {
-        Vector512<double> r = default;
-        for (int i = 0; i < Count; i++)
-        {
-            r = r.WithElement(i, Scalar.CbrtSeed(new Scalar(a.V.GetElement(i))).V);
-        }
-
-        return new(r);
+        Vector512<ulong> upper = Vector512.ShiftRightLogical(a.V.AsUInt64(), 32);
+        Vector512<ulong> third = Vector512.ShiftRightLogical(upper * Vector512.Create(0xAAAAAAABUL), 33);
+        return new(Vector512.ShiftLeft(third + Vector512.Create(DoubleBits.CbrtOffset), 32).AsDouble());
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes ScaleByPowerOfTwo(Lanes a, Lanes n)
+    {
+        Vector512<ulong> whole = (n.V + Vector512.Create(DoubleBits.RoundingShift)).AsUInt64();
+        return new((a.V.AsUInt64() + Vector512.ShiftLeft(whole, DoubleBits.FractionWidth)).AsDouble());
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes ExponentOf(Lanes a)
+    {
+        Vector512<ulong> field = Vector512.ShiftRightLogical(a.V.AsUInt64(), DoubleBits.FractionWidth);
+        return new((field | Vector512.Create(DoubleBits.TwoTo52Bits)).AsDouble() - Vector512.Create(DoubleBits.TwoTo52PlusBias));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes SignificandOf(Lanes a) =>
+        new(((a.V.AsUInt64() & Vector512.Create(DoubleBits.FractionMask)) | Vector512.Create(DoubleBits.OneBits)).AsDouble());
 
     public static Lanes Lookup(ReadOnlySpan<double> table, Lanes index)
     {
