@@ -27,8 +27,8 @@ public sealed class LawProperties
             {
                 for (int j = 0; j < inputs.Potentials.Length; j++)
                 {
-                    double half = share * (law.Steps[j] + (1e-4 * Math.Abs(inputs.Potentials[0] - inputs.Potentials[1])));
-                    Slope.Check(x => law.Evaluate(inputs.With(j, x)), inputs.Potentials[j], half, inputs.Potentials.Length, j);
+                    double half = share * law.StepOf(j, inputs);
+                    Slope.Check(x => law.Evaluate(inputs.With(j, x)), inputs.Potentials, half, j);
                 }
             },
             iter: 2000);

@@ -9,10 +9,12 @@ public static class Slope
     /// By the mean value theorem a difference quotient is the slope somewhere between: it must lie between the least and the greatest slope there.
     /// </summary>
     /// <param name="law">Flows and slopes (flow by flow) as a function of one potential.</param>
-    /// <param name="columns">How many potentials there are.</param>
+    /// <param name="all">All potentials: their sizes tell how far rounding reaches.</param>
     /// <param name="column">Which of them it is.</param>
-    public static void Check(Func<double, (double[] Flows, double[] Slopes)> law, double at, double half, int columns, int column)
+    public static void Check(Func<double, (double[] Flows, double[] Slopes)> law, double[] all, double half, int column)
     {
+        int columns = all.Length;
+        double at = all[column];
         double from = at - half, to = at + half;
         (double[] Flows, double[] Slopes)[] points = [.. Enumerable.Range(0, Samples + 1).Select(i => law(from + ((to - from) * i / Samples)))];
         for (int f = 0; f < points[0].Flows.Length; f++)
@@ -21,7 +23,8 @@ public static class Slope
             double low = points[0].Flows[f], high = points[^1].Flows[f];
             double quotient = (high - low) / (to - from);
             double greatest = slopes.Max(Math.Abs);
-            double rounding = ((Math.Abs(low) + Math.Abs(high)) * 1e-14 / half) + (greatest * 1e-14 * Math.Abs(at) / half);
+            double size = Math.Abs(low) + Math.Abs(high) + all.Select((p, j) => Math.Max(1, Math.Abs(p)) * Math.Abs(points[0].Slopes[(f * columns) + j])).Sum();
+            double rounding = size * 1e-14 / half;
             double tolerance = (1e-5 * greatest) + rounding;
             Assert.True(
                 quotient >= slopes.Min() - tolerance && quotient <= slopes.Max() + tolerance,
@@ -30,11 +33,12 @@ public static class Slope
     }
 
     /// <summary>Halves a line towards the side on which the slopes differ more: where they are continuous, nothing is left of the difference.</summary>
+    /// <remarks>Slopes below 1e-15 are nothing.</remarks>
     public static void CheckNoJump(Func<double, double[]> slopes)
     {
         double low = 0, high = 1;
         double[] atLow = slopes(low), atHigh = slopes(high);
-        double[] scale = [.. atLow.Zip(atHigh, (a, b) => Math.Abs(a) + Math.Abs(b))];
+        double[] scale = [.. atLow.Zip(atHigh, (a, b) => 1e-15 + Math.Abs(a) + Math.Abs(b))];
         for (int i = 0; i < 52; i++)
         {
             double middle = (low + high) / 2;
@@ -54,5 +58,5 @@ public static class Slope
     }
 
     private static double Distance(double[] a, double[] b, double[] scale) =>
-        a.Zip(b, (x, y) => Math.Abs(x - y)).Zip(scale, (d, s) => s > 0 ? d / s : 0).Max();
+        a.Zip(b, (x, y) => Math.Abs(x - y)).Zip(scale, (d, s) => d / s).Max();
 }

@@ -16,7 +16,7 @@ public static class StoreCases
         StoreCase.Of<PrismaticTank>("prismatic, tilted", PartlyFilled(Gen.Double[-0.1, 0.1]), 1e-3),
         StoreCase.Of<LyingRoundTank>("lying, round", Lying, 1e-3),
         StoreCase.Of<DipTableTank>("dip table", DipTables, 1e-3),
-        StoreCase.Of<LiquidAirLine>("line with air", Lines, 1e-6, 1e-10),
+        StoreCase.Of<LiquidAirLine>("line with air", Lines, 1e-6, 1e-9),
     ];
 
     private static Gen<double[]> LiquidLines =>

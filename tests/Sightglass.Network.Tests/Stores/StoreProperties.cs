@@ -24,13 +24,12 @@ public sealed class StoreProperties
     public void Capacities_AnyAmounts_AreThoseOfThePotentials(string name)
     {
         StoreCase store = Named(name);
-        Gen.Select(store.Draws, Gen.Double[1e-3, 1]).Sample(
+        Gen.Select(store.Draws, Gen.Double[0.1, 1]).Sample(
             (inputs, share) =>
             {
                 for (int j = 0; j < inputs.Amounts.Length; j++)
                 {
-                    Slope.Check(
-                        x => store.WithSlopes(inputs.With(j, x)), inputs.Amounts[j], share * store.Steps[j], inputs.Amounts.Length, j);
+                    Slope.Check(x => store.WithSlopes(inputs.With(j, x)), inputs.Amounts, share * store.Steps[j], j);
                 }
             },
             iter: 5000);
