@@ -55,7 +55,7 @@ internal static class CircularSegment
     private static T Fitted<T>(T share)
         where T : struct, IReal<T>
     {
-        T root = Polynomial.CubeRoot(share);
+        T root = Cube.Root(share);
         T v = root * root;
         T r = Polynomial.Of((v * T.Of(2 / Half)) - T.Of(1), Fit);
         return v * (T.Of(1 / Half) + ((T.Of(Half) - v) * r));
