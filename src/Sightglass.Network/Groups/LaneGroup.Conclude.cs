@@ -17,6 +17,7 @@ public sealed unsafe partial class LaneGroup
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             LaneState s = _lanes[lane];
+            still |= s.Size == 0 ? 1u << lane : 0;
             if (s.Task == LaneTask.None)
             {
                 continue;
@@ -31,11 +32,11 @@ public sealed unsafe partial class LaneGroup
                 case LaneTask.Cut:
                     cut |= 1u << lane;
                     s.Committed = s.Target;
+                    s.Size = 0;
                     s.HasPending = false;
                     s.Task = LaneTask.None;
                     break;
                 case LaneTask.Peek:
-                    still |= s.Size == 0 ? 1u << lane : 0;
                     s.Task = LaneTask.None;
                     break;
             }

@@ -33,6 +33,8 @@ public sealed unsafe partial class LaneGroup
         }
     }
 
+    public bool IsArmed(int lane, int guard) => (_armed[lane] >> guard & 1) != 0;
+
     /// <summary>Switches that fire at the end of the pending step, a bit each.</summary>
     public ulong Fired(int lane) => _lanes[lane].Fired;
 

@@ -67,7 +67,10 @@ public sealed unsafe partial class LaneGroup
         }
     }
 
-    /// <summary>The size of every lane's attempt in seconds; lanes without one get a second, whose result is dropped.</summary>
+    /// <summary>
+    /// The size of every lane's attempt in seconds. A lane without a task repeats its last attempt, so that what it had in view stays in
+    /// view; where there is nothing to try, the committed state is shown.
+    /// </summary>
     private Lanes Sizes()
     {
         Lanes fromFlows = default;
@@ -79,7 +82,7 @@ public sealed unsafe partial class LaneGroup
             {
                 LaneTask.Propose when s.NextSize == 0 => TicksOf(Made()[lane]),
                 LaneTask.Propose => s.NextSize,
-                LaneTask.None => 1L << 20,
+                LaneTask.None => s.Size,
                 _ => s.Target - s.Committed,
             };
             _scratch[lane] = s.Size == 0 ? 1 : s.Size * SecondsPerTick;

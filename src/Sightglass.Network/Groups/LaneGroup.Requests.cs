@@ -18,7 +18,7 @@ public sealed unsafe partial class LaneGroup
         s.SizeAtProposal = s.NextSize;
     }
 
-    /// <summary>The pending step becomes the committed state. Needs no iteration.</summary>
+    /// <summary>The pending step becomes the committed state. Needs no iteration; what is in view stays in view until the next.</summary>
     public void Commit(int lane)
     {
         LaneState s = _lanes[lane];
@@ -29,6 +29,7 @@ public sealed unsafe partial class LaneGroup
         }
 
         s.Committed = s.Pending;
+        s.Size = 0;
         s.HasPending = false;
     }
 
@@ -39,6 +40,7 @@ public sealed unsafe partial class LaneGroup
         RequireWithin(s, at);
         if (at.Ticks == s.Committed)
         {
+            s.Size = 0;
             s.HasPending = false;
             s.Steps--;
         }

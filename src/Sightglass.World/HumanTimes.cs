@@ -1,0 +1,17 @@
+namespace Sightglass.World;
+
+/// <summary>How long people take for what the book says nothing about (common practice, no source).</summary>
+public sealed record HumanTimes
+{
+    /// <summary>Seconds to look at one thing.</summary>
+    public double Look { get; init; } = 2;
+
+    /// <summary>Seconds to say one thing by radio.</summary>
+    public double Tell { get; init; } = 6;
+
+    /// <summary>Seconds until somebody who was asked has answered.</summary>
+    public double Answer { get; init; } = 15;
+
+    /// <summary>Longest run of one card before it is called undecided, seconds.</summary>
+    public double LongestRun { get; init; } = 48 * 3600;
+}

@@ -1,0 +1,26 @@
+using Sightglass.Book.Model;
+
+namespace Sightglass.World.People;
+
+/// <summary>Somebody in the world: a role, a place, and hands for one action at a time.</summary>
+public sealed class Person(int id, Role role, int place)
+{
+    public int Id { get; } = id;
+
+    public Role Role { get; } = role;
+
+    /// <summary>Number of the place in the plan's way table; −1 while walking.</summary>
+    public int Place { get; set; } = place;
+
+    /// <summary>Where a walk ends; −1 while standing.</summary>
+    public int WalkingTo { get; set; } = -1;
+
+    /// <summary>Metres walked, at 1.3 m/s of ordinary way.</summary>
+    public double Walked { get; set; }
+
+    /// <summary>Protections held, a bit each in the order of the book's names.</summary>
+    public ulong Protections { get; set; }
+
+    /// <summary>Controls he was given permission for, by item name.</summary>
+    public HashSet<string> Permissions { get; } = new(StringComparer.Ordinal);
+}

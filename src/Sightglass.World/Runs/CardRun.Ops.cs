@@ -1,0 +1,322 @@
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Programs;
+using Sightglass.Plant.Signals;
+using Sightglass.World.Agenda;
+using Sightglass.World.Journal;
+using Sightglass.World.People;
+
+namespace Sightglass.World.Runs;
+
+public sealed partial class CardRun
+{
+    /// <summary>Goes on until something takes time or the card ends.</summary>
+    private void Proceed()
+    {
+        for (int guard = 0; Ended == OutcomeKind.Running && !_judging; guard++)
+        {
+            if (guard > 10_000)
+            {
+                End(OutcomeKind.Undecided, "the card goes round without taking time");
+                return;
+            }
+
+            CardOp op = _program!.Ops[_next];
+            Step = op.Step;
+            _actor = (FindPerson(op.Person) ?? _holder).Id;
+            if (Begin(op))
+            {
+                return;
+            }
+        }
+    }
+
+    /// <summary>Begins an operation.</summary>
+    /// <returns>True when it takes time: the agenda or a sentinel goes on with it.</returns>
+    private bool Begin(CardOp op)
+    {
+        Person person = _world.People[_actor];
+        switch (op)
+        {
+            case CardOp.Go go:
+                return Walk(person, go.Place);
+            case CardOp.Set set:
+                return Reach(person, set.Item.At(PlaceName(person)), operate: true) is { } item && Busy(item.OperateSeconds);
+            case CardOp.Check or CardOp.Look or CardOp.Read or CardOp.If:
+                return Busy(_world.HumanTimes.Look);
+            case CardOp.Repeat repeat:
+                return Busy(_world.HumanTimes.Look, repeat);
+            case CardOp.WaitFor wait:
+                return Busy(wait.Seconds);
+            case CardOp.WaitUntil wait:
+                return WaitUntil(wait.Condition, wait.AtMostSeconds);
+            case CardOp.Hold hold:
+                return Hold(person, hold);
+            case CardOp.Tell:
+                return Busy(_world.HumanTimes.Tell);
+            case CardOp.Ask ask:
+                return Busy(Math.Min(_world.HumanTimes.Tell + _world.HumanTimes.Answer, ask.AtMostSeconds));
+            case CardOp.GiveBack:
+                return Busy(_world.HumanTimes.Tell);
+            case CardOp.LockAndTag:
+                return Busy(30);
+            case CardOp.Jump jump:
+                _next = jump.Target;
+                return false;
+            case CardOp.Stop stop:
+                End(OutcomeKind.Stopped, stop.Text.Say(_written));
+                return true;
+            case CardOp.Done:
+                Judge();
+                return true;
+            default:
+                throw new InvalidOperationException($"An operation of an unknown sort: {op.GetType().Name}.");
+        }
+    }
+
+    /// <summary>What an operation does when its time is over.</summary>
+    private void Complete(CardOp op)
+    {
+        Person person = _world.People[_actor];
+        switch (op)
+        {
+            case CardOp.Go:
+                _next++;
+                break;
+            case CardOp.Set set:
+                Move(person, set.Item.At(PlaceName(person)), set.Position);
+                _next++;
+                break;
+            case CardOp.Check check:
+                Branch(check.Condition, check.Else, check.Span.Text);
+                break;
+            case CardOp.If branch:
+                Branch(branch.Condition, branch.Else, branch.Span.Text);
+                break;
+            case CardOp.Look look:
+                bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal);
+                Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} looks: {look.Sign.Name}: {(seen ? "yes" : "no")}.");
+                _next = seen ? _next + 1 : look.Else;
+                break;
+            case CardOp.Read read:
+                ReadOff(person, read);
+                break;
+            case CardOp.Repeat repeat:
+                Round(repeat);
+                break;
+            case CardOp.WaitUntil wait:
+                Note(JournalKind.Finding, $"Waited for: {wait.Span.Text} Now it is so.");
+                _next++;
+                break;
+            case CardOp.Hold hold:
+                Move(person, hold.Item.At(PlaceName(person)), _heldFrom);
+                _next++;
+                break;
+            case CardOp.Tell tell:
+                Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} tells {string.Join(" and ", tell.Roles.Select(r => r.Name))}: {tell.Text.Say(_written)}");
+                _next++;
+                break;
+            case CardOp.Ask ask:
+                Answer(person, ask);
+                break;
+            case CardOp.GiveBack back:
+                person.Protections &= ~(1UL << ProtectionNumber(back.Protection));
+                _next++;
+                break;
+            default:
+                _next++;
+                break;
+        }
+    }
+
+    /// <summary>What happens when the time allowed is over.</summary>
+    private void GiveUp(CardOp op)
+    {
+        Note(JournalKind.Finding, $"Waited for: {op.Span.Text} The time is over.");
+        if (op is CardOp.Hold hold)
+        {
+            Person person = _world.People[_actor];
+            Move(person, hold.Item.At(PlaceName(person)), _heldFrom);
+            _next = hold.Else;
+        }
+        else if (op is CardOp.WaitUntil wait)
+        {
+            _next = wait.Else;
+        }
+    }
+
+    private string _heldFrom = "";
+
+    private string? PlaceName(Person person) => person.Place < 0 ? null : _world.Plan.Ways.Places[person.Place].Name;
+
+    private void Note(JournalKind kind, string text) => _world.Note(kind, text, Step);
+
+    private bool Busy(double seconds)
+    {
+        _halfway = true;
+        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(seconds), AgendaKind.Person, _actor));
+        return true;
+    }
+
+    /// <summary>A round of a loop begins with its first look and lasts at least as long as the card says.</summary>
+    private bool Busy(double seconds, CardOp.Repeat repeat)
+    {
+        double since = (_world.Now - _roundBegan).Seconds;
+        return Busy(_counters[repeat.Counter] == 0 ? seconds : Math.Max(seconds, repeat.EverySeconds - since));
+    }
+
+    private bool Walk(Person person, Place place)
+    {
+        int to = _world.Plan.Ways.IndexOf(place.Name);
+        if (double.IsInfinity(_world.Plan.Ways.Seconds(person.Place, to)))
+        {
+            End(OutcomeKind.Failed, $"there is no way to {place.Name}");
+            return true;
+        }
+
+        _halfway = true;
+        _world.StartWalk(person, to, place.Name);
+        return true;
+    }
+
+    /// <summary>The item, when it can be operated from here by this person; otherwise the card has failed.</summary>
+    private Item? Reach(Person person, Item item, bool operate)
+    {
+        if (!item.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal))
+        {
+            End(OutcomeKind.Failed, $"{item.Name} is not within reach");
+            return null;
+        }
+
+        if (operate && item.Authority is { } authority && !authority.Who.Contains(person.Role.Name, StringComparer.Ordinal))
+        {
+            End(OutcomeKind.Failed, $"{person.Role.Name} may not operate {item.Name}");
+            return null;
+        }
+
+        if (operate && item.Authority is { Permission: { } owner } && owner != person.Role.Name && !person.Permissions.Contains(item.Name))
+        {
+            End(OutcomeKind.Failed, $"{item.Name} was operated without permission of {owner}");
+            return null;
+        }
+
+        return item;
+    }
+
+    private void Move(Person person, Item item, string position)
+    {
+        bool moved = _world.Turn(item, position);
+        Note(JournalKind.Deed, $"{World.Capital(person.Role.Name)} puts {item.Name} to {position}{(moved ? "" : ", but it does not move")}.");
+    }
+
+    private bool Hold(Person person, CardOp.Hold hold)
+    {
+        if (Reach(person, hold.Item.At(PlaceName(person)), operate: true) is not { } item)
+        {
+            return true;
+        }
+
+        _heldFrom = item.Positions[(int)_world.GetSlot(_world.Plan.Items[item.Name].Position!.Value)];
+        Move(person, item, hold.Position);
+        return hold.Until is null ? Busy(hold.Seconds) : WaitUntil(hold.Until, hold.Seconds);
+    }
+
+    private bool WaitUntil(Condition condition, double atMost)
+    {
+        Signal margin = Margin(condition);
+        _halfway = true;
+        if (_world.Watch(Sentinel.Wait, margin) >= 0)
+        {
+            _world.StopWatching(Sentinel.Wait);
+            return Busy(_world.HumanTimes.Look);
+        }
+
+        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(atMost), AgendaKind.Deadline, 0));
+        return true;
+    }
+
+    private void Branch(Condition condition, int otherwise, string text)
+    {
+        bool holds = Holds(condition);
+        Note(JournalKind.Finding, $"{text} {(holds ? "Yes." : "No.")}");
+        _next = holds ? _next + 1 : otherwise;
+    }
+
+    private void ReadOff(Person person, CardOp.Read read)
+    {
+        if (Reach(person, read.Item.At(PlaceName(person)), operate: false) is { } item && _world.Read(item) is { } value)
+        {
+            _written[read.Name] = value;
+            Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} reads {item.Name}: {item.Reading!.Unit.FromSi(value):0.###} {item.Reading.Unit.Symbol}.");
+            _next++;
+        }
+    }
+
+    private void Round(CardOp.Repeat repeat)
+    {
+        ref int counter = ref _counters[repeat.Counter];
+        if (Holds(repeat.Until))
+        {
+            counter = 0;
+            _next++;
+        }
+        else if (++counter >= repeat.Times)
+        {
+            counter = 0;
+            _next = repeat.Else;
+        }
+        else
+        {
+            _roundBegan = _world.Now;
+            _next = repeat.Back;
+        }
+    }
+
+    private void Answer(Person person, CardOp.Ask ask)
+    {
+        bool granted = _world.HumanTimes.Tell + _world.HumanTimes.Answer <= ask.AtMostSeconds;
+        Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} asks {ask.Role.Name}: {(granted ? "granted" : "no answer")}.");
+        if (granted && ask.Protection is { } protection)
+        {
+            person.Protections |= 1UL << ProtectionNumber(protection);
+        }
+
+        if (granted && ask.Control is { } control)
+        {
+            person.Permissions.Add(control.At(PlaceName(person)).Name);
+        }
+
+        _next = granted ? _next + 1 : ask.Else;
+    }
+
+    private int ProtectionNumber(Protection protection) => _world.Plan.Book.Protections.Keys.ToList().IndexOf(protection.Name);
+
+    /// <summary>The last step is done: is the result there, and does it stay?</summary>
+    private void Judge()
+    {
+        _judging = true;
+        if (_program!.DoneWhen is not { } done)
+        {
+            End(OutcomeKind.Done, "");
+            return;
+        }
+
+        Signal broken = new NotSignal(Margin(done));
+        if (_world.Watch(Sentinel.Stay, broken) > 0)
+        {
+            End(OutcomeKind.Failed, "the result is not there at the end");
+            return;
+        }
+
+        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(_program.StaysSoSeconds), AgendaKind.Stay, 0));
+    }
+
+    private Signal Margin(FactCondition condition) => condition switch
+    {
+        FactCondition.Holds h => _world.Plan.Facts[h.Fact.Name],
+        FactCondition.Not n => new NotSignal(Margin(n.Inner)),
+        FactCondition.All a => new AllSignal([.. a.Parts.Select(Margin)]),
+        FactCondition.Any a => new AnySignal([.. a.Parts.Select(Margin)]),
+        _ => throw new ArgumentException($"A fact of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
+    };
+}

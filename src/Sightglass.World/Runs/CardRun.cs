@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Programs;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+using Sightglass.World.Agenda;
+using Sightglass.World.Journal;
+using Sightglass.World.People;
+using Sightglass.World.Watches;
+
+namespace Sightglass.World.Runs;
+
+/// <summary>
+/// A card being worked: which program (the letter settled by what is seen), which operation, and how it ended. Cases in which the
+/// card is not to be used are told apart from the start.
+/// </summary>
+public sealed partial class CardRun
+{
+    private readonly ImmutableArray<ProgramChoice> _choices;
+    private readonly double[] _written;
+    private readonly int[] _counters;
+    private World _world = null!;
+    private Person _holder = null!;
+    private CardProgram? _program;
+    private int _next;
+    private bool _halfway;
+    private int _actor;
+    private SimTime _roundBegan;
+    private bool _judging;
+
+    /// <param name="choices">A program for each thing the letter may stand for; the first whose sign holds is run.</param>
+    public CardRun(ImmutableArray<ProgramChoice> choices)
+    {
+        if (choices.IsDefaultOrEmpty)
+        {
+            throw new ArgumentException("A card needs a program.", nameof(choices));
+        }
+
+        _choices = choices;
+        _written = new double[choices.Max(c => c.Program.Names.Length)];
+        _counters = new int[choices.Max(c => c.Program.Counters)];
+    }
+
+    /// <summary>Whether the world rests when the card has ended: so for trials; a lesson goes on.</summary>
+    public bool RestAtEnd { get; init; } = true;
+
+    public OutcomeKind Ended { get; private set; }
+
+    /// <summary>What it failed of or stopped with; empty when done.</summary>
+    public string Mechanism { get; private set; } = "";
+
+    /// <summary>Step under way, or the last.</summary>
+    public int Step { get; private set; }
+
+    public SimTime EndedAt { get; private set; }
+
+    /// <summary>The program chosen, once the card has begun.</summary>
+    public CardProgram? Program => _program;
+
+    /// <summary>The outcome as numbers; the hash is the world's.</summary>
+    public Outcome Outcome => new(
+        _world.Trouble is null || Ended != OutcomeKind.Running ? Ended : OutcomeKind.Undecided, Mechanism.Length > 0 ? Mechanism : _world.Trouble ?? "", Step, EndedAt, _world.Hash);
+
+    internal void Attach(World world)
+    {
+        _world = world;
+        CardProgram any = _choices[0].Program;
+        _holder = FindPerson(any.For.Length > 0 ? any.For[0] : null) ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
+        world.Agenda.Add(new(world.Now, AgendaKind.Person, _holder.Id));
+        world.Agenda.Add(new(world.Now + SimTime.FromSeconds(world.HumanTimes.LongestRun), AgendaKind.Deadline, 1));
+        _actor = _holder.Id;
+    }
+
+    /// <summary>A person has finished what he was at.</summary>
+    internal void Resume(Person person)
+    {
+        if (Ended != OutcomeKind.Running || person.Id != _actor)
+        {
+            return;
+        }
+
+        if (_program is null)
+        {
+            if (!Choose())
+            {
+                return;
+            }
+        }
+        else if (_halfway)
+        {
+            _halfway = false;
+            Complete(_program.Ops[_next]);
+        }
+
+        Proceed();
+    }
+
+    /// <summary>A sentinel has come true.</summary>
+    internal void Tell(int owner)
+    {
+        if (Ended != OutcomeKind.Running)
+        {
+            return;
+        }
+
+        if (owner >= Sentinel.MustNever)
+        {
+            End(OutcomeKind.Failed, _program!.MustNever[owner - Sentinel.MustNever].Name);
+        }
+        else if (owner == Sentinel.Stay)
+        {
+            End(OutcomeKind.Failed, "the result did not stay so");
+        }
+        else
+        {
+            _world.StopWatching(Sentinel.Wait);
+            _world.Agenda.Remove(AgendaKind.Deadline, 0);
+            SimTime reacts = SimTime.FromSeconds(_world.People[_actor].Role.ReactionSeconds);
+            _world.Agenda.Add(new(_world.Now + reacts, AgendaKind.Person, _actor));
+        }
+    }
+
+    /// <summary>A wait, or the time for which the result must stay so, is over.</summary>
+    internal void TimeIsUp(AgendaKind kind, int id)
+    {
+        if (Ended != OutcomeKind.Running)
+        {
+            return;
+        }
+
+        if (kind == AgendaKind.Stay)
+        {
+            End(OutcomeKind.Done, "");
+        }
+        else if (id == 1)
+        {
+            End(OutcomeKind.Undecided, "the card did not come to an end");
+        }
+        else
+        {
+            _world.StopWatching(Sentinel.Wait);
+            _halfway = false;
+            GiveUp(_program!.Ops[_next]);
+            Proceed();
+        }
+    }
+
+    private bool Choose()
+    {
+        foreach (ProgramChoice choice in _choices)
+        {
+            if (choice.When is null || Holds(choice.When))
+            {
+                _program = choice.Program;
+                break;
+            }
+        }
+
+        if (_program is null || (_program.UseWhen is { } use && !Holds(use)))
+        {
+            End(OutcomeKind.NotApplicable, "");
+            return false;
+        }
+
+        for (int i = 0; i < _program.MustNever.Length; i++)
+        {
+            Signal margin = _world.Plan.Facts[_program.MustNever[i].Name];
+            if (_world.Watch(Sentinel.MustNever + i, margin) >= 0)
+            {
+                End(OutcomeKind.Failed, _program.MustNever[i].Name);
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Holds(Condition condition) => _world.Value(Margin(condition)) >= 0;
+
+    private Signal Margin(Condition condition)
+    {
+        int place = _world.People[_actor].Place;
+        return ConditionCompiler.Compile(_world.Plan, condition, place < 0 ? null : _world.Plan.Ways.Places[place].Name, _written);
+    }
+
+    private Person? FindPerson(Role? role) =>
+        role is null ? _world.People.FirstOrDefault() : _world.People.FirstOrDefault(p => p.Role.Name == role.Name);
+
+    private void End(OutcomeKind kind, string mechanism)
+    {
+        Ended = kind;
+        Mechanism = mechanism;
+        EndedAt = _world.Now;
+        _world.StopWatching(Sentinel.Wait);
+        _world.StopWatching(Sentinel.Stay);
+        _world.Agenda.Remove(AgendaKind.Deadline, 0);
+        _world.Agenda.Remove(AgendaKind.Deadline, 1);
+        _world.Agenda.Remove(AgendaKind.Stay, 0);
+        _world.Agenda.Remove(AgendaKind.Person, _actor);
+        if (RestAtEnd)
+        {
+            _world.Limit = _world.Now;
+        }
+
+        string words = kind switch
+        {
+            OutcomeKind.Done => "The card ended well.",
+            OutcomeKind.Stopped => $"The card ended safely, not done: {mechanism}",
+            OutcomeKind.NotApplicable => "The card is not to be used here.",
+            OutcomeKind.Undecided => $"Undecided: {mechanism}.",
+            _ => $"The card failed: {mechanism}.",
+        };
+        _world.Note(JournalKind.End, words, Step);
+    }
+}

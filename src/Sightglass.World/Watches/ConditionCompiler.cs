@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Programs;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.World.Watches;
+
+/// <summary>
+/// Turns what a card looks for into a margin that the steps can be watched with. A reading's rounding becomes a threshold on the
+/// unrounded reading: it shows at least v from half a step of the scale below v on.
+/// </summary>
+public static class ConditionCompiler
+{
+    private const double Slack = 1e-9;
+
+    /// <param name="plan">Whose names the condition uses.</param>
+    /// <param name="condition">What is looked for.</param>
+    /// <param name="place">Where the looker stands: settles which of several items is meant.</param>
+    /// <param name="written">Numbers read before; comparisons between them are settled now.</param>
+    public static Signal Compile(Plan plan, Condition condition, string? place, ReadOnlySpan<double> written) => condition switch
+    {
+        Condition.Shows s => Shows(plan, s.Item, s.Comparison, s.Value),
+        Condition.ShowsWord w => new AllSignal([Shows(plan, w.Item, Comparison.AtLeast, w.From), Shows(plan, w.Item, Comparison.AtMost, w.To)]),
+        Condition.PositionIs p => new PositionSignal(PositionOf(plan, p.Item), p.Item.Positions.IndexOf(p.Position)),
+        Condition.SignHolds s => plan.Signs[s.Sign.Name],
+        Condition.Compare c => new ConstantSignal(Holds(c.Expression.Evaluate(written), c.Comparison, c.Value) ? 1 : -1),
+        Condition.OneInReach o => Compile(plan, InReach(o.Cases, place), place, written),
+        Condition.Not n => new NotSignal(Compile(plan, n.Inner, place, written)),
+        Condition.All a => new AllSignal(Each(plan, a.Parts, place, written)),
+        Condition.Any a => new AnySignal(Each(plan, a.Parts, place, written)),
+        _ => throw new ArgumentException($"A condition of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
+    };
+
+    /// <summary>What an indication would show with every digit; null for an item that shows nothing.</summary>
+    public static Signal? ReadingOf(Plan plan, Item item)
+    {
+        if (!plan.Items.TryGetValue(item.Name, out ItemPlan? p) || p.Shown is null || item.Reading is null)
+        {
+            return null;
+        }
+
+        return p.Bias is { } bias && p.Stuck is { } stuck && p.Held is { } held
+            ? new ReadingSignal(p.Shown, bias, stuck, held, item.Reading.Minimum, item.Reading.Maximum)
+            : p.Shown;
+    }
+
+    /// <summary>The number on the instrument for a reading with every digit.</summary>
+    public static double Rounded(Reading reading, double value) =>
+        reading.Resolution > 0 ? Math.Floor((value / reading.Resolution) + 0.5) * reading.Resolution : value;
+
+    private static Condition InReach(ImmutableArray<ReachCase> cases, string? place)
+    {
+        foreach (ReachCase one in cases)
+        {
+            if (place is not null && one.Item.Places.Contains(place, StringComparer.Ordinal))
+            {
+                return one.Condition;
+            }
+        }
+
+        return cases[0].Condition;
+    }
+
+    private static ImmutableArray<Signal> Each(Plan plan, ImmutableArray<Condition> parts, string? place, ReadOnlySpan<double> written)
+    {
+        ImmutableArray<Signal>.Builder signals = ImmutableArray.CreateBuilder<Signal>(parts.Length);
+        foreach (Condition part in parts)
+        {
+            signals.Add(Compile(plan, part, place, written));
+        }
+
+        return signals.MoveToImmutable();
+    }
+
+    private static Slot PositionOf(Plan plan, Item item) =>
+        plan.Items[item.Name].Position ?? throw new ArgumentException($"'{item.Name}' has no positions.", nameof(item));
+
+    private static Signal Shows(Plan plan, Item item, Comparison comparison, double value)
+    {
+        Signal reading = ReadingOf(plan, item) ?? throw new ArgumentException($"'{item.Name}' shows nothing.", nameof(item));
+        double step = item.Reading!.Resolution;
+        double inSteps = step > 0 ? value / step : value;
+        return comparison switch
+        {
+            Comparison.AtLeast => From(Math.Ceiling(inSteps - Slack)),
+            Comparison.AtMost => UpTo(Math.Floor(inSteps + Slack)),
+            Comparison.MoreThan => From(Math.Floor(inSteps + Slack) + 1),
+            Comparison.LessThan => UpTo(Math.Ceiling(inSteps - Slack) - 1),
+            Comparison.Exactly => new AllSignal([From(Math.Round(inSteps)), UpTo(Math.Round(inSteps))]),
+            _ => throw new ArgumentOutOfRangeException(nameof(comparison), comparison, "Not a comparison."),
+        };
+
+        Signal From(double steps) => new MarginSignal(reading, step > 0 ? (steps - 0.5) * step : value, 1);
+
+        Signal UpTo(double steps) => new MarginSignal(reading, step > 0 ? (steps + 0.5) * step : value, -1);
+    }
+
+    private static bool Holds(double reading, Comparison comparison, double value)
+    {
+        double slack = Slack * (Math.Abs(value) + 1);
+        return comparison switch
+        {
+            Comparison.AtLeast => reading >= value - slack,
+            Comparison.AtMost => reading <= value + slack,
+            Comparison.MoreThan => reading > value + slack,
+            Comparison.LessThan => reading < value - slack,
+            _ => Math.Abs(reading - value) <= slack,
+        };
+    }
+}

@@ -1,0 +1,328 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Groups;
+using Sightglass.Network.Step;
+using Sightglass.World.Agenda;
+
+namespace Sightglass.World;
+
+public sealed partial class World
+{
+    /// <summary>
+    /// Goes as far as it can without its networks. Afterwards either they have tasks (iterate their groups until all are done, then call
+    /// again), or the world rests at its limit or its end.
+    /// </summary>
+    /// <returns>False when it rests.</returns>
+    public bool Advance()
+    {
+        while (Trouble is null)
+        {
+            switch (_phase)
+            {
+                case Phase.Propose when Propose():
+                    return true;
+                case Phase.LookAhead when LookAhead():
+                    return true;
+                case Phase.Judge:
+                    Judge();
+                    break;
+                case Phase.Locate when Locate():
+                    return true;
+                case Phase.Ready:
+                    if (!GoToNext())
+                    {
+                        return _phase == Phase.Event;
+                    }
+
+                    break;
+                case Phase.Event:
+                    _bank.LookAtEnds();
+                    InView = true;
+                    Happen();
+                    break;
+                case Phase.Change:
+                    ApplySlots();
+                    _phase = Phase.Propose;
+                    break;
+            }
+
+            if (AnyTask())
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Iterates this world's groups alone until it rests at the limit given.</summary>
+    public void RunTo(SimTime limit)
+    {
+        Limit = limit;
+        while (Advance())
+        {
+            for (int i = 0; i < _bank.Networks; i++)
+            {
+                LaneGroup group = _bank.Group(i);
+                while (group.Task(_lane) != LaneTask.None)
+                {
+                    group.Iterate();
+                }
+            }
+        }
+    }
+
+    /// <summary>Makes the state at the clock the committed one, as a change of an input would: for a run's end.</summary>
+    public void CutHere()
+    {
+        bool any = false;
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            LaneGroup group = _bank.Group(i);
+            if (group.PendingEnd(_lane) != SimTime.Never)
+            {
+                group.Cut(_lane, Now);
+                any = true;
+            }
+
+            while (group.Task(_lane) != LaneTask.None)
+            {
+                group.Iterate();
+            }
+        }
+
+        if (any)
+        {
+            Trace();
+            _phase = Phase.Propose;
+            _fireAt = SimTime.Never;
+        }
+    }
+
+    private bool AnyTask()
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_bank.Group(i).Task(_lane) != LaneTask.None)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Propose()
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
+            {
+                _bank.Group(i).Propose(_lane);
+            }
+        }
+
+        _phase = Phase.LookAhead;
+        return AnyTask();
+    }
+
+    /// <summary>Has the nearest end of a pending step looked at, where sentinels need it.</summary>
+    private bool LookAhead()
+    {
+        _horizon = SimTime.Never;
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_bank.Group(i).HasFailed(_lane))
+            {
+                Trouble = "the numbers would not go on";
+                return false;
+            }
+
+            _horizon = SimTime.Min(_horizon, _bank.Group(i).PendingEnd(_lane));
+        }
+
+        _fireAt = SimTime.Never;
+        _judgedFrom = Now;
+        if (_sentinels.Count == 0 || _bank.Networks == 0)
+        {
+            _phase = Phase.Ready;
+            return false;
+        }
+
+        PeekAll(_horizon);
+        _phase = Phase.Judge;
+        return AnyTask();
+    }
+
+    private void Judge()
+    {
+        _bank.LookAtEnds();
+        double atEnd = Greatest();
+        if (atEnd < 0)
+        {
+            _phase = Phase.Ready;
+            return;
+        }
+
+        double now = double.NegativeInfinity;
+        foreach (Sentinel s in _sentinels)
+        {
+            now = s.Last < 0 ? Math.Max(now, s.Last) : now;
+        }
+
+        _bracketBase = _judgedFrom;
+        _bracket = Bracket.Open(0, Math.Max(now, -1e300), (_horizon - _judgedFrom).Ticks, atEnd);
+        _phase = Phase.Locate;
+        TryNext();
+    }
+
+    private bool Locate()
+    {
+        if (!_bracket.IsClosed)
+        {
+            _bank.LookAtEnds();
+            _bracket.Take(_tried, Greatest());
+            TryNext();
+        }
+
+        if (_bracket.IsClosed)
+        {
+            _fireAt = new(_bracketBase.Ticks + _bracket.High);
+            _phase = Phase.Ready;
+            return false;
+        }
+
+        return AnyTask();
+    }
+
+    private void TryNext()
+    {
+        if (!_bracket.IsClosed)
+        {
+            _tried = _bracket.Next();
+            PeekAll(new(_bracketBase.Ticks + _tried));
+        }
+    }
+
+    /// <summary>To the next event, step's end or the limit. False when the world rests or waits for a look.</summary>
+    private bool GoToNext()
+    {
+        SimTime next = SimTime.Min(Agenda.Next, SimTime.Min(_fireAt, _horizon));
+        if (next > Limit || next == SimTime.Never)
+        {
+            Now = Limit;
+            return false;
+        }
+
+        Now = next;
+        if (next == _horizon)
+        {
+            CommitEnds();
+            if (next != _fireAt && next != Agenda.Next && !_pendingFirings)
+            {
+                _phase = Phase.Propose;
+                return true;
+            }
+        }
+
+        PeekAll(Now);
+        _phase = Phase.Event;
+        return false;
+    }
+
+    private void CommitEnds()
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            LaneGroup group = _bank.Group(i);
+            if (group.PendingEnd(_lane) == Now)
+            {
+                _pendingFirings |= group.Fired(_lane) != 0;
+                group.Commit(_lane);
+            }
+        }
+
+        Trace();
+    }
+
+    private void PeekAll(SimTime at)
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            _bank.Group(i).Peek(_lane, at);
+        }
+    }
+
+    /// <summary>Everything that happens at the clock's moment; then on with a cut where an input changed, without where none did.</summary>
+    private void Happen()
+    {
+        bool onlyLooking = !_pendingFirings && Now != _fireAt && AllPending();
+        FireSwitches();
+        FireSentinels();
+        while (Agenda.Next <= Now)
+        {
+            AgendaEntry entry = Agenda.TakeFirst();
+            onlyLooking &= entry.Kind == AgendaKind.Sample;
+            Handle(entry);
+        }
+
+        if (onlyLooking)
+        {
+            _phase = Phase.Ready;
+            return;
+        }
+
+        RememberMargins();
+        if (!SlotsChangeAnything())
+        {
+            _phase = AllPending() ? Phase.LookAhead : Phase.Propose;
+            return;
+        }
+
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_bank.Group(i).PendingEnd(_lane) != SimTime.Never)
+            {
+                _bank.Group(i).Cut(_lane, Now);
+                _cutting = true;
+            }
+        }
+
+        _phase = Phase.Change;
+    }
+
+    private bool AllPending()
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Handle(AgendaEntry entry)
+    {
+        switch (entry.Kind)
+        {
+            case AgendaKind.Fault:
+                PutIn(_faults[entry.Id]);
+                break;
+            case AgendaKind.Action:
+                Act(_actions[entry.Id]);
+                break;
+            case AgendaKind.Person:
+                Finish(entry.Id);
+                break;
+            case AgendaKind.Deadline:
+            case AgendaKind.Stay:
+                Run?.TimeIsUp(entry.Kind, entry.Id);
+                break;
+            case AgendaKind.Sample:
+                OnSample?.Invoke(this);
+                break;
+        }
+    }
+}

@@ -1,0 +1,187 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Compile;
+using Sightglass.Network.Groups;
+using Sightglass.Plant.Plans;
+using Sightglass.World.Journal;
+
+namespace Sightglass.World;
+
+public sealed partial class World
+{
+    private ulong _trajectory;
+
+    /// <summary>Hash of every committed moment and amount so far.</summary>
+    public ulong Hash => _trajectory;
+
+    /// <summary>What a slot holds now.</summary>
+    public double GetSlot(Slot slot) => _slots[slot.Index];
+
+    /// <summary>The committed amount of a network's store.</summary>
+    public double GetAmount(int network, Amount amount) => _bank.Group(network).GetAmount(_lane, amount);
+
+    /// <summary>A signal's value from what is in view: only while something happens (in <see cref="OnSample"/>, say).</summary>
+    public double Value(Plant.Signals.Signal signal)
+    {
+        ArgumentNullException.ThrowIfNull(signal);
+        return signal.Evaluate(_bank)[_lane];
+    }
+
+    /// <summary>Sets a slot and what follows from it at once. Networks follow when the moment is over.</summary>
+    public void SetSlot(Slot slot, double value)
+    {
+        if (_slots[slot.Index] == value)
+        {
+            return;
+        }
+
+        _slots[slot.Index] = value;
+        _bank.SetSlot(_lane, slot, value);
+        foreach (PulseRule pulse in Plan.Pulses)
+        {
+            if (pulse.Trigger == slot && pulse.When(_slots))
+            {
+                Note(JournalKind.Plant, pulse.Name);
+                SetSlot(pulse.Sets, pulse.To(_slots));
+            }
+        }
+    }
+
+    /// <summary>Sets a starting amount: before the first step only.</summary>
+    public void SetStartAmount(int network, Amount amount, double value) => _bank.Group(network).SetAmount(_lane, amount, value);
+
+    private bool SlotsChangeAnything()
+    {
+        for (int i = 0; i < Plan.Bindings.Length; i++)
+        {
+            if (Plan.Bindings[i].Value(_slots) != _applied[i])
+            {
+                return true;
+            }
+        }
+
+        for (int i = 0; i < Plan.Switches.Length; i++)
+        {
+            SwitchRule rule = Plan.Switches[i];
+            if (_bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]) != rule.When(_slots))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Hands the networks what follows from the slots; fires switches that are armed beyond their crossing.</summary>
+    private void ApplySlots()
+    {
+        if (_cutting)
+        {
+            Trace();
+            _cutting = false;
+        }
+
+        bool again = true;
+        while (again && Trouble is null)
+        {
+            for (int i = 0; i < Plan.Bindings.Length; i++)
+            {
+                Apply(Plan.Bindings[i], ref _applied[i]);
+            }
+
+            again = ArmSwitches();
+        }
+    }
+
+    private void Apply(Binding binding, ref double applied)
+    {
+        double value = binding.Value(_slots);
+        if (value == applied)
+        {
+            return;
+        }
+
+        applied = value;
+        LaneGroup group = _bank.Group(binding.Network);
+        if (binding.Parameter >= 0)
+        {
+            group.SetParameter(_lane, binding.Parameter, value);
+        }
+        else
+        {
+            group.SetInput(_lane, binding.Input, value);
+        }
+    }
+
+    /// <returns>True when a switch fired at once, so that bindings must be worked out again.</returns>
+    private bool ArmSwitches()
+    {
+        for (int i = 0; i < Plan.Switches.Length; i++)
+        {
+            SwitchRule rule = Plan.Switches[i];
+            LaneGroup group = _bank.Group(rule.Network);
+            bool wanted = rule.When(_slots);
+            bool newly = wanted && !group.IsArmed(_lane, _bank.GuardOfSwitch[i]);
+            group.Arm(_lane, _bank.GuardOfSwitch[i], wanted);
+            if (newly && InView && rule.Margin.Evaluate(_bank)[_lane] >= 0)
+            {
+                Fire(rule);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>False only at the very start, when nothing has been looked at yet.</summary>
+    private bool InView { get; set; }
+
+    private void FireSwitches()
+    {
+        if (!_pendingFirings)
+        {
+            return;
+        }
+
+        _pendingFirings = false;
+        for (int i = 0; i < Plan.Switches.Length; i++)
+        {
+            SwitchRule rule = Plan.Switches[i];
+            LaneGroup group = _bank.Group(rule.Network);
+            if (group.Time(_lane) == Now && (group.Fired(_lane) >> _bank.GuardOfSwitch[i] & 1) != 0 && rule.When(_slots))
+            {
+                Fire(rule);
+            }
+        }
+    }
+
+    private void Fire(SwitchRule rule)
+    {
+        if (Now - _firingsSince > SimTime.FromSeconds(1))
+        {
+            (_firingsSince, _firings) = (Now, 0);
+        }
+
+        if (++_firings > MostFiringsASecond)
+        {
+            Trouble = $"more than {MostFiringsASecond} firings in a second of: {rule.Name}";
+            return;
+        }
+
+        Note(JournalKind.Plant, rule.Name);
+        SetSlot(rule.Sets, rule.To);
+    }
+
+    /// <summary>Takes the committed state into the trajectory's hash.</summary>
+    private void Trace()
+    {
+        _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
+        for (int n = 0; n < _bank.Networks; n++)
+        {
+            LaneGroup group = _bank.Group(n);
+            for (int i = 0; i < group.Topology.Amounts; i++)
+            {
+                _trajectory = TrajectoryHash.Add(_trajectory, group.GetAmount(_lane, new(i)));
+            }
+        }
+    }
+}

@@ -1,0 +1,160 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Groups;
+using Sightglass.Network.Step;
+using Sightglass.Plant.Plans;
+using Sightglass.World.Agenda;
+using Sightglass.World.Journal;
+using Sightglass.World.People;
+using Sightglass.World.Runs;
+
+namespace Sightglass.World;
+
+/// <summary>
+/// One lane of a plan with people, an agenda and a clock. Nothing ticks: the world goes from event to event, and looking changes
+/// nothing. <see cref="Advance"/> says what it wants of its networks; whoever drives it iterates their groups until they are done.
+/// </summary>
+public sealed partial class World
+{
+    /// <summary>More firings of switches than this within a second make a run undecided.</summary>
+    public const int MostFiringsASecond = 50;
+
+    private readonly LaneBank _bank;
+    private readonly int _lane;
+    private readonly double[] _slots;
+    private readonly double[] _applied;
+    private readonly List<Sentinel> _sentinels = [];
+    private readonly List<Person> _people = [];
+    private readonly List<WorldAction> _actions = [];
+    private readonly List<Situations.DrawnFault> _faults = [];
+    private Phase _phase;
+    private SimTime _horizon;
+    private SimTime _fireAt = SimTime.Never;
+    private Bracket _bracket;
+    private SimTime _bracketBase;
+    private SimTime _judgedFrom;
+    private SimTime _firingsSince;
+    private long _tried;
+    private bool _pendingFirings;
+    private bool _cutting;
+    private int _firings;
+
+    /// <param name="bank">Eight lanes of a plan.</param>
+    /// <param name="lane">0…7.</param>
+    /// <param name="times">How long people take.</param>
+    public World(LaneBank bank, int lane, HumanTimes? times = null)
+    {
+        ArgumentNullException.ThrowIfNull(bank);
+        (_bank, _lane) = (bank, lane);
+        HumanTimes = times ?? new();
+        _slots = new double[bank.Plan.Slots.Length];
+        _applied = new double[bank.Plan.Bindings.Length];
+        Reset();
+    }
+
+    public Plan Plan => _bank.Plan;
+
+    public HumanTimes HumanTimes { get; }
+
+    /// <summary>The clock.</summary>
+    public SimTime Now { get; private set; }
+
+    /// <summary>The world does not pass this moment; it may be raised at any time.</summary>
+    public SimTime Limit { get; set; } = SimTime.Zero;
+
+    public IReadOnlyList<Person> People => _people;
+
+    public EventAgenda Agenda { get; } = new();
+
+    /// <summary>What happened, or null where nobody will read it.</summary>
+    public List<JournalEntry>? Journal { get; set; }
+
+    /// <summary>The card being worked, or null.</summary>
+    public CardRun? Run { get; private set; }
+
+    /// <summary>Set when the numbers could not go on: the run is undecided for this reason.</summary>
+    public string? Trouble { get; private set; }
+
+    /// <summary>Called when a recording moment has come, with everything in view.</summary>
+    public Action<World>? OnSample { get; set; }
+
+    /// <summary>Accepted steps of all networks.</summary>
+    public long Steps
+    {
+        get
+        {
+            long steps = 0;
+            for (int i = 0; i < _bank.Networks; i++)
+            {
+                steps += _bank.Group(i).Steps(_lane);
+            }
+
+            return steps;
+        }
+    }
+
+    internal LaneBank Bank => _bank;
+
+    internal int Lane => _lane;
+
+    /// <summary>Back to the plan's start: time zero, nobody there, nothing on the agenda.</summary>
+    public void Reset()
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            _bank.Group(i).Load(_lane);
+        }
+
+        for (int i = 0; i < _slots.Length; i++)
+        {
+            _slots[i] = Plan.Slots[i].Start;
+            _bank.SetSlot(_lane, new(i), _slots[i]);
+        }
+
+        Array.Fill(_applied, double.NaN);
+        Agenda.Clear();
+        _sentinels.Clear();
+        _people.Clear();
+        _actions.Clear();
+        _faults.Clear();
+        Journal?.Clear();
+        Run = null;
+        Trouble = null;
+        Now = Limit = SimTime.Zero;
+        _fireAt = SimTime.Never;
+        _judgedFrom = SimTime.Zero;
+        _pendingFirings = _cutting = false;
+        _firings = 0;
+        _firingsSince = SimTime.Zero;
+        _trajectory = TrajectoryHash.Start;
+        _phase = Phase.Change;
+    }
+
+    /// <summary>Puts somebody at a place.</summary>
+    public Person AddPerson(Book.Model.Role role, string place)
+    {
+        Person person = new(_people.Count, role, Plan.Ways.IndexOf(place));
+        _people.Add(person);
+        return person;
+    }
+
+    /// <summary>Something done from outside, now or later.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The moment has passed.</exception>
+    public void Do(WorldAction action, SimTime at)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(at, Now);
+        _actions.Add(action);
+        Agenda.Add(new(at, AgendaKind.Action, _actions.Count - 1));
+    }
+
+    /// <summary>Asks for <see cref="OnSample"/> at a moment.</summary>
+    public void SampleAt(SimTime at) => Agenda.Add(new(at, AgendaKind.Sample, 0));
+
+    /// <summary>Begins a card: judged against its must-nevers from now on.</summary>
+    public void Begin(CardRun run)
+    {
+        Run = run;
+        run.Attach(this);
+    }
+
+    internal void Note(JournalKind kind, string text, int step = 0) => Journal?.Add(new(Now, kind, text, step));
+}
