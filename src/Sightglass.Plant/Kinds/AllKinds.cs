@@ -1,0 +1,31 @@
+using Sightglass.Plant.Kinds.Common;
+using Sightglass.Plant.Kinds.Fuel;
+
+namespace Sightglass.Plant.Kinds;
+
+/// <summary>The list that a new kind is added to.</summary>
+internal static class AllKinds
+{
+    public static KindBuilder[] Create() =>
+    [
+        new TankKind(),
+        new FuelLineKind(),
+        new OrificeKind(),
+        new HandValveKind(),
+        new DrainCockKind(),
+        new CutOffValveKind(),
+        new PipeKind(),
+        new CheckValveKind(),
+        new DisplacementPumpKind(),
+        new FilterKind(),
+        new FillPortKind(),
+        new EngineKind(),
+        new HandleKind("handle", "A handle with positions.", []),
+        new HandleKind("switch", "A switch.", "off", "on"),
+        new PushButtonKind(),
+        new GaugeKind(),
+        new SightGlassKind(),
+        new LampKind(),
+        new DescribedKind(),
+    ];
+}

@@ -1,0 +1,26 @@
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Kinds.Common;
+
+/// <summary>A handle or switch with the author's own positions; what follows is said by the items it acts on.</summary>
+public class HandleKind(string name, string purpose, params string[] positions) : KindBuilder
+{
+    public override KindSheet Sheet { get; } = new()
+    {
+        Name = name,
+        Purpose = purpose,
+        Details = "It only stands in a position; the items that name it say what follows.",
+        Role = KindRole.Control,
+        Symbol = "handle",
+        Positions = [.. positions],
+        Faults = [new("stuck", "It does not move from where it stands.", [])],
+    };
+
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        plan.PositionSlot(item);
+        plan.JamFault(item);
+    }
+}
