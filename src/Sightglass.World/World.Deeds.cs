@@ -65,18 +65,18 @@ public sealed partial class World
             SetSlot(held, Value(shown) + (plan.Bias is { } bias ? GetSlot(bias) : 0));
         }
 
-        foreach ((string value, Slot slot) in plan.Faults[fault.Fault])
+        foreach (FaultValue value in plan.Faults[fault.Fault])
         {
-            SetSlot(slot, fault.Values.TryGetValue(value, out double given) ? given : 1);
+            SetSlot(value.Slot, fault.Values.TryGetValue(value.Name, out double given) ? given : value.Usual);
         }
     }
 
     private void TakeOut(string item, string fault)
     {
         Note(JournalKind.Truth, $"Truth: {fault} of {item} is gone.");
-        foreach ((_, Slot slot) in Plan.Items[item].Faults[fault])
+        foreach (FaultValue value in Plan.Items[item].Faults[fault])
         {
-            SetSlot(slot, 0);
+            SetSlot(value.Slot, 0);
         }
     }
 

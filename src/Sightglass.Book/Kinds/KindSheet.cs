@@ -34,6 +34,9 @@ public sealed record KindSheet
     /// <summary>Positions a person can put it in, in order; empty for what cannot be operated. A two-position valve has closed, open.</summary>
     public ImmutableArray<string> Positions { get; init; } = [];
 
+    /// <summary>The position it has when the book says nothing; the first where null.</summary>
+    public string? UsualPosition { get; init; }
+
     /// <summary>True quantities it offers to formulas, as in <c>volume of forward compartment</c>.</summary>
     public ImmutableArray<KindQuantity> Quantities { get; init; } = [];
 

@@ -13,6 +13,9 @@ public sealed record ItemPlan(Item Item)
     /// <summary>What it shows before bias, range and rounding; null for what shows nothing.</summary>
     public Signal? Shown { get; init; }
 
+    /// <summary>Margin of being lit; null for what is no lamp.</summary>
+    public Signal? Lit { get; init; }
+
     /// <summary>SI added to what it shows; null where it cannot be biased.</summary>
     public Slot? Bias { get; init; }
 
@@ -26,6 +29,6 @@ public sealed record ItemPlan(Item Item)
     public Slot? Jammed { get; init; }
 
     /// <summary>Fault → its values' slots by name; the fault is there when its first slot is not zero.</summary>
-    public ImmutableSortedDictionary<string, ImmutableArray<(string Value, Slot Slot)>> Faults { get; init; } =
-        ImmutableSortedDictionary<string, ImmutableArray<(string Value, Slot Slot)>>.Empty;
+    public ImmutableSortedDictionary<string, ImmutableArray<FaultValue>> Faults { get; init; } =
+        ImmutableSortedDictionary<string, ImmutableArray<FaultValue>>.Empty;
 }

@@ -112,7 +112,8 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     /// <summary>The slot of an item's position; its value is an index into the item's positions.</summary>
     public Slot PositionSlot(Item item)
     {
-        int usual = item.UsualPosition is null ? 0 : Math.Max(0, item.Positions.IndexOf(item.UsualPosition));
+        string? standing = item.UsualPosition ?? item.Kind.UsualPosition;
+        int usual = standing is null ? 0 : Math.Max(0, item.Positions.IndexOf(standing));
         Slot slot = SlotNamed($"position of {item.Name}", usual);
         ItemPlan plan = PlanOf(item);
         if (plan.Position is null)
@@ -129,17 +130,39 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     public void Update(ItemPlan plan) => _items[plan.Item.Name] = plan;
 
     /// <summary>Declares a fault: one slot for each of its values, all zero while it is not there.</summary>
-    public ImmutableArray<Slot> Fault(Item item, string fault, params ReadOnlySpan<string> values)
+    /// <param name="item">Whose fault.</param>
+    /// <param name="fault">As in the kind's sheet.</param>
+    /// <param name="values">Names of its values with what they are where a situation says nothing, SI.</param>
+    public ImmutableArray<Slot> Fault(Item item, string fault, params ReadOnlySpan<(string Name, double Usual)> values)
     {
-        ImmutableArray<(string, Slot)>.Builder slots = ImmutableArray.CreateBuilder<(string, Slot)>();
-        foreach (string value in values)
+        ImmutableArray<FaultValue>.Builder slots = ImmutableArray.CreateBuilder<FaultValue>();
+        foreach ((string name, double usual) in values)
         {
-            slots.Add((value, SlotNamed($"{fault} {value} of {item.Name}")));
+            slots.Add(new(name, SlotNamed($"{fault} {name} of {item.Name}"), usual));
         }
 
         ItemPlan plan = PlanOf(item);
         Update(plan with { Faults = plan.Faults.SetItem(fault, slots.ToImmutable()) });
-        return [.. slots.Select(s => s.Item2)];
+        return [.. slots.Select(s => s.Slot)];
+    }
+
+    /// <summary>The fault that holds a control where it stands.</summary>
+    public void JamFault(Item item)
+    {
+        PositionSlot(item);
+        ItemPlan plan = PlanOf(item);
+        Update(plan with { Faults = plan.Faults.SetItem("stuck", [new("", plan.Jammed!.Value, 1)]) });
+    }
+
+    /// <summary>What an instrument shows before its faults; gives it the faults that every instrument has.</summary>
+    /// <param name="item">The instrument.</param>
+    /// <param name="shown">SI.</param>
+    /// <param name="biasFault">Name of the fault that adds to what it shows.</param>
+    public void ShowOn(Item item, Signal shown, string biasFault = "bias")
+    {
+        Slot bias = Fault(item, biasFault, ("error", 0))[0];
+        Slot stuck = Fault(item, "stuck", ("", 1))[0];
+        Update(PlanOf(item) with { Shown = shown, Bias = bias, Stuck = stuck, Held = SlotNamed($"held of {item.Name}") });
     }
 
     /// <summary>Gives a signal a name in formulas: <c>volume of forward compartment</c>.</summary>

@@ -1,4 +1,6 @@
 using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Fuel;
 
@@ -14,6 +16,7 @@ public sealed class CutOffValveKind : ValveLikeKind
         Role = KindRole.Path,
         Symbol = "cut-off",
         Positions = ["tripped", "open"],
+        UsualPosition = "open",
         Parameters = [.. PathSheet.Opening, Parameter.Items("tripped by", "Buttons that trip it, where they do not say so themselves.")],
         Quantities = [PathSheet.Flow],
         Faults =
@@ -22,4 +25,12 @@ public sealed class CutOffValveKind : ValveLikeKind
             new("tripped", "It fell shut by itself.", []),
         ],
     };
+
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        base.Declare(plan, item);
+        Slot position = plan.PositionSlot(item);
+        Slot fell = plan.Fault(item, "tripped", ("", 1))[0];
+        plan.AddPulse(new($"{item.Name} falls shut.", fell, s => s[fell.Index] > 0.5, position, _ => 0));
+    }
 }

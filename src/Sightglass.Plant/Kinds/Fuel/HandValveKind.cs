@@ -4,7 +4,7 @@ using Sightglass.Book.Kinds;
 namespace Sightglass.Plant.Kinds.Fuel;
 
 /// <summary>A valve with a handle.</summary>
-public sealed partial class HandValveKind : KindBuilder
+public sealed class HandValveKind : ValveLikeKind
 {
     public override KindSheet Sheet { get; } = new()
     {

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Network.Compile;
+using Sightglass.Network.Laws.Common;
+using Sightglass.Network.Laws.Liquid;
+using Sightglass.Network.Laws.Liquid.Ends;
+using Sightglass.Network.Stores;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Kinds.Fuel;
+
+public sealed partial class EngineKind
+{
+    /// <summary>The lag of its want of fuel has come this far when it stops: 1 − 1/e, after once the time given.</summary>
+    private const double StopsAt = 0.6321205588285577;
+
+    /// <summary>Width of the step by which pressure counts as too low, Pa.</summary>
+    private const double Width = 2000;
+
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        Slot running = plan.PositionSlot(item);
+        plan.Name($"running of {item.Name}", Dimension.One, new SlotSignal(running, 1, -0.5), isCondition: true);
+        Slot load = plan.SlotNamed("head-end load");
+        plan.AddStart(new("head-end load", Dimension.One, -1, default, null, load, []));
+    }
+
+    public override void Connect(PlanBuilder plan, Item item)
+    {
+        if (plan.FindEnd(item, item.From, "from") is not { Holds: StoreSort.Line } rail)
+        {
+            plan.Found.Error("P007", item.From?.Span ?? item.Span, $"`{item.Name}` does not draw from a fuel line", "write `from: NAME OF A FUEL LINE`");
+            return;
+        }
+
+        double density = item.Get("density");
+        NetworkBuilder b = plan.Network(rail.Network);
+        string burntName = $"burnt by {item.Name}";
+        Amount burnt = b.AddBoundary<FixedStore>(burntName, [Physical.Atmosphere]).First;
+        plan.NameAmounts(rail.Network, burntName);
+        Slot running = plan.PositionSlot(item);
+        SlotFunction demand = Demand(plan, item, density);
+        PathHandle path = b.AddPath<MixedPath<LineEnd, LiquidDemand, AirEnd>>(
+            item.Name,
+            [rail.Store.First, rail.Store.Second, burnt],
+            [new(rail.Store.First, burnt), new(rail.Store.Second, Amount.None)],
+            MixedPath<LineEnd, LiquidDemand, AirEnd>.ParametersOf(
+                LiquidDemand.ParametersOf(Physical.Atmosphere, 20_000), [0, LiquidAirLine.ResidualPressure], [0], density),
+            [plan.Bind(rail.Network, s => s[running.Index] > 0.5 ? demand(s) : 0)]);
+        plan.Name($"consumption of {item.Name}", Dimension.VolumeFlow, new FlowSignal(rail.Network, path, 1 / density));
+        plan.Name($"burnt of {item.Name}", Dimension.Volume, new AmountSignal(rail.Network, burnt, 1 / density));
+        StopWhenStarved(plan, item, rail, running);
+    }
+
+    private static void StopWhenStarved(PlanBuilder plan, Item item, StoreEnd rail, Slot running)
+    {
+        NetworkBuilder b = plan.Network(rail.Network);
+        string name = $"want of {item.Name}";
+        Amount want = b.AddStore<FollowerStore>(name, [], [0], [1]).First;
+        plan.NameAmounts(rail.Network, name);
+        double limit = Physical.Atmosphere + item.Get("stops below");
+        b.AddPath<PressureWant>(name, [rail.Store.First, want], [new(Amount.None, want)], PressureWant.ParametersOf(limit, Width, item.Get("after")), []);
+        plan.AddSwitch(new(
+            $"{item.Name} stops for want of fuel.", rail.Network, new PotentialSignal(rail.Network, want, 1, -StopsAt), s => s[running.Index] > 0.5, running, 0));
+    }
+
+    /// <summary>kg/s by the throttle's position and the head-end load.</summary>
+    private static SlotFunction Demand(PlanBuilder plan, Item item, double density)
+    {
+        ImmutableSortedDictionary<string, double> map = item.Parameters["consumption"].ByPosition;
+        double headEnd = item.Get("head-end consumption") * density;
+        Slot load = plan.SlotNamed("head-end load");
+        if (!item.Parameters.TryGetValue("throttle", out ParameterValue? named) || named.Names.Length == 0
+            || !plan.Book.Items.TryGetValue(named.Names[0], out Item? throttle))
+        {
+            double only = map.Values.FirstOrDefault() * density;
+            return s => only + (headEnd * s[load.Index]);
+        }
+
+        foreach (string wrong in map.Keys.Where(k => !throttle.Positions.Contains(k)))
+        {
+            plan.Found.Error("P008", item.Parameters["consumption"].Span, $"`{throttle.Name}` has no position `{wrong}`", Nearest.DidYouMean(wrong, throttle.Positions));
+        }
+
+        foreach (string missing in throttle.Positions.Where(p => !map.ContainsKey(p)))
+        {
+            plan.Found.Error("P009", item.Parameters["consumption"].Span, $"no consumption is given for `{missing}` of `{throttle.Name}`", $"write `{missing}: 100 L/h`");
+        }
+
+        double[] byPosition = [.. throttle.Positions.Select(p => map.GetValueOrDefault(p) * density)];
+        Slot position = plan.PositionSlot(throttle);
+        return s => byPosition[(int)s[position.Index]] + (headEnd * s[load.Index]);
+    }
+}
