@@ -185,7 +185,7 @@ public sealed partial class CardRun
     }
 
     private Person? FindPerson(Role? role) =>
-        role is null ? _world.People.FirstOrDefault() : _world.People.FirstOrDefault(p => p.Role.Name == role.Name);
+        role is null ? (_world.People.Count > 0 ? _world.People[0] : null) : _world.People.FirstOrDefault(p => p.Role.Name == role.Name);
 
     private void End(OutcomeKind kind, string mechanism)
     {

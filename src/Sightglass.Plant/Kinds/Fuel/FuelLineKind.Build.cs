@@ -10,6 +10,8 @@ namespace Sightglass.Plant.Kinds.Fuel;
 
 public sealed partial class FuelLineKind
 {
+    private const double Bar = 1e5;
+
     /// <summary>Range over which errors of a line's pressure are judged, Pa.</summary>
     private const double PressureSpan = 5e5;
 
@@ -17,7 +19,7 @@ public sealed partial class FuelLineKind
     {
         int network = plan.NetworkOf(item);
         double density = item.Get("density");
-        double[] sheet = LiquidAirLine.ParametersOf(item.Get("volume"), density, item.Get("elasticity"));
+        double[] sheet = LiquidAirLine.ParametersOf(item.Get("volume"), density, item.Get("elasticity") / Bar);
         double[] start = LiquidAirLine.AmountsAt(sheet, Physical.Atmosphere + 5000, 0);
         StoreHandle line = plan.Network(network).AddStore<LiquidAirLine>(item.Name, sheet, start, [PressureSpan, 1]);
         plan.NameAmounts(network, item.Name, $"air of {item.Name}");

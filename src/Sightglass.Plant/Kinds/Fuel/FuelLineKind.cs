@@ -20,7 +20,7 @@ public sealed partial class FuelLineKind : KindBuilder
         Parameters =
         [
             Parameter.Needed("volume", Dimension.Volume, "Inside.", "10 mL", "1000 L"),
-            Parameter.Of("elasticity", new Dimension(-1, 1, 2), "Share by which walls and liquid give, for each pascal; hoses and small bubbles included.", "0.0000001 1/Pa", "0.000000001 1/Pa", "0.000005 1/Pa"),
+            Parameter.Of("elasticity", Dimension.One, "Share by which walls and liquid give for each bar; hoses and small bubbles included.", "1 %", "0.01 %", "50 %"),
             Parameter.Of("height", Dimension.Metre, "Above rail, where it has no position.", "0.4 m", "-5 m", "20 m"),
             Parameter.Of("density", Dimension.Density, "Of the liquid.", "840 kg/m^3", "500 kg/m^3", "2000 kg/m^3"),
         ],

@@ -17,8 +17,11 @@ internal static class LiquidJoin
     /// <summary>Kinematic viscosity of diesel fuel at 40 °C where the book says nothing, m²/s (EN 590: 2.0–4.5 mm²/s, from memory).</summary>
     public const double Viscosity = 3e-6;
 
-    /// <summary>Half the height of a pickup's mouth, m.</summary>
+    /// <summary>Half the height of a pickup's mouth, m, where it stands at least so high.</summary>
     private const double HalfMouth = 0.01;
+
+    /// <summary>Half the height of a mouth in the floor, m: less than a floor is uneven by, so that an empty tank gives nothing.</summary>
+    private const double HalfFloorMouth = 2e-4;
 
     /// <summary>Adds the path of an item between its two ends, names its flow, and lets it follow the tilt.</summary>
     /// <param name="plan">Where it is built.</param>
@@ -138,10 +141,17 @@ internal static class LiquidJoin
 
     private static double[] SheetOf(StoreEnd end, double density) => end.Holds switch
     {
-        StoreSort.OpenTank => TankPort.ParametersOf(end.Port?.Height ?? 0, HalfMouth, density),
+        StoreSort.OpenTank => TankPort.ParametersOf(end.Port?.Height ?? 0, HalfHeight(end), density),
         StoreSort.Line => [0, LiquidAirLine.ResidualPressure],
         _ => [0],
     };
+
+    private static double HalfHeight(StoreEnd end) => Math.Clamp(end.Port?.Height ?? 0, HalfFloorMouth, HalfMouth);
+
+    /// <summary>Height of the middle of the mouth. In a curved floor it stands on the floor; a flat one is uneven enough to run dry under it.</summary>
+    private static double MouthHeight(StoreEnd end) => end.Item is { } tank && tank.Text("shape") is "prismatic" or "upright cylinder"
+        ? end.Port?.Height ?? 0
+        : Math.Max(end.Port?.Height ?? 0, HalfHeight(end));
 
     /// <summary>The head between the two mouths, which changes as the machine tilts.</summary>
     private static void FollowHead(PlanBuilder plan, int parameter, StoreEnd from, StoreEnd to, double density)
@@ -165,7 +175,7 @@ internal static class LiquidJoin
         Tilt tilt = new(plan);
         Point3 port = Tilt.PlaceOf(end);
         Point3 floor = end.Item?.Position ?? new(0, 0, end.Elevation);
-        double height = Math.Max(end.Port?.Height ?? 0, HalfMouth);
+        double height = MouthHeight(end);
         plan.BindParameter(
             end.Network,
             first + TankPort.OffsetParameter,
