@@ -90,7 +90,7 @@ internal sealed class ItemReader
         ImmutableArray<string> positions = OwnPositions();
         if (_map.Scalar("usual") is not { } usual)
         {
-            return (positions, positions.FirstOrDefault());
+            return (positions, _kind.UsualPosition ?? positions.FirstOrDefault());
         }
 
         if (!positions.Contains(usual.Value) && _kindKnown)
