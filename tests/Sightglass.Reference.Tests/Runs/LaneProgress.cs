@@ -17,7 +17,7 @@ internal sealed class LaneProgress(int number)
 
     public bool IsPeeking { get; set; }
 
-    public bool IsDone { get; set; }
+    public bool IsDone { get; set; } = true;
 
     public List<ImmutableArray<double>> Samples { get; } = [];
 

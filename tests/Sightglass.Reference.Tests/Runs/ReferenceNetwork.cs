@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Network.Compile;
+using Sightglass.Network.Groups;
 using Sightglass.Reference.Tests.Laws;
 using Sightglass.Reference.Tests.Networks;
 
@@ -9,6 +10,8 @@ namespace Sightglass.Reference.Tests.Runs;
 public sealed class ReferenceNetwork
 {
     private readonly Dictionary<(InputKind Kind, int Index), Input> _inputs = [];
+    private readonly List<PathHandle> _heads = [];
+    private readonly List<PathHandle> _orifices = [];
     private readonly Amount[] _nodes;
     private readonly Amount _outside;
 
@@ -40,11 +43,25 @@ public sealed class ReferenceNetwork
     /// <summary>The input that a switch or the schedule sets.</summary>
     public Input InputOf(InputKind kind, int index) => _inputs[(kind, index)];
 
+    /// <summary>The parameter that is the size of an orifice.</summary>
+    public int SizeOfOrifice(int orifice) => _orifices[orifice].FirstParameter;
+
+    /// <summary>The parameter that is the size of a head path.</summary>
+    public int SizeOfHead(int head) => _heads[head].FirstParameter;
+
     /// <summary>Amount of a node at a potential.</summary>
     public double AmountAt(int node, double potential) => CapacityOf(node) * potential;
 
     /// <summary>A follower's capacity is its lag.</summary>
     public double CapacityOf(int node) => File.Relays.FirstOrDefault(r => r.Z == node)?.Lag ?? File.Nodes[node].Capacity;
+
+    /// <summary>All that lane 0 holds, with what has passed to the outside; followers hold nothing.</summary>
+    public double Sum(LaneGroup group) => Stores.Sum(n => group.GetAmount(0, n)) + group.GetAmount(0, _outside);
+
+    /// <summary>What rounding is to be judged against: the sizes of the terms of <see cref="Sum"/>.</summary>
+    public double Scale(LaneGroup group) => Stores.Sum(n => Math.Abs(group.GetAmount(0, n))) + Math.Abs(group.GetAmount(0, _outside));
+
+    private IEnumerable<Amount> Stores => _nodes.Where((_, i) => File.Relays.All(r => r.Z != i));
 
     private Amount AddNode(NetworkBuilder builder, int node)
     {
@@ -73,7 +90,7 @@ public sealed class ReferenceNetwork
         foreach ((HeadRow h, int i) in File.Heads.Select((h, i) => (h, i)))
         {
             Input open = NewInput(builder, InputKind.HeadOpening, i, h.Open);
-            builder.AddPath<HeadLaw>($"head {i}", [Node(h.A), Node(h.B)], [FlowOf(h.A, h.B)], [h.K, h.Epsilon, h.Offset], [open]);
+            _heads.Add(builder.AddPath<HeadLaw>($"head {i}", [Node(h.A), Node(h.B)], [FlowOf(h.A, h.B)], [h.K, h.Epsilon, h.Offset], [open]));
         }
     }
 
@@ -87,39 +104,26 @@ public sealed class ReferenceNetwork
 
         foreach ((OrificeRow o, int i) in File.Orifices.Select((o, i) => (o, i)))
         {
-            string name = $"orif {i}";
-            switch (o.Kind)
+            _orifices.Add(o.Kind switch
             {
-                case OrificeKind.Plain:
-                    Input open = NewInput(builder, InputKind.OrificeOpening, i, o.P1);
-                    builder.AddPath<PlainOrificeLaw>(name, [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C], [open]);
-                    break;
-                case OrificeKind.Check:
-                    builder.AddPath<CheckOrificeLaw>(name, [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C, o.P1, o.P2], []);
-                    break;
-                default:
-                    AddControlled(builder, name, o);
-                    break;
-            }
+                OrificeKind.Plain => builder.AddPath<PlainOrificeLaw>(
+                    $"orif {i}", [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C], [NewInput(builder, InputKind.OrificeOpening, i, o.P1)]),
+                OrificeKind.Check => builder.AddPath<CheckOrificeLaw>(
+                    $"orif {i}", [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C, o.P1, o.P2], []),
+                _ => AddControlled(builder, $"orif {i}", o),
+            });
         }
     }
 
-    private void AddControlled(NetworkBuilder builder, string name, OrificeRow o)
+    private PathHandle AddControlled(NetworkBuilder builder, string name, OrificeRow o)
     {
         int row = (int)o.P1;
         ControlRow c = File.Controls[row];
-        Input target = InputOf(InputKind.ControlTarget, row);
-        Input gain = InputOf(InputKind.ControlGain, row);
-        if (c.C == NetFile.Outside)
-        {
-            builder.AddPath<FixedTargetOrificeLaw>(
-                name, [Node(o.A), Node(o.B), Node(c.D)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2], [target, gain]);
-        }
-        else
-        {
-            builder.AddPath<TrackingOrificeLaw>(
-                name, [Node(o.A), Node(o.B), Node(c.D), Node(c.C)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2, c.C1, c.Low, c.High, c.Delta], [target, gain]);
-        }
+        Input[] inputs = [InputOf(InputKind.ControlTarget, row), InputOf(InputKind.ControlGain, row)];
+        return c.C == NetFile.Outside
+            ? builder.AddPath<FixedTargetOrificeLaw>(name, [Node(o.A), Node(o.B), Node(c.D)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2], inputs)
+            : builder.AddPath<TrackingOrificeLaw>(
+                name, [Node(o.A), Node(o.B), Node(c.D), Node(c.C)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2, c.C1, c.Low, c.High, c.Delta], inputs);
     }
 
     private void AddRelays(NetworkBuilder builder)

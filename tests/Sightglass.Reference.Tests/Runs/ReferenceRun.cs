@@ -13,6 +13,7 @@ public sealed class ReferenceRun : IDisposable
     private readonly LaneProgress[] _lanes;
     private readonly int[] _rises;
     private readonly int[] _falls;
+    private readonly SimTime[] _events;
 
     public ReferenceRun(ReferenceNetwork network, double relativeTolerance)
     {
@@ -21,60 +22,74 @@ public sealed class ReferenceRun : IDisposable
         _lanes = [.. Enumerable.Range(0, Basics.Numbers.Lanes.Count).Select(i => new LaneProgress(i))];
         _rises = [.. File.Switches.Select(s => _group.AddGuard(new PotentialGuard(network.Nodes[s.Node], s.High, 1)))];
         _falls = [.. File.Switches.Select(s => _group.AddGuard(new PotentialGuard(network.Nodes[s.Node], s.Low, -1)))];
+        _events = [.. File.Schedule.Select(s => SimTime.FromSeconds(s.Time)), SimTime.FromSeconds(File.End)];
     }
 
     public LaneGroup Group => _group;
 
     private NetFile File => _network.File;
 
-    /// <summary>Runs the first so many lanes from the start to the end, without samples.</summary>
-    /// <param name="prepare">Called for each lane after it was loaded.</param>
-    public void Run(int lanes, Action<LaneGroup, int>? prepare = null) => Run(lanes, 0, prepare);
+    /// <summary>Runs so many scenarios from start to end, without samples; a lane that is done takes the next one.</summary>
+    /// <param name="scenarios">How many.</param>
+    /// <param name="prepare">Called with lane and scenario when the lane has been loaded.</param>
+    public void Run(int scenarios, Action<int, int>? prepare = null) => Run(scenarios, 0, prepare);
 
-    /// <summary>Runs lane 0 from the start to the end and gives the potentials at every sampling moment.</summary>
+    /// <summary>Runs one scenario from start to end and gives the potentials at every sampling moment.</summary>
     public ImmutableArray<ImmutableArray<double>> Sample()
     {
         Run(1, File.Every, null);
         return [.. _lanes[0].Samples];
     }
 
+    /// <summary>When switches fired in the last scenario of lane 0, s.</summary>
+    public IReadOnlyList<double> Firings => _lanes[0].Firings;
+
     public void Dispose() => _group.Dispose();
 
-    private void Run(int lanes, double every, Action<LaneGroup, int>? prepare)
+    private void Run(int scenarios, double every, Action<int, int>? prepare)
     {
-        for (int lane = 0; lane < lanes; lane++)
+        int next = 0;
+        int running = 0;
+        while (next < scenarios || running > 0)
         {
-            _group.Load(lane);
-            prepare?.Invoke(_group, lane);
-            _lanes[lane].Start(SimTime.FromSeconds(every));
-            SetSwitches(lane);
-            Continue(_lanes[lane]);
-        }
+            running = 0;
+            foreach (LaneProgress lane in _lanes)
+            {
+                if (lane.IsDone && next < scenarios)
+                {
+                    Load(lane, next++, every, prepare);
+                }
 
-        while (_group.Iterate() > 0 || ContinueAll(lanes))
-        {
-            ContinueAll(lanes);
+                if (!lane.IsDone)
+                {
+                    Continue(lane);
+                    running += lane.IsDone ? 0 : 1;
+                }
+            }
+
+            if (running > 0)
+            {
+                _group.Iterate();
+            }
         }
     }
 
-    private bool ContinueAll(int lanes)
+    private void Load(LaneProgress lane, int scenario, double every, Action<int, int>? prepare)
     {
-        bool any = false;
-        for (int lane = 0; lane < lanes; lane++)
-        {
-            if (_group.Task(lane) == LaneTask.None && !_lanes[lane].IsDone)
-            {
-                Continue(_lanes[lane]);
-                any |= !_lanes[lane].IsDone;
-            }
-        }
-
-        return any;
+        _group.Load(lane.Number);
+        prepare?.Invoke(lane.Number, scenario);
+        lane.Start(SimTime.FromSeconds(every));
+        SetSwitches(lane.Number);
     }
 
     /// <summary>Takes in what the lane has got and asks for the next thing.</summary>
     private void Continue(LaneProgress lane)
     {
+        if (_group.Task(lane.Number) != LaneTask.None)
+        {
+            return;
+        }
+
         if (_group.HasFailed(lane.Number))
         {
             throw new InvalidOperationException($"Lane {lane.Number} cannot go on from {_group.Time(lane.Number)}.");
@@ -96,7 +111,7 @@ public sealed class ReferenceRun : IDisposable
         int i = lane.Number;
         SimTime pending = _group.PendingEnd(i);
         SimTime now = _group.Time(i);
-        SimTime next = lane.NextEvent < File.Schedule.Length ? SimTime.FromSeconds(File.Schedule[lane.NextEvent].Time) : SimTime.FromSeconds(File.End);
+        SimTime next = _events[lane.NextEvent];
         if (pending == SimTime.Never && now == next)
         {
             Happen(lane);
