@@ -63,6 +63,17 @@ public sealed class KernelTests(ITestOutputHelper output)
             network.Nodes.Select(n => BitConverter.DoubleToInt64Bits(crowd.Group.GetAmount(lane, n))));
     }
 
+    /// <summary>In this variation an attempt to land on a switch is refused for its error though a longer one was not.</summary>
+    [Fact]
+    public void Run_WhereALandingIsRefused_ReachesTheEnd()
+    {
+        ReferenceNetwork network = ReferenceNetwork.Of(ReferenceData.Net("train", "train-00"));
+        using ReferenceRun run = new(network, RelativeTolerance);
+        run.Run(1, (lane, _) => LaneVariation.Apply(network, run.Group, lane, 289));
+        Assert.Equal(network.File.End, run.Group.Time(0).Seconds);
+        Assert.InRange(run.Group.Attempts(0), 1, 3000);
+    }
+
     private ReferenceComparison Compare(string area, string name)
     {
         using ReferenceRun run = new(ReferenceNetwork.Of(ReferenceData.Net(area, name)), RelativeTolerance);

@@ -68,6 +68,9 @@ public sealed unsafe partial class LaneGroup
         long next = TicksOf(nextSeconds);
         if (!accepted)
         {
+            // What was bracketed came from longer attempts: start anew below this size, so that every round ends sooner.
+            s.Bracket = default;
+            s.AllowedSize = 0;
             s.Failed = s.Size <= 1;
             s.NextSize = Math.Min(next, Math.Max(1, s.Size - 1));
             s.Task = s.Failed ? LaneTask.None : LaneTask.Propose;

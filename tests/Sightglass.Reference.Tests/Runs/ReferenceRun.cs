@@ -41,6 +41,9 @@ public sealed class ReferenceRun : IDisposable
         return [.. _lanes[0].Samples];
     }
 
+    /// <summary>Iterations of the group so far.</summary>
+    public long Iterations { get; private set; }
+
     /// <summary>When switches fired in the last scenario of lane 0, s.</summary>
     public IReadOnlyList<double> Firings => _lanes[0].Firings;
 
@@ -70,6 +73,7 @@ public sealed class ReferenceRun : IDisposable
             if (running > 0)
             {
                 _group.Iterate();
+                Iterations++;
             }
         }
     }
