@@ -11,8 +11,9 @@ public sealed class FileShapeTests
     {
         ["src/Sightglass.Basics/Diagnostics/Diagnostic.cs"] = "its severity",
         ["src/Sightglass.Basics/Formulas/INameScope.cs"] = "the name it resolves to",
-        ["src/Sightglass.Book/Kinds/KindSheet.cs"] = "the rows of the sheet",
-        ["src/Sightglass.Book/Model/ClassBook.cs"] = "the rows of the book: read as one table",
+        ["src/Sightglass.Plant/Plans/Binding.cs"] = "the function that binds",
+        ["src/Sightglass.Plant/Plans/StoreEnd.cs"] = "its sorts",
+        ["src/Sightglass.Plant/Plans/SwitchRule.cs"] = "its condition",
     };
 
     [Fact]
