@@ -61,18 +61,18 @@ public static class BookReader
         YamlFile file = new(new YamlBudget(limits), found);
         ReadContext context = new(found, kinds);
         Sections sections = new(context);
-        YamlNode? first = null;
+        Span? first = null;
         foreach (SourceText source in yaml)
         {
             foreach (YamlNode document in file.Read(source))
             {
-                first ??= document;
+                first ??= document.Span;
                 sections.Add(document);
             }
         }
 
         sections.Close();
-        ClassBook book = new BookBuilder(sections, context).Build(first, cards);
+        ClassBook book = new BookBuilder(sections, context).Build(first ?? (yaml.Count > 0 ? yaml[0].Between(0, 0) : Span.None), cards);
         new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run();
         return found.HasErrors ? null : book;
     }

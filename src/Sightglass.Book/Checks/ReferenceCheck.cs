@@ -11,6 +11,8 @@ namespace Sightglass.Book.Checks;
 /// <summary>Checks that every name used is declared.</summary>
 internal sealed class ReferenceCheck(ClassBook book, Findings found)
 {
+    private readonly HashSet<string> _told = new(StringComparer.Ordinal);
+
     public void Run(ImmutableArray<NameReference> references)
     {
         for (int i = 0; i < references.Length; i++)
@@ -23,10 +25,51 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
             else if (!IsDeclared(r.Use, r.Name))
             {
                 NameReference next = i + 1 < references.Length ? references[i + 1] : default;
-                found.Add(TornApart(r, next) ?? BookMessages.NotDeclared(r.Use, r.Span, r.Name, Names(r.Use)));
+                if (TornApart(r, next) is { } torn)
+                {
+                    found.Add(torn);
+                    i++;
+                    continue;
+                }
+
+                found.Add(BookMessages.NotDeclared(r.Use, r.Span, r.Name, Names(r.Use)));
+                Counterpart(r, references);
             }
         }
     }
+
+    /// <summary>Where a name that is not declared resembles a declared one that nothing uses, the declaration may be the mistyped one.</summary>
+    private void Counterpart(NameReference missing, ImmutableArray<NameReference> references)
+    {
+        if (missing.Use == NameUse.RoadNumber)
+        {
+            return;
+        }
+
+        HashSet<string> used = [.. references.Where(r => r.Use == missing.Use).Select(r => r.Name)];
+        if (missing.Use == NameUse.Item)
+        {
+            used.UnionWith(book.Items.Values.SelectMany(i => new[] { i.From?.Item ?? "", i.To?.Item ?? "" }));
+        }
+
+        string[] unused = [.. Names(missing.Use).Where(n => !used.Contains(n))];
+        string? near = Nearest.Find(missing.Name, unused)
+            ?? Array.Find(unused, n => n.Contains(missing.Name, StringComparison.Ordinal) || missing.Name.Contains(n, StringComparison.Ordinal));
+        if (near is not null && !_told.Contains(near))
+        {
+            _told.Add(near);
+            found.Add(BookMessages.PerhapsMeant(SpanOf(missing.Use, near), near, missing.Name, missing.Span));
+        }
+    }
+
+    private Span SpanOf(NameUse use, string name) => use switch
+    {
+        NameUse.Item => book.Items[name].Span,
+        NameUse.Place => book.Places[name].Span,
+        NameUse.Role => book.Roles[name].Span,
+        NameUse.System => book.Systems[name].Span,
+        _ => book.Protections[name].Span,
+    };
 
     /// <summary>Two elements of a list that are one name with a comma, written without quotes.</summary>
     private Diagnostic? TornApart(NameReference one, NameReference next)

@@ -18,7 +18,7 @@ internal static partial class BookMessages
             _ => ("B066", "road number"),
         };
         string[] all = [.. names];
-        return Error(code, span, $"there is no {noun} {Quote(name)}", Suggest(name, all, $"{noun}s are") ?? $"declare it, or use the name of a {noun} there is");
+        return Error(code, span, $"there is no {noun} {Quote(name)}", Suggest(name, all, $"{noun}s are") ?? $"declare it, or write a name that is declared");
     }
 
     public static Diagnostic NoPort(Span span, string port, string item, IReadOnlyCollection<string> ports) =>
@@ -37,14 +37,15 @@ internal static partial class BookMessages
         Error("B071", span, $"a path cannot end at {Quote(item)}, which is a {kind}", "name an item that holds something, or `outside`");
 
     public static Diagnostic TwoMeanings(Span span, string name, string what, string other, Span first) =>
-        Error("B072", span, $"{what} {Quote(name)} has the name of {other} at {first}", "give one of them another name");
+        Error("B072", span, $"{what} {Quote(name)} has the name of {other}{(first.Source is null ? "" : $" at {first}")}", "give one of them another name");
 
     public static Diagnostic NothingToChange(Span span, string item, IEnumerable<string> items) =>
         Error("B073", span, $"there is no item {Quote(item)} to change", Nearest.DidYouMean(item, items) ?? "a new item needs its `kind`");
 
     public static Diagnostic TornApart(Span span, string name, string whole) => Error("B069", span, $"{Quote(name)} is only a part of a name", $"write \"{whole}\" in quotes, because of its comma");
 
-    public static Diagnostic ToItself(Span span, string what, string name) => Error("B074", span, $"{what} leads from {Quote(name)} to itself", "name two different ends");
+    public static Diagnostic PerhapsMeant(Span span, string declared, string used, Span where) =>
+        new("B076", Severity.Note, span, $"nothing uses {Quote(declared)}", $"perhaps it should be {Quote(used)}, which is used at {where} and not declared");
 
-    public static Diagnostic NoReading(Span span, string item, string kind) => Error("B075", span, $"{Quote(item)} is a {kind}, which shows nothing", "name an indication");
+    public static Diagnostic ToItself(Span span, string what, string name) => Error("B074", span, $"{what} leads from {Quote(name)} to itself", "name two different ends");
 }

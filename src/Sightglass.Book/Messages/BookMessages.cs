@@ -2,7 +2,7 @@ using Sightglass.Basics.Diagnostics;
 
 namespace Sightglass.Book.Messages;
 
-/// <summary>Every finding about a class book: what is wrong, what would be right. The codes are listed in BookCodes.</summary>
+/// <summary>Every finding about a class book: what is wrong, what would be right. The codes are listed in <see cref="BookCodes"/>.</summary>
 internal static partial class BookMessages
 {
     private const int Shown = 60;

@@ -8,7 +8,7 @@ namespace Sightglass.Book.Readers;
 /// <summary>Builds a book from its sections, each part by its reader.</summary>
 internal sealed class BookBuilder(Sections sections, ReadContext context)
 {
-    public ClassBook Build(YamlNode? first, IEnumerable<SourceText> cards)
+    public ClassBook Build(Span first, IEnumerable<SourceText> cards)
     {
         ItemBodies bodies = new(sections["items"], context.Kinds);
         ImmutableSortedDictionary<string, Item> items = bodies.Read(context);

@@ -64,7 +64,7 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
     {
         if (item.Kind.Role != KindRole.Store && !item.IsKindUnknown)
         {
-            context.Add(BookMessages.NotAStore(span, item.Name, item.Kind.Name));
+            context.AddMissing(BookMessages.NotAStore(span, item.Name, item.Kind.Name));
         }
     }
 
@@ -75,7 +75,7 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
         {
             if (items.TryGetValue(name, out Item? owner) && !owner.IsKindUnknown)
             {
-                context.Add(BookMessages.NoPort(end.Span, port, name, [.. owner.Ports.Keys, .. owner.Kind.Ports.Select(p => p.Name)]));
+                context.AddMissing(BookMessages.NoPort(end.Span, port, name, [.. owner.Ports.Keys, .. owner.Kind.Ports.Select(p => p.Name)]));
                 return;
             }
         }

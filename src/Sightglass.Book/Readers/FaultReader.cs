@@ -40,7 +40,7 @@ internal sealed class FaultReader(ReadContext context, StartScope scope)
 
     private KindFault? FaultOf(YamlScalar name, YamlScalar fault)
     {
-        if (scope.Item(name.Value, name.Span, context) is not { } item)
+        if (scope.Item(name.Value, name.Span, context) is not { IsKindUnknown: false } item)
         {
             return null;
         }
@@ -48,7 +48,7 @@ internal sealed class FaultReader(ReadContext context, StartScope scope)
         KindFault? found = item.Kind.Faults.FirstOrDefault(f => f.Name == fault.Value);
         if (found is null)
         {
-            context.Add(BookMessages.NoFault(fault.Span, fault.Value, item.Name, [.. item.Kind.Faults.Select(f => f.Name)]));
+            context.AddMissing(BookMessages.NoFault(fault.Span, fault.Value, item.Name, [.. item.Kind.Faults.Select(f => f.Name)]));
         }
 
         return found;

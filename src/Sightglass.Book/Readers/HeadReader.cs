@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
@@ -9,9 +10,9 @@ namespace Sightglass.Book.Readers;
 /// <summary>Reads the keys that stand once in a book.</summary>
 internal static class HeadReader
 {
-    public static ClassBook Read(Sections sections, YamlNode? first, ReadContext context)
+    public static ClassBook Read(Sections sections, Span first, ReadContext context)
     {
-        MapReader map = new(sections.Head, first?.Span ?? default, "the book", context);
+        MapReader map = new(sections.Head, first, "the book", context);
         if (!context.Found.AnyDamage)
         {
             map.Required("book", "NAME");

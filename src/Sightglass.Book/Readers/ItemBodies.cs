@@ -48,7 +48,7 @@ internal sealed class ItemBodies(IEnumerable<YamlEntry> entries, KindCatalog kin
         }
         else if (!isThere)
         {
-            context.Add(BookMessages.NothingToChange(change.Key.Span, change.Name, bodies.Keys));
+            context.AddMissing(BookMessages.NothingToChange(change.Key.Span, change.Name, bodies.Keys));
         }
     }
 

@@ -35,7 +35,7 @@ internal sealed class ItemReader
     {
         if (map.Scalar("kind") is not { } s)
         {
-            return map.Has("kind") ? null : context.Kinds.Find(KindSheet.Described.Name) ?? KindSheet.Described;
+            return map.Has("kind") || IsMistyped(map, context) ? null : context.Kinds.Find(KindSheet.Described.Name) ?? KindSheet.Described;
         }
 
         KindSheet? kind = context.Kinds.Find(s.Value) ?? (s.Value == KindSheet.Described.Name ? KindSheet.Described : null);
@@ -45,6 +45,19 @@ internal sealed class ItemReader
         }
 
         return kind;
+    }
+
+    /// <summary>A key that is nearly <c>kind</c>, so that the item is not taken for a described one and its other keys blamed.</summary>
+    private static bool IsMistyped(MapReader map, ReadContext context)
+    {
+        YamlEntry? near = map.Unread.FirstOrDefault(e => e.Name.StartsWith("kind", StringComparison.Ordinal) || Nearest.Distance(e.Name, "kind") == 1);
+        if (near is null)
+        {
+            return context.Found.IsDamaged(map.OwnerSpan.Source);
+        }
+
+        context.Add(BookMessages.UnknownKey(near.Key.Span, near.Name, map.Owner, ["kind"]));
+        return true;
     }
 
     private Item Build(Span span)
@@ -95,7 +108,7 @@ internal sealed class ItemReader
 
         if (!positions.Contains(usual.Value) && _kindKnown)
         {
-            _context.Add(BookMessages.NoSuchPosition(usual.Span, usual.Value, _name, positions));
+            _context.AddMissing(BookMessages.NoSuchPosition(usual.Span, usual.Value, _name, positions));
         }
 
         return (positions, usual.Value);

@@ -43,6 +43,18 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
         }
     }
 
+    /// <summary>What follows a comma of a text between braces without quotes reads as a key without a value.</summary>
+    public static bool IsRestOfText(YamlEntry e)
+    {
+        if (e is not { Key.IsPlain: true, Value: YamlScalar { IsPlain: true, Value: "" } } || e.Key.Span.Source is not { } source)
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = source.Text.AsSpan(0, e.Key.Span.Start).TrimEnd();
+        return before.EndsWith(",");
+    }
+
     /// <summary>The value of a key, or null where it is absent; from now on the key is known.</summary>
     public YamlNode? Take(string key)
     {
@@ -137,7 +149,7 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
     {
         _known.Add(key);
         bool has = Has(key);
-        if (!has && !context.Found.IsDamagedAround(map.Span))
+        if (!has && !context.Found.IsDamaged(ownerSpan.Source))
         {
             context.Add(BookMessages.MissingKey(ownerSpan, key, owner, example));
         }
@@ -145,31 +157,20 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
         return has;
     }
 
-    /// <summary>What follows a comma of a text between braces without quotes reads as a key without a value.</summary>
-    private static bool IsRestOfText(YamlEntry e)
-    {
-        if (e is not { Key.IsPlain: true, Value: YamlScalar { IsPlain: true, Value: "" } } || e.Key.Span.Source is not { } source)
-        {
-            return false;
-        }
-
-        ReadOnlySpan<char> before = source.Text.AsSpan(0, e.Key.Span.Start).TrimEnd();
-        return before.EndsWith(",") && e.Name.Contains(' ', StringComparison.Ordinal);
-    }
-
     /// <summary>Reports every key that nobody asked for.</summary>
     public void Finish()
     {
-        if (context.Found.IsDamagedAround(map.Span))
+        // In a file with unreadable lines only what is nearly right is surely meant to stand here.
+        bool onlyNear = context.Found.IsDamaged(map.Span.Source);
+        foreach (YamlEntry e in Unread.Where(e => !context.Found.IsDamaged(e.Key.Span)))
         {
-            return;
-        }
-
-        foreach (YamlEntry e in Unread)
-        {
-            context.Add(IsRestOfText(e)
-                ? BookMessages.TextWithComma(e.Key.Span, e.Name)
-                : BookMessages.UnknownKey(e.Key.Span, e.Name, owner, _known));
+            bool isNear = Nearest.Find(e.Name, _known) is not null || _known.Contains(e.Name.Split(':')[0]);
+            if (isNear || !onlyNear)
+            {
+                context.Add(!isNear && IsRestOfText(e)
+                    ? BookMessages.TextWithComma(e.Key.Span, e.Name)
+                    : BookMessages.UnknownKey(e.Key.Span, e.Name, owner, _known));
+            }
         }
     }
 }

@@ -12,7 +12,7 @@ internal static class NameRules
     public static bool Check(YamlScalar key, ReadContext context)
     {
         string? why = Why(key.Value);
-        if (why is not null)
+        if (why is not null && !context.Found.IsDamaged(key.Span))
         {
             context.Add(BookMessages.BadName(key.Span, key.Value, why));
         }

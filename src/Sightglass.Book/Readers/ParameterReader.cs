@@ -33,7 +33,7 @@ internal sealed class ParameterReader(MapReader map, ReadContext context)
         }
 
         YamlNode? node = map.Take(p.Name);
-        return node is null || (!p.Required && node is YamlScalar { IsNull: true }) ? null : Value(p, node);
+        return node is null || (!p.Required && node is YamlScalar { IsNull: true, Value.Length: > 0 }) ? null : Value(p, node);
     }
 
     private static ParameterValue? Default(KindParameter p) => p.Default is null ? null : ParameterTexts.Default(p);

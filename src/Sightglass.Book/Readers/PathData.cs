@@ -30,7 +30,7 @@ internal static class PathData
             int each = s_counts[command];
             if (each == 0 ? numbers > 0 : numbers == 0 || numbers % each != 0)
             {
-                return $"`{words[i]}` has {numbers} numbers instead of {(each == 0 ? "none" : $"{each} or a multiple")}";
+                return $"`{words[i]}` has {(numbers == 1 ? "1 number" : $"{numbers} numbers")} instead of {(each == 0 ? "none" : $"{each} or a multiple")}";
             }
 
             i += numbers + 1;

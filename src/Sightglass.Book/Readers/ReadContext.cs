@@ -19,6 +19,15 @@ internal sealed class ReadContext(Findings found, KindCatalog kinds)
 
     public void Add(Diagnostic diagnostic) => found.Add(diagnostic);
 
+    /// <summary>Adds a finding about something that is missing, unless a part of the book could not be read: it may stand there.</summary>
+    public void AddMissing(Diagnostic diagnostic)
+    {
+        if (!found.AnyDamage)
+        {
+            found.Add(diagnostic);
+        }
+    }
+
     /// <summary>Notes a name that must be declared somewhere.</summary>
     public void Uses(NameUse use, string name, Span span, string owner = "") => _references.Add(new(use, name, span, owner));
 }

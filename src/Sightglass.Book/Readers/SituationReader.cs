@@ -65,6 +65,12 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
     private StartValue? One(YamlEntry entry)
     {
         Span span = entry.Key.Span;
+        if (MapReader.IsRestOfText(entry))
+        {
+            context.Add(BookMessages.TextWithComma(span, entry.Name));
+            return null;
+        }
+
         if (scope.Find(entry.Name, span, context) is not { } meaning)
         {
             return null;
@@ -78,7 +84,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
         StartValue? value = StartValueReader.Choice(entry, context);
         foreach (string wrong in value is null ? [] : value.OneOf.Where(p => !meaning.Positions.Contains(p)))
         {
-            context.Add(BookMessages.NoSuchPosition(entry.Value.Span, wrong, entry.Name, meaning.Positions));
+            context.AddMissing(BookMessages.NoSuchPosition(entry.Value.Span, wrong, entry.Name, meaning.Positions));
         }
 
         return value;

@@ -36,9 +36,9 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
             return new(input.Dimension, default);
         }
 
-        if (items.TryGetValue(name, out Item? control) && control.Positions.Length > 0)
+        if (items.TryGetValue(name, out Item? control) && (control.Positions.Length > 0 || control.IsKindUnknown))
         {
-            return new(default, control.Positions);
+            return control.IsKindUnknown ? null : new(default, control.Positions);
         }
 
         return QuantityOf(name, span, context);
@@ -54,11 +54,16 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
                 continue;
             }
 
+            if (item.IsKindUnknown)
+            {
+                return null;
+            }
+
             string wanted = name[..at];
             KindQuantity? quantity = item.Kind.Quantities.FirstOrDefault(q => q.Name == wanted);
             if (quantity is null)
             {
-                context.Add(BookMessages.NoQuantity(span, wanted, itemName, [.. item.Kind.Quantities.Select(q => q.Name)]));
+                context.AddMissing(BookMessages.NoQuantity(span, wanted, itemName, [.. item.Kind.Quantities.Select(q => q.Name)]));
                 return null;
             }
 
@@ -80,6 +85,6 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 
         IEnumerable<string> operated = items.Values.Where(i => i.Positions.Length > 0).Select(i => i.Name);
         IEnumerable<string> measured = items.Values.SelectMany(i => i.Kind.Quantities.Select(q => $"{q.Name}{Of}{i.Name}"));
-        context.Add(BookMessages.NoStart(span, name, [.. WorldInput.All.Select(w => w.Name), .. operated, .. measured]));
+        context.AddMissing(BookMessages.NoStart(span, name, [.. WorldInput.All.Select(w => w.Name), .. operated, .. measured]));
     }
 }

@@ -67,7 +67,7 @@ internal sealed class TableReader(KindParameter parameter, ReadContext context)
             return [.. row.Items.Zip(_columns, (n, c) => Values.Scalar(n, $"`{c.Name}`", context) is { } s ? Values.Quantity(s, c.Dimension, context)?.Si : null)];
         }
 
-        context.Add(BookMessages.BadTable(row.Span, $"the row has {row.Items.Length} values", $"give {string.Join(", ", _columns.Select(c => $"`{c.Name}`"))}"));
+        context.Add(BookMessages.BadTable(row.Span, row.Items.Length == 1 ? "the row has 1 value" : $"the row has {row.Items.Length} values", $"give {string.Join(", ", _columns.Select(c => $"`{c.Name}`"))}"));
         return [];
     }
 

@@ -11,6 +11,7 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
 {
     private readonly HashSet<(string Code, string Path, int Start, string Message)> _seen = [];
     private readonly HashSet<(SourceText Source, int Line)> _damaged = [];
+    private readonly HashSet<SourceText> _damagedFiles = [];
     private bool _cut;
 
     public bool HasErrors { get; private set; }
@@ -38,7 +39,17 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         }
     }
 
-    public void Damaged(SourceText source, int line) => _damaged.Add((source, line));
+    public void Damaged(SourceText source, int line)
+    {
+        _damaged.Add((source, line));
+        _damagedFiles.Add(source);
+    }
+
+    /// <summary>Whether the line on which something begins was set aside or mended.</summary>
+    public bool IsDamaged(Span span) => span.Source is { } source && _damaged.Contains((source, span.Line));
+
+    /// <summary>Whether a part of a file was set aside.</summary>
+    public bool IsDamaged(SourceText? source) => source is not null && _damagedFiles.Contains(source);
 
     /// <summary>Whether a line within a span, or just before or after it, was set aside.</summary>
     public bool IsDamagedAround(Span span)

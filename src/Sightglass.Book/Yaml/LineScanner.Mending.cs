@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Sightglass.Book.Yaml;
 
 /// <content>What is reported, and how the text is mended so that reading can go on.</content>
@@ -144,7 +146,7 @@ internal sealed partial class LineScanner
 
     private void Control(int i, char c)
     {
-        if ((char.IsControl(c) && c is not '\t') || c is '\uFEFF' or '\u2028' or '\u2029' || (char.IsSurrogate(c) && !IsPair(i)))
+        if ((char.IsControl(c) && c is not '\t') || c is '\u2028' or '\u2029' || (c > 0x7F && char.GetUnicodeCategory(c) == UnicodeCategory.Format) || (char.IsSurrogate(c) && !IsPair(i)))
         {
             Report(i, ScanFault.Control);
             text.Blank(i);

@@ -17,6 +17,9 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
     private int _parent;
     private int _token;
     private int _faults;
+    private bool _afterValue;
+    private bool _sawKey;
+    private LineShape _last;
 
     /// <summary>So much is wrong, or nested so deeply, that parsing makes no sense.</summary>
     public bool GaveUp { get; private set; }
@@ -38,6 +41,7 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
         if (!GaveUp)
         {
             CloseAll(-1);
+            CheckColon(default);
         }
     }
 
@@ -70,8 +74,10 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
         }
 
         CloseAll(IsCloser(_text[first]) && _quote is null ? indent + 1 : indent);
-        (_lineStart, _parent, _token, _tokenStart) = (start, indent, -1, true);
+        bool isContinued = _open.Count > 0 || _quote is not null;
+        (_lineStart, _parent, _token, _tokenStart, _afterValue, _sawKey) = (start, indent, -1, true, false, false);
         Characters(first, end);
+        CheckColon(isContinued ? default : Shape(first));
     }
 
     private void Characters(int first, int end)
@@ -96,6 +102,13 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
 
             if (c is ' ' or '\t')
             {
+                continue;
+            }
+
+            int next = _afterValue ? Misplaced(i, c, end) : i;
+            if (next > i)
+            {
+                i = next - 1;
                 continue;
             }
 
@@ -127,6 +140,7 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
         if (c == ':' && spaceFollows && !inFlow)
         {
             _parent = _token;
+            _sawKey = true;
         }
 
         bool wasStart = _tokenStart;
@@ -143,6 +157,7 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
         else if (IsCloser(c) && inFlow)
         {
             Close(i, c);
+            _afterValue = true;
         }
     }
 
@@ -166,6 +181,7 @@ internal sealed partial class LineScanner(MendedText text, YamlLimits limits, Ac
 
         _quote = null;
         _tokenStart = false;
+        _afterValue = true;
         return i;
     }
 

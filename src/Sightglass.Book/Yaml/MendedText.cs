@@ -67,20 +67,19 @@ internal sealed class MendedText(SourceText source)
     /// <summary>Writes one character over another.</summary>
     public void Replace(int original, char c) => _chars[original] = c;
 
-    /// <summary>
-    /// Writes blanks over a line (from 1) and the deeper lines that hang on it.
-    /// </summary>
-    /// <returns>False when there was nothing left to take out.</returns>
-    public bool BlankBlock(int line)
+    /// <summary>Writes blanks over a line (from 1) and the deeper lines that hang on it.</summary>
+    /// <returns>The line after them, or 0 when there was nothing left to take out.</returns>
+    public int BlankBlock(int line)
     {
         int indent = Indent(line);
         if (indent < 0)
         {
-            return false;
+            return 0;
         }
 
         BlankLine(line);
-        for (int next = line + 1; next <= source.LineCount; next++)
+        int next = line + 1;
+        for (; next <= source.LineCount; next++)
         {
             int deeper = Indent(next);
             if (deeper >= 0 && deeper <= indent)
@@ -91,7 +90,7 @@ internal sealed class MendedText(SourceText source)
             BlankLine(next);
         }
 
-        return true;
+        return next;
     }
 
     private int Indent(int line)

@@ -10,5 +10,7 @@ internal enum ScanFault
     OpenBracket,
     OpenBrace,
     WrongCloser,
+    NoColon,
+    AfterValue,
     TooDeep,
 }

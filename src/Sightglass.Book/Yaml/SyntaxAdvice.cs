@@ -8,18 +8,20 @@ internal static class SyntaxAdvice
 {
     private static readonly (string Marker, string Message, string Fix)[] s_known =
     [
-        ("mapping values are not allowed", "a second `: ` stands here where a single value was begun", "put quotes round a text that contains `: `, or indent the key under its parent"),
-        ("found character that cannot start any token", "this character cannot begin a value", "put quotes round the text"),
-        ("could not find expected ':'", "a key has no colon", "write `key: value`"),
-        ("did not find expected key", "this does not fit into the keys around it", "check the indentation and the quotes of this line and the one above"),
-        ("did not find expected '-'", "this does not fit into the list around it", "begin each element with `- ` at the same indentation"),
-        ("block sequence entries are not allowed", "a list cannot begin here", "begin the list on a line of its own"),
-        ("did not find expected ',' or", "a `,` or a closing bracket is missing", "separate the parts with `, `"),
+        ("plain scalar value, found invalid mapping", "a second `: ` stands in this line, or the line is indented too far", "put quotes round a text that contains `: `, or give each key its own line in the column of the others"),
+        ("multiline plain scalar, found invalid mapping", "a key stands below a text that was begun above", "begin the key in the column of the other keys"),
+        ("cannot start any token", "this sign cannot begin a value", "put quotes round the text"),
+        ("tab character", "a tab stands where spaces belong", "write spaces"),
+        ("did not find expected key", "this does not fit to the keys around it", "give each key its own line in the column of the others"),
+        ("did not find expected '-'", "this does not fit into the list around it", "begin each element with `- ` in the same column"),
+        ("sequence entries are not allowed", "a list cannot begin here", "begin the list on a line of its own"),
+        ("did not find expected ',' or", "a `,` is missing before this, or the text has a `: `", "separate the parts with `, `, and put quotes round a text that contains `: `"),
+        ("node content", "a value is missing here", "write one, or take out the comma"),
         ("document start", "this does not belong to anything", "write `key: value` at the left margin"),
         ("wrong indentation", "the text goes on in a line that is not indented", "close the quotes, or indent the lines that belong to it"),
-        ("escape", "a `\\` in double quotes begins an escape that is not known", "write `\\\\`, or use single quotes"),
-        ("alias", "`*` begins a reference to another place of the file, which books do not use", "put quotes round the text"),
-        ("directive", "`%` at the left margin begins a directive", "indent the line or put quotes round the text"),
+        ("unknown escape", "a `\\` in double quotes begins a sign that is not known", "write `\\\\`, or use single quotes"),
+        ("block scalar", "text stands behind `|` or `>`", "put quotes round a text that begins so, or begin it on the next line"),
+        ("directive", "`%` at the left margin begins a directive", "put quotes round the text"),
     ];
 
     public static Diagnostic For(ScanFault fault, SourceText source, int at)
@@ -29,6 +31,9 @@ internal static class SyntaxAdvice
         {
             ScanFault.Tab => BookMessages.Tab(span),
             ScanFault.Control => BookMessages.Control(span, source.Text[at]),
+            ScanFault.NoColon => NoColon(source, at),
+            ScanFault.AfterValue => BookMessages.Syntax(
+                span, $"`{source.Text[at]}` stands behind a closed quote or bracket", "match quotes and brackets, and begin a new key on a new line"),
             ScanFault.TooDeep => BookMessages.TooDeep(span, YamlLimits.Default.Depth),
             ScanFault.WrongCloser => BookMessages.NotClosed(span, $"`{source.Text[at]}` closes a bracket that was not opened", "match the brackets"),
             ScanFault.OpenDoubleQuote or ScanFault.OpenSingleQuote => BookMessages.NotClosed(
@@ -36,6 +41,14 @@ internal static class SyntaxAdvice
             _ => BookMessages.NotClosed(
                 span, $"the bracket `{source.Text[at]}` is not closed", "close it, or indent the lines that belong to it deeper"),
         };
+    }
+
+    private static Diagnostic NoColon(SourceText source, int at)
+    {
+        string line = source.LineText(source.Locate(at).Line).Trim();
+        int colon = line.IndexOf(':', StringComparison.Ordinal);
+        string fix = colon > 0 && colon + 1 < line.Length ? "put a space after the colon" : "write `key: value`, or `name:` above deeper lines";
+        return BookMessages.Syntax(source.Between(at, at + line.Length), "a colon with a space is missing in this line", fix);
     }
 
     public static Diagnostic For(Exception e, SourceText source, int at)

@@ -21,6 +21,8 @@ internal sealed class YamlFile(YamlBudget budget, Findings found)
 
     private ImmutableArray<YamlNode> Parse(MendedText text)
     {
+        Diagnostic? before = null;
+        int next = 0;
         for (int attempt = 0; ; attempt++)
         {
             List<Diagnostic> notes = [];
@@ -29,13 +31,21 @@ internal sealed class YamlFile(YamlBudget budget, Findings found)
             bool last = broken is null || text.Source.Text.Length > LargestMended || attempt >= budget.Limits.Mendings;
             if (broken is not null)
             {
-                Damage(text, broken.Span.Start, broken);
-                last |= !text.BlankBlock(broken.Span.Line);
+                // The same complaint about the very next line is a consequence of the first.
+                bool follows = broken.Span.Line == next && broken.Message == before?.Message;
+                Damage(text, broken.Span.Start, follows ? null : broken);
+                next = text.BlankBlock(broken.Span.Line);
+                before = broken;
+                last |= next == 0;
             }
 
             if (last)
             {
-                found.AddRange(notes);
+                foreach (Diagnostic note in notes)
+                {
+                    Damage(text, note.Span.Start, note);
+                }
+
                 return builder.Roots;
             }
         }
@@ -60,9 +70,17 @@ internal sealed class YamlFile(YamlBudget budget, Findings found)
         }
     }
 
-    private void Damage(MendedText text, int at, Diagnostic diagnostic)
+    private void Damage(MendedText text, int at, Diagnostic? diagnostic)
     {
-        found.Add(diagnostic);
-        found.Damaged(text.Source, text.Source.Locate(at).Line);
+        if (diagnostic is not null)
+        {
+            found.Add(diagnostic);
+        }
+
+        // A key that stands twice takes nothing away that others could miss.
+        if (diagnostic?.Code != "B019")
+        {
+            found.Damaged(text.Source, text.Source.Locate(at).Line);
+        }
     }
 }

@@ -12,6 +12,9 @@ internal sealed class YamlTreeBuilder(MendedText text, YamlBudget budget, List<D
     private readonly Stack<Frame> _frames = new();
     private readonly ImmutableArray<YamlNode>.Builder _roots = ImmutableArray.CreateBuilder<YamlNode>();
 
+    /// <summary>Start of the latest event; the map of a single pair in a flow list says 0 of itself.</summary>
+    private long _start;
+
     /// <summary>The trees read so far.</summary>
     public ImmutableArray<YamlNode> Roots => _roots.ToImmutable();
 
@@ -35,6 +38,7 @@ internal sealed class YamlTreeBuilder(MendedText text, YamlBudget budget, List<D
         {
             ParsingEvent e = parser.Current!;
             LastEnd = Math.Max(LastEnd, e.End.Index);
+            _start = Math.Max(_start, e.Start.Index);
             if (!Take(e))
             {
                 return false;
@@ -50,7 +54,7 @@ internal sealed class YamlTreeBuilder(MendedText text, YamlBudget budget, List<D
         {
             case MappingStart or SequenceStart:
                 Unwanted((NodeEvent)e);
-                _frames.Push(new(e is MappingStart, e.Start.Index));
+                _frames.Push(new(e is MappingStart, _start));
                 if (_frames.Count > budget.Limits.Depth)
                 {
                     found.Add(BookMessages.TooDeep(At(e), budget.Limits.Depth));
