@@ -12,6 +12,9 @@ public sealed record HumanTimes
     /// <summary>Seconds until somebody who was asked has answered.</summary>
     public double Answer { get; init; } = 15;
 
+    /// <summary>Seconds after the start within which a card must have become of use, else it is not applicable.</summary>
+    public double NoticeWindow { get; init; } = 3600;
+
     /// <summary>Longest run of one card before it is called undecided, seconds.</summary>
     public double LongestRun { get; init; } = 48 * 3600;
 }

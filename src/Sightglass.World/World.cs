@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
 using Sightglass.Network.Step;
@@ -156,5 +157,13 @@ public sealed partial class World
         run.Attach(this);
     }
 
-    internal void Note(JournalKind kind, string text, int step = 0) => Journal?.Add(new(Now, kind, text, step));
+    internal void Note(JournalKind kind, string text, int step = 0)
+    {
+        if (text.Length > 0)
+        {
+            Journal?.Add(new(Now, kind, text, step));
+        }
+    }
+
+    internal void Note(JournalKind kind, [InterpolatedStringHandlerArgument("")] ref NoteText text, int step = 0) => Note(kind, text.ToString(), step);
 }

@@ -95,7 +95,7 @@ public sealed partial class CardRun
                 break;
             case CardOp.Look look:
                 bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal);
-                Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} looks: {look.Sign.Name}: {(seen ? "yes" : "no")}.");
+                _world.Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} looks: {look.Sign.Name}: {(seen ? "yes" : "no")}.", Step);
                 _next = seen ? _next + 1 : look.Else;
                 break;
             case CardOp.Read read:
@@ -105,7 +105,7 @@ public sealed partial class CardRun
                 Round(repeat);
                 break;
             case CardOp.WaitUntil wait:
-                Note(JournalKind.Finding, $"Waited for: {wait.Span.Text} Now it is so.");
+                _world.Note(JournalKind.Finding, $"Waited for: {wait.Span.Text} Now it is so.", Step);
                 _next++;
                 break;
             case CardOp.Hold hold:
@@ -113,7 +113,7 @@ public sealed partial class CardRun
                 _next++;
                 break;
             case CardOp.Tell tell:
-                Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} tells {string.Join(" and ", tell.Roles.Select(r => r.Name))}: {tell.Text.Say(_written)}");
+                _world.Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} tells {string.Join(" and ", tell.Roles.Select(r => r.Name))}: {tell.Text.Say(_written)}", Step);
                 _next++;
                 break;
             case CardOp.Ask ask:
@@ -132,7 +132,7 @@ public sealed partial class CardRun
     /// <summary>What happens when the time allowed is over.</summary>
     private void GiveUp(CardOp op)
     {
-        Note(JournalKind.Finding, $"Waited for: {op.Span.Text} The time is over.");
+        _world.Note(JournalKind.Finding, $"Waited for: {op.Span.Text} The time is over.", Step);
         if (op is CardOp.Hold hold)
         {
             Person person = _world.People[_actor];
@@ -148,8 +148,6 @@ public sealed partial class CardRun
     private string _heldFrom = "";
 
     private string? PlaceName(Person person) => person.Place < 0 ? null : _world.Plan.Ways.Places[person.Place].Name;
-
-    private void Note(JournalKind kind, string text) => _world.Note(kind, text, Step);
 
     private bool Busy(double seconds)
     {
@@ -206,7 +204,7 @@ public sealed partial class CardRun
     private void Move(Person person, Item item, string position)
     {
         bool moved = _world.Turn(item, position);
-        Note(JournalKind.Deed, $"{World.Capital(person.Role.Name)} puts {item.Name} to {position}{(moved ? "" : ", but it does not move")}.");
+        _world.Note(JournalKind.Deed, $"{World.Capital(person.Role.Name)} puts {item.Name} to {position}{(moved ? "" : ", but it does not move")}.", Step);
     }
 
     private bool Hold(Person person, CardOp.Hold hold)
@@ -238,7 +236,7 @@ public sealed partial class CardRun
     private void Branch(Condition condition, int otherwise, string text)
     {
         bool holds = Holds(condition);
-        Note(JournalKind.Finding, $"{text} {(holds ? "Yes." : "No.")}");
+        _world.Note(JournalKind.Finding, $"{text} {(holds ? "Yes." : "No.")}", Step);
         _next = holds ? _next + 1 : otherwise;
     }
 
@@ -247,7 +245,7 @@ public sealed partial class CardRun
         if (Reach(person, read.Item.At(PlaceName(person)), operate: false) is { } item && _world.Read(item) is { } value)
         {
             _written[read.Name] = value;
-            Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} reads {item.Name}: {item.Reading!.Unit.FromSi(value):0.###} {item.Reading.Unit.Symbol}.");
+            _world.Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} reads {item.Name}: {item.Reading!.Unit.FromSi(value):0.###} {item.Reading.Unit.Symbol}.", Step);
             _next++;
         }
     }
@@ -275,7 +273,7 @@ public sealed partial class CardRun
     private void Answer(Person person, CardOp.Ask ask)
     {
         bool granted = _world.HumanTimes.Tell + _world.HumanTimes.Answer <= ask.AtMostSeconds;
-        Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} asks {ask.Role.Name}: {(granted ? "granted" : "no answer")}.");
+        _world.Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} asks {ask.Role.Name}: {(granted ? "granted" : "no answer")}.", Step);
         if (granted && ask.Protection is { } protection)
         {
             person.Protections |= 1UL << ProtectionNumber(protection);

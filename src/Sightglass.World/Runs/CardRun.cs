@@ -28,6 +28,10 @@ public sealed partial class CardRun
     private int _actor;
     private SimTime _roundBegan;
     private bool _judging;
+    private bool _noticing;
+
+    /// <summary>Number of the deadline by which the card must have been of use.</summary>
+    private const int NeverUsed = 2;
 
     /// <param name="choices">A program for each thing the letter may stand for; the first whose sign holds is run.</param>
     public CardRun(ImmutableArray<ProgramChoice> choices)
@@ -52,6 +56,9 @@ public sealed partial class CardRun
 
     /// <summary>Step under way, or the last.</summary>
     public int Step { get; private set; }
+
+    /// <summary>When what the card is for was noticed.</summary>
+    public SimTime BeganAt { get; private set; }
 
     public SimTime EndedAt { get; private set; }
 
@@ -133,6 +140,10 @@ public sealed partial class CardRun
         {
             End(OutcomeKind.Done, "");
         }
+        else if (id == NeverUsed)
+        {
+            End(OutcomeKind.NotApplicable, "");
+        }
         else if (id == 1)
         {
             End(OutcomeKind.Undecided, "the card did not come to an end");
@@ -146,29 +157,36 @@ public sealed partial class CardRun
         }
     }
 
+    /// <summary>Takes the program whose sign is seen. Until the card is to be used, waits for that.</summary>
     private bool Choose()
     {
-        foreach (ProgramChoice choice in _choices)
+        if (_choices[0].Program.UseWhen is { } any && _world.Watch(Sentinel.Wait, Margin(any)) < 0)
         {
-            if (choice.When is null || Holds(choice.When))
+            if (!_noticing)
             {
-                _program = choice.Program;
-                break;
+                _noticing = true;
+                _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(_world.HumanTimes.NoticeWindow), AgendaKind.Deadline, NeverUsed));
             }
+
+            return false;
         }
 
-        if (_program is null || (_program.UseWhen is { } use && !Holds(use)))
+        _world.StopWatching(Sentinel.Wait);
+        _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
+        _program = _choices.FirstOrDefault(c => c.When is null || Holds(c.When))?.Program;
+        if (_program is null)
         {
             End(OutcomeKind.NotApplicable, "");
             return false;
         }
 
+        BeganAt = _world.Now;
         for (int i = 0; i < _program.MustNever.Length; i++)
         {
             Signal margin = _world.Plan.Facts[_program.MustNever[i].Name];
             if (_world.Watch(Sentinel.MustNever + i, margin) >= 0)
             {
-                End(OutcomeKind.Failed, _program.MustNever[i].Name);
+                End(OutcomeKind.Failed, $"{_program.MustNever[i].Name}, already when the card begins");
                 return false;
             }
         }
@@ -196,6 +214,7 @@ public sealed partial class CardRun
         _world.StopWatching(Sentinel.Stay);
         _world.Agenda.Remove(AgendaKind.Deadline, 0);
         _world.Agenda.Remove(AgendaKind.Deadline, 1);
+        _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
         _world.Agenda.Remove(AgendaKind.Stay, 0);
         _world.Agenda.Remove(AgendaKind.Person, _actor);
         if (RestAtEnd)

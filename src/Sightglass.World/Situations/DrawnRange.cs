@@ -1,9 +1,31 @@
-using Sightglass.Book.Model;
+using System.Collections.Immutable;
+using Sightglass.Basics.Draws;
+using Sightglass.Basics.Quantities;
 
 namespace Sightglass.World.Situations;
 
-/// <summary>A value of a situation that differs from case to case.</summary>
+/// <summary>One thing of a situation that is drawn: a number between two, or one of several words.</summary>
+/// <param name="Order">Its place in the order of draws.</param>
 /// <param name="Name">For people: <c>fill of aft compartment</c>, <c>leak, diameter</c>.</param>
-/// <param name="Value">As written.</param>
-/// <param name="Draw">The value of a case, from seed and case: SI, or the number of a position.</param>
-public sealed record DrawnRange(string Name, StartValue Value, Func<ulong, ulong, double> Draw);
+/// <param name="From">SI.</param>
+/// <param name="To">SI.</param>
+/// <param name="Unit">As written, or null for words.</param>
+/// <param name="Words">The words, or empty for numbers.</param>
+public sealed record DrawnRange(int Order, string Name, double From, double To, Unit? Unit, ImmutableArray<string> Words)
+{
+    /// <summary>Whether it differs from case to case at all.</summary>
+    public bool Varies => Words.Length > 1 || (Words.IsEmpty && From != To);
+
+    /// <summary>SI, or the number of the word.</summary>
+    public double Value(CaseDraws draws)
+    {
+        ArgumentNullException.ThrowIfNull(draws);
+        double u = draws.Uniform(Order);
+        return Words.IsEmpty ? Draw.Between(u, From, To) : Math.Min((int)(u * Words.Length), Words.Length - 1);
+    }
+
+    /// <summary>As people read it: <c>62 %</c>, <c>idle</c>.</summary>
+    public string Say(CaseDraws draws) => Words.IsEmpty
+        ? FormattableString.Invariant($"{(Unit is null ? Value(draws) : Unit.FromSi(Value(draws))):0.##} {Unit?.Symbol}").TrimEnd()
+        : Words[(int)Value(draws)];
+}

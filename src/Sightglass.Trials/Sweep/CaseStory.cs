@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Sightglass.World.Journal;
+using Sightglass.World.Runs;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Trials.Sweep;
+
+/// <summary>One case run again for its story.</summary>
+/// <param name="Outcome">The same as in the sweep.</param>
+/// <param name="Values">What was drawn, in words.</param>
+/// <param name="Journal">What happened.</param>
+public sealed record CaseStory(Outcome Outcome, ImmutableArray<(string Name, string Value)> Values, ImmutableArray<JournalEntry> Journal)
+{
+    /// <summary>Runs a case alone.</summary>
+    public static CaseStory Tell(TrialSetup setup, CaseDraws draws)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        using LaneWorker worker = new(setup, draws.Seed);
+        World.World world = worker.RunOne(draws, journal: true);
+        return new(
+            world.Run!.Outcome,
+            [.. setup.Start.Ranges.Where(r => r.Varies).Select(r => (r.Name, r.Say(draws)))],
+            [.. world.Journal!]);
+    }
+
+    /// <summary>Only how a case ends, with some of its numbers held.</summary>
+    public static Outcome End(TrialSetup setup, CaseDraws draws)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        using LaneWorker worker = new(setup, draws.Seed);
+        return worker.RunOne(draws, journal: false).Run!.Outcome;
+    }
+}

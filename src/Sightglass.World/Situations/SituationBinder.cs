@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.World.Situations;
+
+/// <summary>Binds a situation to a plan, or says everything that does not fit.</summary>
+internal sealed class SituationBinder(Plan plan, Situation situation, DiagnosticList found)
+{
+    private int _order;
+    private bool _fits = true;
+
+    public SituationStart? Bind()
+    {
+        ImmutableArray<(StartRule, DrawnRange)> starts = [.. situation.Start.Select(Start).OfType<(StartRule, DrawnRange)>()];
+        ImmutableArray<(PersonStart, DrawnRange)> people = [.. situation.People.Select(Person)];
+        ImmutableArray<BoundFault> faults = [.. situation.Faults.Select(Fault)];
+        return _fits ? new(plan, situation, starts, people, faults) : null;
+    }
+
+    private void Wrong(string code, Span span, string message, string? fix)
+    {
+        _fits = false;
+        found.Error(code, span, message, fix);
+    }
+
+    private (StartRule, DrawnRange)? Start(StartValue value)
+    {
+        if (!plan.Starts.TryGetValue(value.Name, out StartRule? rule))
+        {
+            Wrong("W001", value.Span, $"nothing starts with a value for `{value.Name}`", Nearest.DidYouMean(value.Name, plan.Starts.Keys));
+            return null;
+        }
+
+        bool words = !value.OneOf.IsDefaultOrEmpty;
+        if (rule.Choices.IsDefaultOrEmpty)
+        {
+            if (words || value.Unit is null || value.Unit.Dimension != rule.Dimension)
+            {
+                Wrong("W002", value.Span, $"`{value.Name}` wants {rule.Dimension}", "write a value with its unit, or a range `A .. B`");
+                return null;
+            }
+        }
+        else if (!words)
+        {
+            Wrong("W003", value.Span, $"`{value.Name}` wants a position", $"it has {string.Join(", ", rule.Choices)}");
+            return null;
+        }
+        else if (value.OneOf.FirstOrDefault(w => !rule.Choices.Contains(w)) is { } wrong)
+        {
+            Wrong("W003", value.Span, $"`{value.Name}` has no position `{wrong}`", Nearest.DidYouMean(wrong, rule.Choices) ?? $"it has {string.Join(", ", rule.Choices)}");
+            return null;
+        }
+
+        return (rule, SituationStart.RangeOf(_order++, value.Name, value));
+    }
+
+    private (PersonStart, DrawnRange) Person(PersonStart person)
+    {
+        if (!plan.Book.Roles.ContainsKey(person.Role))
+        {
+            Wrong("W007", person.Span, $"there is no role `{person.Role}`", Nearest.DidYouMean(person.Role, plan.Book.Roles.Keys));
+        }
+
+        foreach (string place in person.Places.Where(p => !plan.Book.Places.ContainsKey(p)))
+        {
+            Wrong("W008", person.Span, $"there is no place `{place}`", Nearest.DidYouMean(place, plan.Book.Places.Keys));
+        }
+
+        return (person, new(_order++, $"place of {person.Role}", 0, 0, null, person.Places));
+    }
+
+    private BoundFault Fault(FaultStart fault)
+    {
+        foreach (string item in fault.Items)
+        {
+            CheckFault(fault, item);
+        }
+
+        Unit second = UnitTable.Find("s")!;
+        return new(
+            fault,
+            SituationStart.Share(_order++, $"{fault.Fault}, chance"),
+            new(_order++, $"{fault.Fault}, on", 0, 0, null, fault.Items),
+            new(_order++, $"{fault.Fault}, after", fault.AfterFrom, fault.AfterTo, second, []),
+            [.. fault.Values.Select(v => SituationStart.RangeOf(_order++, $"{fault.Fault}, {v.Name}", v))]);
+    }
+
+    private void CheckFault(FaultStart fault, string item)
+    {
+        if (!plan.Items.TryGetValue(item, out ItemPlan? p))
+        {
+            Wrong("W004", fault.Span, $"no item `{item}` can have a fault", Nearest.DidYouMean(item, plan.Items.Keys));
+        }
+        else if (!p.Faults.TryGetValue(fault.Fault, out ImmutableArray<FaultValue> values))
+        {
+            Wrong("W005", fault.Span, $"`{item}` has no fault `{fault.Fault}`", Nearest.DidYouMean(fault.Fault, p.Faults.Keys) ?? $"it has {string.Join(", ", p.Faults.Keys)}");
+        }
+        else
+        {
+            foreach (StartValue v in fault.Values.Where(v => !values.Any(s => s.Name == v.Name)))
+            {
+                Wrong("W006", v.Span, $"fault `{fault.Fault}` takes no `{v.Name}`", Nearest.DidYouMean(v.Name, values.Select(s => s.Name)));
+            }
+        }
+    }
+}
