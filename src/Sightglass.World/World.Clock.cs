@@ -140,6 +140,13 @@ public sealed partial class World
             _horizon = SimTime.Min(_horizon, _bank.Group(i).PendingEnd(_lane));
         }
 
+        if (_restored is { } kept)
+        {
+            (_fireAt, _judgedFrom, _restored) = (new(kept.FireAt), new(kept.JudgedFrom), null);
+            _phase = Phase.Ready;
+            return false;
+        }
+
         _fireAt = SimTime.Never;
         _judgedFrom = Now;
         if (_sentinels.Count == 0 || _bank.Networks == 0)

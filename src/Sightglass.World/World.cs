@@ -37,6 +37,7 @@ public sealed partial class World
     private long _tried;
     private bool _pendingFirings;
     private bool _cutting;
+    private Snapshots.WorldSnapshot? _restored;
     private int _firings;
 
     /// <param name="bank">Eight lanes of a plan.</param>
@@ -124,6 +125,8 @@ public sealed partial class World
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
         _pendingFirings = _cutting = false;
+        InView = false;
+        _restored = null;
         _firings = 0;
         _firingsSince = SimTime.Zero;
         _trajectory = TrajectoryHash.Start;

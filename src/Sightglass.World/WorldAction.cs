@@ -1,6 +1,13 @@
+using System.Text.Json.Serialization;
+
 namespace Sightglass.World;
 
 /// <summary>Something done to a world from outside at a moment: what a record keeps and a replay repeats.</summary>
+[JsonDerivedType(typeof(Operate), "operate")]
+[JsonDerivedType(typeof(Walk), "walk")]
+[JsonDerivedType(typeof(PutIn), "put in")]
+[JsonDerivedType(typeof(TakeOut), "take out")]
+[JsonDerivedType(typeof(SetInput), "set input")]
 public abstract record WorldAction
 {
     private WorldAction()

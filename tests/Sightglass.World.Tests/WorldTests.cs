@@ -45,4 +45,74 @@ public sealed class WorldTests
         world.RunTo(SimTime.FromSeconds(360000));
         Assert.True(world.Steps < 2 * ten, $"{world.Steps} steps in 100 h, {ten} in 10 h");
     }
+
+    [Theory]
+    [InlineData("idle, nothing wrong", 3600)]
+    [InlineData("leaking compartment", 3600)]
+    public void Run_LookedAtOftenOrSeldom_SameHash(string situation, double seconds)
+    {
+        ulong Looked(double every)
+        {
+            Plan plan = Books.Curlew;
+            using LaneBank bank = new(plan);
+            World world = Start(bank, plan, situation, 5);
+            double next = 0;
+            world.OnSample = w =>
+            {
+                foreach (Plant.Signals.Signal signal in plan.Signals)
+                {
+                    _ = w.Value(signal);
+                }
+
+                next += every;
+                if (next < seconds)
+                {
+                    w.SampleAt(SimTime.FromSeconds(next));
+                }
+            };
+            world.SampleAt(SimTime.Zero);
+            world.RunTo(SimTime.FromSeconds(seconds));
+            world.CutHere();
+            return world.Hash;
+        }
+
+        Assert.Equal(Looked(60), Looked(1.3));
+    }
+
+    [Fact]
+    public void Restore_AtManyMoments_SameHashAsNeverStopped()
+    {
+        Plan plan = Books.Curlew;
+        using LaneBank bank = new(plan);
+        World whole = Start(bank, plan, "leaking compartment", 5);
+        Operate(whole);
+        whole.RunTo(SimTime.FromSeconds(3000));
+        whole.CutHere();
+        Random chance = new(7);
+        World first = Start(bank, plan, "leaking compartment", 5, lane: 1);
+        Operate(first);
+        double at = 0;
+        using LaneBank other = new(plan);
+        World current = first;
+        for (int i = 0; i < 20; i++)
+        {
+            at += chance.NextDouble() * 150;
+            current.RunTo(SimTime.FromSeconds(at));
+            World next = new(i % 2 == 0 ? other : bank, 3 + (i % 2));
+            next.Restore(Snapshots.WorldSnapshot.FromJson(current.Save().ToJson()));
+            current = next;
+        }
+
+        current.RunTo(SimTime.FromSeconds(3000));
+        current.CutHere();
+        Assert.Equal(whole.Hash, current.Hash);
+        Assert.Equal(whole.Steps, current.Steps);
+
+        static void Operate(World world)
+        {
+            world.Do(new WorldAction.Operate(-1, "aft supply valve", "closed"), SimTime.FromSeconds(300.25));
+            world.Do(new WorldAction.Operate(-1, "throttle", "notch 8"), SimTime.FromSeconds(700));
+            world.Do(new WorldAction.Operate(-1, "emergency fuel cut-off, cab", "pushed"), SimTime.FromSeconds(1500));
+        }
+    }
 }

@@ -131,8 +131,8 @@ public sealed unsafe partial class LaneGroup : IDisposable
     /// <summary>Step control to be kept in a snapshot: the size in ticks with which the pending step (or else the next) begins its attempts.</summary>
     public long StepSize(int lane) => _lanes[lane].HasPending ? _lanes[lane].SizeAtProposal : _lanes[lane].NextSize;
 
-    /// <summary>Puts clock and step control of a lane where a snapshot says; the amounts are set apart.</summary>
-    public void Restore(int lane, SimTime time, long stepSize, long steps)
+    /// <summary>Puts clock and step control of a lane where a snapshot says; amounts, inputs and armed switches stay as they were set.</summary>
+    public void Resume(int lane, SimTime time, long stepSize, long steps)
     {
         LaneState s = _lanes[lane];
         s.Reset();

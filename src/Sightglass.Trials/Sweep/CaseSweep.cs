@@ -29,14 +29,16 @@ public static class CaseSweep
         Array.ForEach(workers, w => w.Join());
         return outcomes;
 
+        void Finish(int index, Outcome outcome)
+        {
+            outcomes[index] = outcome;
+            options.Progress?.Invoke(Interlocked.Increment(ref done));
+        }
+
         void Work()
         {
             using LaneWorker worker = new(setup, options.Seed);
-            worker.Run(queue, options.FirstCase, stop, (index, outcome) =>
-            {
-                outcomes[index] = outcome;
-                options.Progress?.Invoke(Interlocked.Increment(ref done));
-            });
+            worker.Run(queue, options.FirstCase, Finish, stop);
         }
     }
 }

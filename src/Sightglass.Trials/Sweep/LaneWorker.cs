@@ -25,7 +25,7 @@ internal sealed class LaneWorker : IDisposable
         _case = [.. _worlds.Select(_ => -1)];
     }
 
-    public void Run(CaseQueue queue, int firstCase, CancellationToken stop, Action<int, Outcome> done)
+    public void Run(CaseQueue queue, int firstCase, Action<int, Outcome> done, CancellationToken stop)
     {
         int busy = 0;
         for (int lane = 0; lane < _worlds.Length; lane++)

@@ -1,0 +1,35 @@
+using Sightglass.Cards.Programs;
+using Sightglass.Plant.Signals;
+using Sightglass.World.Snapshots;
+
+namespace Sightglass.World.Runs;
+
+public sealed partial class CardRun
+{
+    internal CardRunSnapshot Save() => new(
+        _program?.Bindings is { Length: > 0 } b ? string.Join(' ', b.Select(x => x.Word)) : _program?.Title,
+        _next, _halfway, _actor, _roundBegan.Ticks, _judging, _noticing, _heldFrom, Step, BeganAt.Ticks, [.. _written], [.. _counters], Ended, Mechanism, EndedAt.Ticks);
+
+    internal void Restore(World world, CardRunSnapshot saved)
+    {
+        _world = world;
+        _holder = FindPerson(_choices[0].Program.For.Length > 0 ? _choices[0].Program.For[0] : null)!;
+        _program = saved.Program is null
+            ? null
+            : _choices.Select(c => c.Program).First(p => p.Bindings is { Length: > 0 } b ? string.Join(' ', b.Select(x => x.Word)) == saved.Program : p.Title == saved.Program);
+        (_next, _halfway, _actor, _judging, _noticing, _heldFrom) = (saved.Next, saved.Halfway, saved.Actor, saved.Judging, saved.Noticing, saved.HeldFrom);
+        (_roundBegan, BeganAt, EndedAt) = (new(saved.RoundBegan), new(saved.BeganAt), new(saved.EndedAt));
+        (Step, Ended, Mechanism) = (saved.Step, saved.Ended, saved.Mechanism);
+        saved.Written.CopyTo(_written);
+        saved.Counters.CopyTo(_counters);
+    }
+
+    /// <summary>The margin that a sentinel of this card watches, made anew after a restore.</summary>
+    internal Signal MarginOf(int owner) => owner switch
+    {
+        >= Sentinel.MustNever => _world.Plan.Facts[_program!.MustNever[owner - Sentinel.MustNever].Name],
+        Sentinel.Stay => new NotSignal(Margin(_program!.DoneWhen!)),
+        _ when _program is null => Margin(_choices[0].Program.UseWhen!),
+        _ => Margin(_program.Ops[_next] is CardOp.Hold hold ? hold.Until! : ((CardOp.WaitUntil)_program.Ops[_next]).Condition),
+    };
+}

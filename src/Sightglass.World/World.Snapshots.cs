@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using Sightglass.Network.Groups;
+using Sightglass.World.Agenda;
+using Sightglass.World.People;
+using Sightglass.World.Runs;
+using Sightglass.World.Snapshots;
+
+namespace Sightglass.World;
+
+public sealed partial class World
+{
+    /// <summary>Everything needed to go on from here. Only at rest: after <see cref="RunTo"/>.</summary>
+    /// <exception cref="InvalidOperationException">The world is in the middle of something.</exception>
+    public WorldSnapshot Save()
+    {
+        if (_phase != Phase.Ready)
+        {
+            throw new InvalidOperationException("A snapshot is taken at rest: run to a moment first.");
+        }
+
+        return new()
+        {
+            Now = Now.Ticks,
+            FireAt = _fireAt.Ticks,
+            JudgedFrom = _judgedFrom.Ticks,
+            Trajectory = _trajectory,
+            FiringsSince = _firingsSince.Ticks,
+            Firings = _firings,
+            Networks = [.. Enumerable.Range(0, _bank.Networks).Select(SaveNetwork)],
+            Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
+            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)]))],
+            Actions = [.. _actions],
+            Faults = [.. _faults],
+            Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
+            Run = Run?.Save(),
+        };
+    }
+
+    /// <summary>Goes on from a snapshot of the same plan.</summary>
+    /// <param name="snapshot">As saved.</param>
+    /// <param name="run">A fresh run of the same card, or null when there was none.</param>
+    /// <exception cref="ArgumentException">A name of the snapshot is not in this plan.</exception>
+    public void Restore(WorldSnapshot snapshot, CardRun? run = null)
+    {
+        ArgumentNullException.ThrowIfNull(snapshot);
+        Reset();
+        Now = Limit = new(snapshot.Now);
+        for (int i = 0; i < _slots.Length; i++)
+        {
+            _slots[i] = snapshot.Slots.TryGetValue(Plan.Slots[i].Name, out double value)
+                ? value
+                : throw new ArgumentException($"The snapshot lacks '{Plan.Slots[i].Name}'.", nameof(snapshot));
+            _bank.SetSlot(_lane, new(i), _slots[i]);
+        }
+
+        ApplySlots();
+        for (int n = 0; n < _bank.Networks; n++)
+        {
+            RestoreNetwork(n, snapshot.Networks[n]);
+        }
+
+        foreach (AgendaSnapshot entry in snapshot.Agenda)
+        {
+            Agenda.Add(new(new(entry.Time), entry.Kind, entry.Id));
+        }
+
+        foreach (PersonSnapshot p in snapshot.People)
+        {
+            Person person = new(_people.Count, Plan.Book.Roles[p.Role], p.Place) { WalkingTo = p.WalkingTo, Walked = p.Walked, Protections = p.Protections };
+            person.Permissions.UnionWith(p.Permissions);
+            _people.Add(person);
+        }
+
+        _actions.AddRange(snapshot.Actions);
+        _faults.AddRange(snapshot.Faults);
+        (_trajectory, _firingsSince, _firings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings);
+        RestoreRun(snapshot, run);
+        _restored = snapshot;
+        InView = true;
+        _phase = Phase.Propose;
+    }
+
+    private void RestoreRun(WorldSnapshot snapshot, CardRun? run)
+    {
+        if (snapshot.Run is not { } saved)
+        {
+            return;
+        }
+
+        Run = run ?? throw new ArgumentException("The snapshot has a card under way: give its run.", nameof(run));
+        run.Restore(this, saved);
+        foreach (SentinelSnapshot s in snapshot.Sentinels)
+        {
+            _sentinels.Add(new(s.Owner, run.MarginOf(s.Owner)) { Last = s.Last });
+        }
+    }
+
+    private NetworkSnapshot SaveNetwork(int network)
+    {
+        LaneGroup group = _bank.Group(network);
+        return new(
+            group.Time(_lane).Ticks,
+            group.StepSize(_lane),
+            group.Steps(_lane) - (group.PendingEnd(_lane) == Basics.Time.SimTime.Never ? 0 : 1),
+            [.. Plan.AmountNames[network].Select((name, i) => KeyValuePair.Create(name, group.GetAmount(_lane, new(i))))]);
+    }
+
+    private void RestoreNetwork(int network, NetworkSnapshot saved)
+    {
+        LaneGroup group = _bank.Group(network);
+        for (int i = 0; i < saved.Amounts.Length; i++)
+        {
+            if (Plan.AmountNames[network][i] != saved.Amounts[i].Key)
+            {
+                throw new ArgumentException($"The snapshot's '{saved.Amounts[i].Key}' is not where this plan has it.", nameof(saved));
+            }
+
+            group.SetAmount(_lane, new(i), saved.Amounts[i].Value);
+        }
+
+        group.Resume(_lane, new(saved.Committed), saved.StepSize, saved.Steps);
+    }
+}
