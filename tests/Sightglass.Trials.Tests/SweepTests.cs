@@ -45,7 +45,6 @@ public sealed class SweepTests(ITestOutputHelper output)
             output.WriteLine(string.Join('\n', story.Journal.Select(j => $"  {j.Time.Seconds,8:0.0} {j.Step} {j.Text}")));
         }
 
-        File.WriteAllText(Path.Combine(Path.GetTempPath(), card + ".txt"), output.Output);
         Assert.Equal(forwards, CaseSweep.Run(setup, options with { Threads = 2, Backwards = true }));
         Assert.Equal(forwards[17], CaseStory.End(setup, new(1, 17)));
     }
