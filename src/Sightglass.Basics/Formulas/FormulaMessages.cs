@@ -3,7 +3,7 @@ using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Basics.Formulas;
 
-/// <summary>Texts of the findings about formulas: codes F001…F018. Places are offsets into the formula's text.</summary>
+/// <summary>Texts of the findings about formulas: codes F001…F019. Places are offsets into the formula's text.</summary>
 internal sealed class FormulaMessages(string text, Span span, DiagnosticList found)
 {
     private const int MostFindings = 20;
