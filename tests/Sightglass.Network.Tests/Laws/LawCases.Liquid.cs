@@ -28,6 +28,7 @@ public static partial class LawCases
         LawCase.Of<LiquidDemand>("demand", Draw.Inputs(Draw.Pressures(), Demands, Draw.Row(Gen.Double[0, 1])), 1, 1),
         LawCase.Of<DisplacementPump>("displacement pump", Draw.Inputs(Draw.Pressures(), DisplacementPumps, Draw.Row(Gen.Double[0, 50])), 1, 1),
         LawCase.Of<CurvePump>("curve pump", Draw.Inputs(Draw.Pressures(), CurvePumps, Draw.Row(Gen.Double[0, 1.2])), 1e-4, 1e-4),
+        LawCase.Of<LiquidPipe>("pipe", Draw.Inputs(Draw.Pressures(), Pipes, Draw.Row()), 1e-2, 1e-2),
     ];
 
     private static IEnumerable<LawCase> LiquidsThroughEnds =>
@@ -81,6 +82,16 @@ public static partial class LawCases
             foreach ((double flow, double head) in steps) curve.Add((curve[^1].Flow + flow, curve[^1].Head - head));
             return CurvePump.ParametersOf(curve, rho, offset);
         });
+
+    private static Gen<double[]> Pipes =>
+        from diameter in Draw.Decades(0.004, 0.1)
+        from length in Draw.Decades(0.1, 100)
+        from roughness in Gen.Double[0, 0.0499]
+        from fittings in Gen.OneOf(Gen.Const(0.0), Gen.Double[0, 30])
+        from density in s_density
+        from viscosity in s_viscosity
+        from offset in s_offset
+        select LiquidPipe.ParametersOf(diameter, length, roughness * diameter, fittings, density, viscosity, offset);
 
     private static Gen<double[]> Offsets => Draw.Row(s_offset);
 

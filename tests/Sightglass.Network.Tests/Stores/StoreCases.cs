@@ -17,6 +17,7 @@ public static class StoreCases
         StoreCase.Of<LyingRoundTank>("lying, round", Lying, 1e-3),
         StoreCase.Of<DipTableTank>("dip table", DipTables, 1e-3),
         StoreCase.Of<LiquidAirLine>("line with air", Lines, 1e-6, 1e-9),
+        StoreCase.Of<PolytropicGasStore>("gas, polytropic", Gases, 1e-6),
     ];
 
     private static Gen<double[]> LiquidLines =>
@@ -34,6 +35,14 @@ public static class StoreCases
         from fill in Share
         select new StoreInputs(
             [fill * area * depth * density], PrismaticTank.ParametersOf(area, length, depth, density, tilt));
+
+    private static Gen<StoreInputs> Gases =>
+        from volume in Draw.Decades(1e-2, 1)
+        from pressure in Draw.Decades(1e4, 1e6)
+        from exponent in Gen.Double[1, 1.67]
+        let k = PolytropicGasStore.ParametersOf(volume, pressure, 293.15, exponent)
+        from share in Gen.OneOf(Gen.Double[0, 2], Draw.Decades(1e-6, 1e-2), Draw.Decades(1e-6, 1e-3).Select(x => -x), Gen.Const(0.0))
+        select new StoreInputs([share / k[1]], k);
 
     private static Gen<StoreInputs> Lying =>
         from radius in Gen.Double[0.2, 1]

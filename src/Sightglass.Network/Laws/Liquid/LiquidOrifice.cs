@@ -58,6 +58,9 @@ public readonly struct LiquidOrifice : ILaw
     public static double[] OfFlowCoefficient(double kv, double density, double viscosity, double offset = 0) =>
         ParametersOf(SharpEdged, AreaOf(kv), density, viscosity, offset);
 
+    /// <summary>Kv [m³/h at 1 bar] of a valve with a flow coefficient Cv [US gal/min at 1 psi], by the units alone: Cv/1.1560992.</summary>
+    public static double KvOfCv(double cv) => cv * 0.003785411784 * 60 * Math.Sqrt(1e5 / 6894.757293168);
+
     /// <summary>Area of the sharp-edged opening that passes as much as a valve with flow coefficient Kv [m³/h]: m².</summary>
     public static double AreaOf(double kv) => kv / 3600 * Math.Sqrt(1000 / (2 * 1e5)) / SharpEdged;
 

@@ -1,0 +1,47 @@
+using CsCheck;
+using Sightglass.Network.Laws.Gas;
+using Sightglass.Network.Tests.Probes;
+
+namespace Sightglass.Network.Tests.Laws;
+
+public static partial class LawCases
+{
+    private static readonly Gen<double> s_conductance = Draw.Decades(1e-9, 1e-7);
+
+    private static readonly Gen<double> s_rounding = Draw.Decades(1e-3, 3e-2);
+
+    private static IEnumerable<LawCase> Gases =>
+    [
+        LawCase.Of<GasIso6358>("gas component", Draw.Inputs(GasPressures, Components, Draw.Row(s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasPassage>("gas orifice", Draw.Inputs(GasPressures, GasOrifices, Draw.Row(s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasPassage>("gas pipe", Draw.Inputs(GasPressures, GasPipes, Draw.Row(s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasCheckValve>("gas check valve", Draw.Inputs(GasPressures, GasCheckValves, Draw.Row(s_opening, s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasPump>("gas pump", Draw.Inputs(GasPressures, GasPumps, Draw.Row(Gen.Double[0, 30])), 1, 1),
+        LawCase.Of<PolytropicEnds<GasIso6358>>("between polytropic ends", Draw.Inputs(GasPressures, Polytropic(Components), Draw.Row(s_opening)), 1e-4, 1e-4)
+            with { Monotone = false },
+    ];
+
+    private static Gen<double[]> GasPressures =>
+        Gen.Select(Draw.Decades(10, 2e6), Draw.Difference(1e6), (p, d) => new[] { p, Math.Max(10, p + d) });
+
+    private static Gen<double[]> Components =>
+        Gen.Select(s_conductance, Gen.Double[0, 0.9], Gen.Double[250, 320], s_rounding, GasIso6358.ParametersOf);
+
+    private static Gen<double[]> GasOrifices =>
+        Gen.Select(
+            Draw.Decades(1e-7, 1e-3), Gen.Double[250, 320], Gen.Double[1.1, 1.67], s_rounding,
+            (area, t, gamma, rounding) => GasOrifice.ParametersOf(0.65, area, t, gamma, rounding: rounding));
+
+    private static Gen<double[]> GasPipes =>
+        Gen.Select(
+            Draw.Decades(5e-3, 0.5), Draw.Decades(0.1, 1e4), s_rounding, (d, loss, rounding) => GasPipe.ParametersOf(d, d, loss, 84_000, 0.001, rounding));
+
+    private static Gen<double[]> GasCheckValves => Gen.Select(Components, Draw.Decades(10, 1e5), Draw.Decades(10, 1e5), GasCheckValve.ParametersOf);
+
+    private static Gen<double[]> GasPumps =>
+        Gen.Select(Draw.Decades(1e-5, 1e-2), Gen.Double[0, 0.2], Gen.Double[250, 320], (d, c, t) => GasPump.ParametersOf(d, c, t));
+
+    private static Gen<double[]> Polytropic(Gen<double[]> law) =>
+        Gen.Select(law, Gen.Double[1e5, 1e6], Gen.Double[1, 1.67], Gen.Double[1e5, 1e6], Gen.Double[1, 1.67], BlendFlow, (l, pa, na, pb, nb, blend) =>
+            PolytropicEnds<GasIso6358>.ParametersOf(l, (pa, na), (pb, nb), blend));
+}
