@@ -20,6 +20,9 @@ public sealed partial class EngineKind
     /// <summary>Width of the step by which pressure counts as too low, Pa.</summary>
     private const double Width = 2000;
 
+    /// <summary>Share of air in its line at which injection fails (common practice, no source).</summary>
+    private const double AirAtWhichItFails = 0.3;
+
     public override void Declare(PlanBuilder plan, Item item)
     {
         Slot running = plan.PositionSlot(item);
@@ -62,7 +65,13 @@ public sealed partial class EngineKind
         Amount want = b.AddStore<FollowerStore>(name, [], [0], [1]).First;
         plan.NameAmounts(rail.Network, name);
         double limit = Physical.Atmosphere + item.Get("stops below");
-        b.AddPath<PressureWant>(name, [rail.Store.First, want], [new(Amount.None, want)], PressureWant.ParametersOf(limit, Width, item.Get("after")), []);
+        b.AddPath<SupplyWant>(
+            name,
+            [rail.Store.First, rail.Store.Second, want],
+            [new(Amount.None, want)],
+            SupplyWant.ParametersOf(limit, Width, AirAtWhichItFails, item.Get("after")),
+            []);
+        plan.Name($"want of {item.Name}", Dimension.One, new PotentialSignal(rail.Network, want));
         plan.AddSwitch(new(
             $"{item.Name} stops for want of fuel.", rail.Network, new PotentialSignal(rail.Network, want, 1, -StopsAt), s => s[running.Index] > 0.5, running, 0));
     }

@@ -11,8 +11,8 @@ public sealed partial class EngineKind : KindBuilder
         Name = "engine",
         Purpose = "Burns fuel from a line by the position of a throttle and the head-end load, and stops when it is starved.",
         Details = """
-            It takes what it needs as long as the line holds liquid under pressure. When the pressure has stayed below what it needs for as long as its injectors
-            hold out, it stops; a person starts it again. Source: consumption after power and specific consumption (Heywood ch. 2, from memory).
+            It takes what it needs as long as the line holds liquid under pressure. When the pressure has stayed below what it needs, or air has come instead, for as
+            long as its injectors hold out, it stops; a person starts it again. Source: consumption after power and specific consumption (Heywood ch. 2, from memory).
             """,
         Medium = "fuel",
         Role = KindRole.Path,
@@ -31,6 +31,7 @@ public sealed partial class EngineKind : KindBuilder
         [
             new("running", Dimension.One, "It turns by its own power.", IsCondition: true),
             new("consumption", Dimension.VolumeFlow, "What it burns now."),
+            new("want", Dimension.One, "How far it lacks fuel, 0 to 1: pressure too low or too much air for too long. It stops at 0.63."),
             new("burnt", Dimension.Volume, "What it burned since the start."),
         ],
     };
