@@ -72,8 +72,9 @@ public static class BookReader
         }
 
         sections.Close();
-        ClassBook book = new BookBuilder(sections, context).Build(first ?? (yaml.Count > 0 ? yaml[0].Between(0, 0) : Span.None), cards);
-        new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run();
+        BookBuilder builder = new(sections, context);
+        ClassBook book = builder.Build(first ?? (yaml.Count > 0 ? yaml[0].Between(0, 0) : Span.None), cards);
+        new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run(builder.RoadNumberItems.Values);
         return found.HasErrors ? null : book;
     }
 }

@@ -2,24 +2,14 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Book.Readers;
+using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Checks;
 
-/// <summary>Runs the checks on the class and on every road number.</summary>
+/// <summary>Runs the checks on the class and on every road number with modifications.</summary>
 internal sealed class CheckRun(ClassBook book, ReadContext context, ImmutableArray<BookCheck> checks)
 {
-    public void Run()
-    {
-        One(book, context.References);
-        foreach (RoadNumber number in book.RoadNumbers.Values.Where(n => n.Modifications.Length > 0))
-        {
-            ReadContext own = new(context.Found, context.Kinds);
-            ClassBook variant = book with { Items = book.Bodies!.ReadFor(number, own), RoadNumberInUse = number.Number };
-            One(variant, own.References);
-        }
-    }
-
-    private void One(ClassBook variant, ImmutableArray<NameReference> references)
+    public void Run(IEnumerable<RoadNumberItems> numbers)
     {
         // Where text could not be read, names seem to be missing that are not.
         if (context.Found.AnyDamage)
@@ -27,17 +17,35 @@ internal sealed class CheckRun(ClassBook book, ReadContext context, ImmutableArr
             return;
         }
 
-        new ReferenceCheck(variant, context.Found).Run(references);
+        ImmutableArray<NameReference> references = context.References;
+        context.Found.AddRange(One(book, references));
+        foreach (RoadNumberItems own in numbers.OrderBy(n => n.Number.Number, StringComparer.Ordinal))
+        {
+            ClassBook variant = book with { Items = own.Items, RoadNumberInUse = own.Number.Number };
+            foreach (Diagnostic d in One(variant, [.. references.Where(r => !own.Changed.Contains(r.Owner)), .. own.References]))
+            {
+                context.Found.AddOn(own.Number.Number, d);
+            }
+        }
+    }
+
+    private DiagnosticList One(ClassBook variant, ImmutableArray<NameReference> references)
+    {
+        DiagnosticList notes = [];
+        Findings found = context.Found.Apart(notes);
+        new ReferenceCheck(variant, found).Run(references);
         if (variant.Items.Values.Any(i => i.IsKindUnknown))
         {
-            return;
+            return notes;
         }
 
         foreach (BookCheck check in checks)
         {
-            DiagnosticList notes = [];
-            check(variant, notes);
-            context.Found.AddRange(notes);
+            DiagnosticList own = [];
+            check(variant, own);
+            found.AddRange(own);
         }
+
+        return notes;
     }
 }

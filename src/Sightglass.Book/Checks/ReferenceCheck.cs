@@ -11,6 +11,7 @@ namespace Sightglass.Book.Checks;
 /// <summary>Checks that every name used is declared.</summary>
 internal sealed class ReferenceCheck(ClassBook book, Findings found)
 {
+    private const int MostCounterparts = 50;
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
 
     public void Run(ImmutableArray<NameReference> references)
@@ -32,7 +33,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
                     continue;
                 }
 
-                found.Add(BookMessages.NotDeclared(r.Use, r.Span, r.Name, Names(r.Use)));
+                found.Add(BookMessages.NotDeclared(r.Use, r.Span, r.Name, found.Similar(Names(r.Use))));
                 Counterpart(r, references);
             }
         }
@@ -41,7 +42,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
     /// <summary>Where a name that is not declared resembles a declared one that nothing uses, the declaration may be the mistyped one.</summary>
     private void Counterpart(NameReference missing, ImmutableArray<NameReference> references)
     {
-        if (missing.Use == NameUse.RoadNumber)
+        if (missing.Use == NameUse.RoadNumber || !_told.Add(missing.Name) || _told.Count > MostCounterparts || found.Similar(Names(missing.Use)).Count == 0)
         {
             return;
         }
@@ -54,13 +55,14 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
 
         string[] unused = [.. Names(missing.Use).Where(n => !used.Contains(n))];
         string? near = Nearest.Find(missing.Name, unused)
-            ?? Array.Find(unused, n => n.Contains(missing.Name, StringComparison.Ordinal) || missing.Name.Contains(n, StringComparison.Ordinal));
-        if (near is not null && !_told.Contains(near))
+            ?? Array.Find(unused, n => IsPart(n, missing.Name) || IsPart(missing.Name, n));
+        if (near is not null && _told.Add(near))
         {
-            _told.Add(near);
             found.Add(BookMessages.PerhapsMeant(SpanOf(missing.Use, near), near, missing.Name, missing.Span));
         }
     }
+
+    private static bool IsPart(string part, string whole) => part.Length * 3 > whole.Length && whole.Contains(part, StringComparison.Ordinal);
 
     private Span SpanOf(NameUse use, string name) => use switch
     {

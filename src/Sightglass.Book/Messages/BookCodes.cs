@@ -26,6 +26,7 @@ public static class BookCodes
         new("B018", Severity.Error, "A key is a list or a map."),
         new("B019", Severity.Error, "A key stands twice in one map, or a word twice in one list."),
         new("B020", Severity.Error, "There are too many findings to show."),
+        new("B021", Severity.Error, "There are too many road numbers for so many items."),
         new("B030", Severity.Error, "A key is not known in its place."),
         new("B031", Severity.Error, "A key is missing."),
         new("B032", Severity.Error, "A value has the wrong shape: a list for a text, a text for a map."),

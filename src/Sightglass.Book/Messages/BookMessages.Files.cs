@@ -39,5 +39,8 @@ internal static partial class BookMessages
 
     public static Diagnostic DuplicateKey(Span span, string key, Span first) => Error("B019", span, $"{Quote(key)} stands here a second time; the first is at {first}", "keep one of them");
 
+    public static Diagnostic TooManyRoadNumbers(Span span, int numbers, int items, int limit) =>
+        Error("B021", span, $"{numbers} road numbers with modifications of {items} items are more than can be checked ({limit} items in all)", "split the class into several books");
+
     public static Diagnostic MoreFindings(Span span, int limit) => Error("B020", span, $"there are more than {limit} findings; the rest is left out", "mend the first ones and check again");
 }

@@ -11,6 +11,9 @@ namespace Sightglass.Book.Readers;
 /// </summary>
 internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadContext context)
 {
+    /// <summary>No names of item and port are longer together.</summary>
+    private const int Longest = 300;
+
     public IEnumerable<Item> SplitAll() => items.Values.Select(Split).ToList();
 
     private Item Split(Item item)
@@ -51,6 +54,11 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
 
     private static IEnumerable<(string Name, string Port)> Commas(string text)
     {
+        if (text.Length > Longest)
+        {
+            yield break;
+        }
+
         for (int at = text.LastIndexOf(','); at > 0; at = text.LastIndexOf(',', at - 1))
         {
             yield return (text[..at].TrimEnd(), text[(at + 1)..].TrimStart());
@@ -80,7 +88,8 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
             }
         }
 
-        string? before = Commas(end.Item).Select(c => c.Name).FirstOrDefault(n => Nearest.Find(n, items.Keys) is not null);
-        context.Uses(NameUse.Item, Nearest.Find(end.Item, items.Keys) is null && before is not null ? before : end.Item, end.Span);
+        IReadOnlyCollection<string> names = context.Found.Similar(items.Keys);
+        string? before = Commas(end.Item).Select(c => c.Name).FirstOrDefault(n => Nearest.Find(n, names) is not null);
+        context.Uses(NameUse.Item, Nearest.Find(end.Item, names) is null && before is not null ? before : end.Item, end.Span);
     }
 }

@@ -89,7 +89,7 @@ internal sealed class ItemReader
             Parameters = new ParameterReader(_map, _context).Read(_kind.Parameters),
         };
         item = item with { Reading = _kind.Role == KindRole.Indication ? new ReadingReader(_map, item, _context).Read() : null };
-        NotePositionsUsed(item);
+        NotePositionsUsed();
         if (_kindKnown)
         {
             _map.Finish();
@@ -132,9 +132,10 @@ internal sealed class ItemReader
             _context.Add(BookMessages.BadCount(_map.SpanOf("positions"), "a control needs at least two positions", "write `positions: [ off, on ]`"));
         }
 
-        foreach (YamlScalar twice in own.Where((s, i) => own.Take(i).Any(o => o.Value == s.Value)))
+        Dictionary<string, YamlScalar> first = new(StringComparer.Ordinal);
+        foreach (YamlScalar s in own.Where(s => !first.TryAdd(s.Value, s)))
         {
-            _context.Add(BookMessages.DuplicateKey(twice.Span, twice.Value, own.First(o => o.Value == twice.Value).Span));
+            _context.Add(BookMessages.DuplicateKey(s.Span, s.Value, first[s.Value].Span));
         }
 
         return [.. own.Select(s => s.Value).Distinct(StringComparer.Ordinal)];
@@ -177,7 +178,7 @@ internal sealed class ItemReader
     }
 
     /// <summary>Notes the positions by which a parameter is given: of this item, or of items named by its other parameters.</summary>
-    private void NotePositionsUsed(Item item)
+    private void NotePositionsUsed()
     {
         foreach (KindParameter p in _kind.Parameters.Where(p => p.Type == ParameterType.ByPosition))
         {
@@ -185,7 +186,7 @@ internal sealed class ItemReader
             {
                 foreach (YamlEntry e in map.Entries)
                 {
-                    _context.Uses(NameUse.Position, e.Name, e.Key.Span, item.Name);
+                    _context.Uses(NameUse.Position, e.Name, e.Key.Span);
                 }
             }
         }

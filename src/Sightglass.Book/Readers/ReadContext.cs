@@ -15,6 +15,9 @@ internal sealed class ReadContext(Findings found, KindCatalog kinds)
 
     public KindCatalog Kinds => kinds;
 
+    /// <summary>The item being read, or empty.</summary>
+    public string Owner { get; set; } = "";
+
     public ImmutableArray<NameReference> References => _references.ToImmutable();
 
     public void Add(Diagnostic diagnostic) => found.Add(diagnostic);
@@ -29,5 +32,8 @@ internal sealed class ReadContext(Findings found, KindCatalog kinds)
     }
 
     /// <summary>Notes a name that must be declared somewhere.</summary>
-    public void Uses(NameUse use, string name, Span span, string owner = "") => _references.Add(new(use, name, span, owner));
+    public void Uses(NameUse use, string name, Span span) => _references.Add(new(use, name, span, Owner));
+
+    /// <summary>A context with the same kinds whose findings and references are kept apart.</summary>
+    public ReadContext Apart(DiagnosticList notes) => new(found.Apart(notes), kinds);
 }

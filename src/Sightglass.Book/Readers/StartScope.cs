@@ -11,6 +11,9 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 {
     private const string Of = " of ";
 
+    /// <summary>No name of quantity and item is longer.</summary>
+    private const int Longest = 300;
+
     public IReadOnlyDictionary<string, Item> Items => items;
 
     /// <summary>An item by name, or null; reports a name that is declared nowhere.</summary>
@@ -46,6 +49,12 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 
     private StartMeaning? QuantityOf(string name, Span span, ReadContext context)
     {
+        if (name.Length > Longest)
+        {
+            NotFound(name, span, context);
+            return null;
+        }
+
         for (int at = name.IndexOf(Of, StringComparison.Ordinal); at > 0; at = name.IndexOf(Of, at + 1, StringComparison.Ordinal))
         {
             string itemName = name[(at + Of.Length)..];
@@ -85,6 +94,6 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 
         IEnumerable<string> operated = items.Values.Where(i => i.Positions.Length > 0).Select(i => i.Name);
         IEnumerable<string> measured = items.Values.SelectMany(i => i.Kind.Quantities.Select(q => $"{q.Name}{Of}{i.Name}"));
-        context.AddMissing(BookMessages.NoStart(span, name, [.. WorldInput.All.Select(w => w.Name), .. operated, .. measured]));
+        context.AddMissing(BookMessages.NoStart(span, name, context.Found.Similar(WorldInput.All.Select(w => w.Name).Concat(operated).Concat(measured))));
     }
 }

@@ -10,9 +10,13 @@ namespace Sightglass.Book.Yaml;
 internal sealed class Findings(DiagnosticList found, YamlLimits limits)
 {
     private readonly HashSet<(string Code, string Path, int Start, string Message)> _seen = [];
+    private readonly HashSet<(string Code, string Path, int Start, string Message)> _seenOnRoadNumbers = [];
     private readonly HashSet<(SourceText Source, int Line)> _damaged = [];
     private readonly HashSet<SourceText> _damagedFiles = [];
+    private int _compared;
     private bool _cut;
+
+    public YamlLimits Limits => limits;
 
     public bool HasErrors { get; private set; }
 
@@ -31,6 +35,29 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         found.Add(_cut ? BookMessages.MoreFindings(d.Span, limits.Findings) : d);
     }
 
+    /// <summary>Names to look for a similar one in; none once too many have been compared.</summary>
+    public IReadOnlyCollection<string> Similar(IEnumerable<string> names)
+    {
+        if (_compared > limits.NamesCompared || _cut)
+        {
+            return [];
+        }
+
+        string[] all = [.. names];
+        _compared += all.Length;
+        return all;
+    }
+
+    /// <summary>Adds a finding that shows only on a road number, unless the class has it too.</summary>
+    public void AddOn(string roadNumber, Diagnostic d)
+    {
+        (string Code, string Path, int Start, string Message) key = (d.Code, d.Span.Path, d.Span.Start, d.Message);
+        if (!_seen.Contains(key) && _seenOnRoadNumbers.Add(key))
+        {
+            Add(d with { Message = $"{d.Message} (road number {roadNumber})" });
+        }
+    }
+
     public void AddRange(IEnumerable<Diagnostic> diagnostics)
     {
         foreach (Diagnostic d in diagnostics)
@@ -43,6 +70,15 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
     {
         _damaged.Add((source, line));
         _damagedFiles.Add(source);
+    }
+
+    /// <summary>A collection of its own that knows the same unreadable lines.</summary>
+    public Findings Apart(DiagnosticList notes)
+    {
+        Findings apart = new(notes, limits) { _compared = _compared };
+        apart._damaged.UnionWith(_damaged);
+        apart._damagedFiles.UnionWith(_damagedFiles);
+        return apart;
     }
 
     /// <summary>Whether the line on which something begins was set aside or mended.</summary>

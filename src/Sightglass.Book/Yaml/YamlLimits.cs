@@ -12,7 +12,7 @@ public sealed record YamlLimits
     public int FileBytes { get; init; } = 8 << 20;
 
     /// <summary>Bytes of all files of a book.</summary>
-    public int TotalBytes { get; init; } = 32 << 20;
+    public int TotalBytes { get; init; } = 16 << 20;
 
     /// <summary>Files and folders looked at.</summary>
     public int FolderEntries { get; init; } = 20_000;
@@ -21,7 +21,13 @@ public sealed record YamlLimits
     public int Depth { get; init; } = 64;
 
     /// <summary>Values, keys, lists and maps of all files together.</summary>
-    public int Nodes { get; init; } = 400_000;
+    public int Nodes { get; init; } = 120_000;
+
+    /// <summary>Items of all road numbers together: each road number with modifications is read and checked as a whole.</summary>
+    public int ItemsOfRoadNumbers { get; init; } = 200_000;
+
+    /// <summary>Names looked at for 'did you mean'; findings after that come without it.</summary>
+    public int NamesCompared { get; init; } = 200_000;
 
     /// <summary>Findings reported; what comes after is cut off with one last line.</summary>
     public int Findings { get; init; } = 1_000;

@@ -42,6 +42,9 @@ public class HostileTextTests
         { "windows lines", "book: A\r\nlength: 20 m\r\nplaces:\r\n  yard: { x: 1 m, y: 2 m }\r\n", "" },
         { "null list", "book: A\nlegs: ~\nplaces:\n", "" },
         { "deep path", "book: A\nitems:\n  a: { photo: " + Repeat("../", 100) + "x }\n", "B057" },
+        { "many road numbers", ManyRoadNumbers(), "B021" },
+        { "many commas", "book: A\nitems:\n  a: { kind: orifice, from: '" + Repeat("a,", Many) + "', to: outside }\n", "B060" },
+        { "many ofs", "book: A\nsituations:\n  s: { start: { '" + Repeat("a of ", Many) + "': 1 } }\n", "B070" },
         { "empty", "", "B031" },
         { "only a number", "42", "B032" },
         { "comment only", "# nothing\n", "B031" },
@@ -82,6 +85,13 @@ public class HostileTextTests
         }
 
         return text.ToString();
+    }
+
+    private static string ManyRoadNumbers()
+    {
+        StringBuilder text = new("book: A\nitems:\n");
+        text.AppendJoin("", Enumerable.Range(0, 1_000).Select(i => $"  i{i}: {{}}\n")).Append("road numbers:\n");
+        return text.AppendJoin("", Enumerable.Range(0, 500).Select(i => $"  '{i}': {{ modifications: [ {{ name: M, changes: {{ i1: {{ label: X }} }} }} ] }}\n")).ToString();
     }
 
     private static string Repeat(string piece, int count) => new StringBuilder().Insert(0, piece, count).ToString();
