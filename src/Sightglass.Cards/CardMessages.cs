@@ -90,9 +90,11 @@ internal static class CardMessages
     public static Diagnostic MayNotOperate(Span at, string item, string who, string roles) => Warning("C060", at, $"`{item}` may be operated by {who}; this step is done by {roles}", null);
 
     public static Diagnostic PermissionNotAsked(Span at, string item, string role) =>
-        Warning("C061", at, $"`{item}` may be operated only with permission of `{role}`, which no step before asks for", $"write `Ask the {role} for permission to operate {item}.` before it");
+        Warning("C061", at, $"`{item}` may be operated only with permission of `{role}`, which no step before asks for", $"write `Ask the {role} for permission to operate the {item}.` before it");
 
     public static Diagnostic NotTold(Span at, string item, string role) => Warning("C062", at, $"`{role}` must be told when `{item}` is operated, and the card tells nobody of that name", $"add `Tell the {role}: …`, or name it after `told:`");
+
+    public static Diagnostic NotForPerson(Span at, string role) => Warning("C063", at, $"the card is not for `{role}`, who does this step", "name the role after `For:`");
 
     private static Diagnostic Error(string code, Span at, string message, string? fix) => new(code, Severity.Error, at, message, fix);
 

@@ -42,24 +42,35 @@ public sealed class CardNames
 
     public NameKey Key { get; }
 
-    public Found<Item> Items(Phrase phrase, Scope scope) => _items.Find(_reader.Read(phrase, scope));
+    /// <summary>The items that a phrase means.</summary>
+    /// <param name="phrase">The words.</param>
+    /// <param name="scope">What the letters stand for.</param>
+    /// <param name="help">Whether to look for what was nearly meant, for messages.</param>
+    public Found<Item> Items(Phrase phrase, Scope scope, bool help = false) => _items.Find(_reader.Read(phrase, scope), help);
 
-    public Found<Sign> Signs(Phrase phrase, Scope scope)
+    public Found<Sign> Signs(Phrase phrase, Scope scope, bool help = false)
     {
         NamePhrase read = _reader.Read(phrase, scope);
-        Found<Sign> found = _signs.Find(read);
+        Found<Sign> found = _signs.Find(read, help);
         return found.IsFound || _signsWithoutVerb.Find(read) is not { IsFound: true, IsLoose: false } other ? found : other;
     }
 
-    public Found<Fact> Facts(Phrase phrase, Scope scope) => _facts.Find(_reader.Read(phrase, scope));
+    public Found<Fact> Facts(Phrase phrase, Scope scope, bool help = false) => _facts.Find(_reader.Read(phrase, scope), help);
 
-    public Found<Role> Roles(Phrase phrase, Scope scope) => _roles.Find(_reader.Read(phrase, scope));
+    public Found<Role> Roles(Phrase phrase, Scope scope, bool help = false) => _roles.Find(_reader.Read(phrase, scope), help);
 
-    public Found<Protection> Protections(Phrase phrase, Scope scope)
+    public Found<Protection> Protections(Phrase phrase, Scope scope, bool help = false)
     {
         NamePhrase read = _reader.Read(phrase, scope);
-        Found<Protection> found = _protections.Find(read);
+        Found<Protection> found = _protections.Find(read, help);
         return found.IsFound || ProtectionFor(phrase) is not { } inner ? found : _protections.Find(_reader.Read(inner, scope));
+    }
+
+    /// <summary>Whether the phrase is the word that stands for no role.</summary>
+    public bool IsNobody(Phrase phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return string.Equals(phrase.Text, Language.Small.Nobody, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>Whether the phrase is the word for the protection that is held, whichever it is.</summary>
@@ -71,10 +82,10 @@ public sealed class CardNames
     }
 
     /// <summary>The place a phrase means; of several sides the one on the letter's item's side.</summary>
-    public Found<Place> Places(Phrase phrase, Scope scope)
+    public Found<Place> Places(Phrase phrase, Scope scope, bool help = false)
     {
         NamePhrase read = _reader.Read(phrase, scope);
-        Found<Place> found = _places.Find(read);
+        Found<Place> found = _places.Find(read, help);
         ImmutableArray<string> owner = read.Referents.IsEmpty ? [] : read.Referents[0].OwnSide;
         if (!found.IsFound || found.Groups[0].Length == 1 || owner.IsEmpty)
         {

@@ -7,7 +7,8 @@ namespace Sightglass.Cards.Names;
 public sealed class NameIndex<T>
 {
     private readonly NameKey _key;
-    private readonly SortedDictionary<string, List<T>> _byKey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<T>> _byKey = new(StringComparer.Ordinal);
+    private readonly string[] _keys;
     private readonly Dictionary<string, List<string>> _byLooseKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
 
@@ -23,12 +24,16 @@ public sealed class NameIndex<T>
             AddTo(_byLooseKey, key.Loose(name), k);
             _names[k] = name;
         }
+
+        _keys = [.. _byKey.Keys.Order(StringComparer.Ordinal)];
     }
 
     public IEnumerable<string> Names => _names.Values;
 
     /// <summary>Finds what a phrase names, each referent on its own.</summary>
-    public Found<T> Find(NamePhrase phrase)
+    /// <param name="phrase">As read.</param>
+    /// <param name="help">Whether to look for a name that was nearly meant when nothing is found: slow, for messages.</param>
+    public Found<T> Find(NamePhrase phrase, bool help = false)
     {
         ArgumentNullException.ThrowIfNull(phrase);
         ImmutableArray<ImmutableArray<T>>.Builder groups = ImmutableArray.CreateBuilder<ImmutableArray<T>>();
@@ -37,14 +42,14 @@ public sealed class NameIndex<T>
         foreach (NamePhrase.Referent referent in phrase.Referents)
         {
             ImmutableArray<T> group = Exact(referent);
-            if (group.IsEmpty && Loosely(referent) is { } key)
+            if (group.IsEmpty && help && Loosely(referent) is { } key)
             {
                 (group, loose, nearest) = ([.. _byKey[key]], true, _names[key]);
             }
 
             if (group.IsEmpty)
             {
-                return new(phrase.Quantifier, [], referent.Keys[0], NearestTo(referent), referent.Word);
+                return new(phrase.Quantifier, [], referent.Keys[0], help ? NearestTo(referent) : null, referent.Word);
             }
 
             groups.Add(group);
@@ -66,7 +71,7 @@ public sealed class NameIndex<T>
         foreach (string key in referent.Keys)
         {
             string start = key + ", ";
-            ImmutableArray<T> sided = [.. _byKey.Where(p => p.Key.StartsWith(start, StringComparison.Ordinal)).SelectMany(p => p.Value)];
+            ImmutableArray<T> sided = [.. StartingWith(start)];
             if (!sided.IsEmpty)
             {
                 return sided;
@@ -74,6 +79,18 @@ public sealed class NameIndex<T>
         }
 
         return [];
+    }
+
+    private IEnumerable<T> StartingWith(string start)
+    {
+        int at = Array.BinarySearch(_keys, start, StringComparer.Ordinal);
+        for (int i = at < 0 ? ~at : at; i < _keys.Length && _keys[i].StartsWith(start, StringComparison.Ordinal); i++)
+        {
+            foreach (T thing in _byKey[_keys[i]])
+            {
+                yield return thing;
+            }
+        }
     }
 
     private string? Loosely(NamePhrase.Referent referent)
@@ -95,7 +112,7 @@ public sealed class NameIndex<T>
         int least = int.MaxValue;
         foreach (string key in referent.Keys)
         {
-            if (Basics.Diagnostics.Nearest.Find(key, _byKey.Keys) is { } near && Basics.Diagnostics.Nearest.Distance(key, near) is int d && d < least)
+            if (Basics.Diagnostics.Nearest.Find(key, _keys) is { } near && Basics.Diagnostics.Nearest.Distance(key, near) is int d && d < least)
             {
                 (best, least) = (_names[near], d);
             }
@@ -104,7 +121,7 @@ public sealed class NameIndex<T>
         return best;
     }
 
-    private static void AddTo<TValue>(IDictionary<string, List<TValue>> map, string key, TValue value)
+    private static void AddTo<TValue>(Dictionary<string, List<TValue>> map, string key, TValue value)
     {
         if (!map.TryGetValue(key, out List<TValue>? list))
         {

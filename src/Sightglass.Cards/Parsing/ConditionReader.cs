@@ -64,6 +64,8 @@ internal sealed class ConditionReader(CardContext context, SentenceReader senten
         if (and && or)
         {
             found.Add(CardMessages.MixedAndOr(span));
+            string text = WordList.Squeeze(context.Source.Text[span.Start..span.End]);
+            return (new ConditionPhrase.One(Sentence.Of(Operation.Unread, ("text", new Slot.Text(text, span))) with { Span = span }), chain.Issues + 1);
         }
 
         ConditionPhrase phrase = parts.Length == 1 ? parts[0] : or ? new ConditionPhrase.Any(parts, span) : new ConditionPhrase.All(parts, span);

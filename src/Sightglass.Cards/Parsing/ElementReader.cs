@@ -86,7 +86,7 @@ internal sealed class ElementReader(CardContext context)
 
     private ImmutableArray<Sentence> HeadSentences(ImmutableArray<Word> words, DiagnosticList found)
     {
-        int end = StepSentences.SentenceEnd(words, 0, words.Length);
+        int end = StepSentences.SentenceEnd(context.Language, words, 0, words.Length);
         Attempt? first = _sentences.Best(words, 0, end, FormPlace.Head);
         if (first is { IsOpen: true })
         {
@@ -104,7 +104,7 @@ internal sealed class ElementReader(CardContext context)
         while (end < words.Length - 1)
         {
             int start = end + 1;
-            end = StepSentences.SentenceEnd(words, start, words.Length);
+            end = StepSentences.SentenceEnd(context.Language, words, start, words.Length);
             if (end == start)
             {
                 continue;

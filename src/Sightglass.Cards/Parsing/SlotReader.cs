@@ -26,7 +26,7 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
         SlotKind.Protection => Named(words, from, to, p => context.Names.IsProtectionHeld(p) || context.Names.Protections(p, context.Scope).IsFound),
         SlotKind.Position => Named(words, from, to, p => context.Names.IsPosition(p.Text) || context.Names.IsScaleWord(p.Text)),
         SlotKind.ScaleWord => Named(words, from, to, p => context.Names.IsScaleWord(p.Text)),
-        SlotKind.Roles => List(words, from, to, p => context.Names.Roles(p, context.Scope).IsFound),
+        SlotKind.Roles => List(words, from, to, p => context.Names.IsNobody(p) || context.Names.Roles(p, context.Scope).IsFound),
         SlotKind.Texts => List(words, from, to, _ => true),
         SlotKind.Time => Amount(words, from, to, Dimension.Second, found),
         SlotKind.Value => Amount(words, from, to, null, found),
@@ -102,7 +102,7 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
         Span span = SpanOf(words, from, to);
         bool read = int.TryParse(words[from].Text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && to - from == 1 && number is > 0 and < 100_000;
         Slot slot = kind == SlotKind.Step ? new Slot.StepNumber(number, span) : new Slot.Count(number, span);
-        return new(slot, read ? 0 : 2);
+        return read ? new(slot, 0) : new(new Slot.Text(Squeezed(words, from, to), span), 2);
     }
 
     private Filled Calculation(ImmutableArray<Word> words, int from, int to)

@@ -20,7 +20,7 @@ internal sealed class StepSentences(CardContext context, SentenceReader sentence
                 continue;
             }
 
-            int end = SentenceEnd(words, at, to);
+            int end = SentenceEnd(context.Language, words, at, to);
             if (TryTail(words, at, end, to, found) is { } tail)
             {
                 Attach(read, tail.Sentence, found);
@@ -45,12 +45,13 @@ internal sealed class StepSentences(CardContext context, SentenceReader sentence
         return Sentence.Of(Operation.Unread, ("text", new Slot.Text(text, span))) with { Span = span };
     }
 
-    /// <summary>Where the sentence ends: at a full stop before a capital letter, or with the step.</summary>
-    public static int SentenceEnd(ImmutableArray<Word> words, int from, int to)
+    /// <summary>Where the sentence ends: at a full stop before a capital letter or before the words of a tail, or with the step.</summary>
+    public static int SentenceEnd(CardLanguage language, ImmutableArray<Word> words, int from, int to)
     {
         for (int i = from; i < to; i++)
         {
-            if (words[i].Is(".") && (i + 1 >= to || char.IsUpper(words[i + 1].Text[0]) || words[i + 1].IsMark))
+            bool ends = words[i].Is(".") && (i + 1 >= to || char.IsUpper(words[i + 1].Text[0]) || words[i + 1].Is(".") || StartsTail(language, words, i + 1, to));
+            if (ends)
             {
                 return i;
             }
@@ -58,6 +59,9 @@ internal sealed class StepSentences(CardContext context, SentenceReader sentence
 
         return to;
     }
+
+    private static bool StartsTail(CardLanguage language, ImmutableArray<Word> words, int at, int to) =>
+        language.At(FormPlace.Tail).Any(f => f.Pattern.Leading.Length <= to - at && f.Pattern.Leading.Index().All(l => words[at + l.Index].Is(l.Item)));
 
     private static int WithoutStop(ImmutableArray<Word> words, int from, int to)
     {

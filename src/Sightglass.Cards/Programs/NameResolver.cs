@@ -16,7 +16,7 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
     public DiagnosticList Diagnostics => found;
 
     /// <summary>The items of a phrase, one group for each that is meant; null when unknown.</summary>
-    public Found<Item>? Items(Phrase phrase) => Checked(names.Items(phrase, scope), "C020", "item", phrase);
+    public Found<Item>? Items(Phrase phrase) => Checked(names.Items(phrase, scope, help: true), "C020", "item", phrase);
 
     /// <summary>One item, or a choice between sides of one; null when unknown or several are meant.</summary>
     public ItemChoice? Item(Phrase phrase)
@@ -27,7 +27,7 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
 
     public Place? Place(Phrase phrase)
     {
-        Found<Place>? places = Checked(names.Places(phrase, scope), "C021", "place", phrase);
+        Found<Place>? places = Checked(names.Places(phrase, scope, help: true), "C021", "place", phrase);
         if (places is null || One(places, phrase) is not { } group)
         {
             return null;
@@ -43,15 +43,15 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
 
     public Role? Role(Phrase phrase)
     {
-        Found<Role>? roles = Checked(names.Roles(phrase, scope), "C022", "role", phrase);
+        Found<Role>? roles = Checked(names.Roles(phrase, scope, help: true), "C022", "role", phrase);
         return roles is null || One(roles, phrase) is not { } group ? null : group[0];
     }
 
-    public ImmutableArray<Role> Roles(ImmutableArray<Phrase> phrases) => [.. phrases.Select(Role).OfType<Role>()];
+    public ImmutableArray<Role> Roles(ImmutableArray<Phrase> phrases) => [.. phrases.Where(p => !names.IsNobody(p)).Select(Role).OfType<Role>()];
 
     public Found<Sign>? Signs(Phrase phrase)
     {
-        Found<Sign> signs = names.Signs(phrase, scope);
+        Found<Sign> signs = names.Signs(phrase, scope, help: true);
         if (!signs.IsFound && names.Facts(phrase, scope).IsFound)
         {
             found.Add(CardMessages.FactInCondition(phrase.Span, phrase.Text));
@@ -63,7 +63,7 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
 
     public Found<Fact>? Facts(Phrase phrase)
     {
-        Found<Fact> facts = names.Facts(phrase, scope);
+        Found<Fact> facts = names.Facts(phrase, scope, help: true);
         if (!facts.IsFound && names.Signs(phrase, scope).IsFound)
         {
             found.Add(CardMessages.NotAFact(phrase.Span, phrase.Text));
@@ -75,7 +75,7 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
 
     public Protection? Protection(Phrase phrase)
     {
-        Found<Protection>? protections = Checked(names.Protections(phrase, scope), "C025", "protection", phrase);
+        Found<Protection>? protections = Checked(names.Protections(phrase, scope, help: true), "C025", "protection", phrase);
         return protections is null || One(protections, phrase) is not { } group ? null : group[0];
     }
 

@@ -57,11 +57,11 @@ public static class ProgramListing
 
     private static string Words(Condition condition) => condition switch
     {
-        Condition.Shows shows => Number($"{shows.Item.Name} {Sign(shows.Comparison)} {shows.Value}"),
-        Condition.ShowsWord shows => Number($"{shows.Item.Name} {shows.Word} ({shows.From}..{shows.To})"),
+        Condition.Shows shows => Number($"{shows.Item.Name} {Sign(shows.Comparison)} {shows.Value:G9}"),
+        Condition.ShowsWord shows => Number($"{shows.Item.Name} {shows.Word} ({shows.From:G9}..{shows.To:G9})"),
         Condition.PositionIs position => $"{position.Item.Name} = {position.Position}",
         Condition.SignHolds sign => $"sign '{sign.Sign.Name}'",
-        Condition.Compare compare => Number($"({compare.Expression.Text}) {Sign(compare.Comparison)} {compare.Value}"),
+        Condition.Compare compare => Number($"({compare.Expression.Text}) {Sign(compare.Comparison)} {compare.Value:G9}"),
         Condition.OneInReach one => $"in reach ({string.Join(" | ", one.Cases.Select(c => Words(c.Condition)))})",
         Condition.Not not => $"not {Words(not.Inner)}",
         Condition.All all => $"({string.Join(" and ", all.Parts.Select(Words))})",

@@ -68,6 +68,11 @@ internal sealed partial class StepCompiler
         }
 
         Condition? condition = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
+        if (sentence.Slots.GetValueOrDefault("count") is null)
+        {
+            Found.Add(CardMessages.NoLimit(sentence.Span));
+        }
+
         int times = (sentence.Slots.GetValueOrDefault("count") as Slot.Count)?.Number ?? 1;
         double period = sentence.AmountAt("period") is null ? 0 : Seconds(sentence, "period");
         int back = from >= 0 ? StepLabel(first) : _endLabel;
@@ -97,11 +102,12 @@ internal sealed partial class StepCompiler
         }
     }
 
-    /// <summary>The first whose condition holds is done, and no other.</summary>
+    /// <summary>The first whose condition holds is done, and no other; one without a condition is done when none before it was.</summary>
     private void OneOf(Sentence sentence, ImmutableArray<CardElement.ListItem> list)
     {
         int end = _ops.NewLabel();
-        foreach (Sentence choice in sentence.ActionsAt("actions").Concat(list.SelectMany(i => i.Sentences)))
+        Sentence[] choices = [.. sentence.ActionsAt("actions"), .. list.SelectMany(i => i.Sentences)];
+        foreach (Sentence choice in choices)
         {
             int next = _ops.NewLabel();
             if (choice.Operation == Operation.If && choice.ConditionAt("condition") is { } seen)
@@ -118,14 +124,13 @@ internal sealed partial class StepCompiler
                 Compile(choice, []);
             }
 
-            _ops.Add(new CardOp.Jump(end) { Step = _step, Span = choice.Span, Person = _person });
-            _ops.Place(next);
-        }
+            Sentence done = choice.Operation == Operation.If ? choice.ActionsAt("action").LastOrDefault() ?? choice : choice;
+            if (!Leaves(done) && choice != choices[^1])
+            {
+                _ops.Add(new CardOp.Jump(end) { Step = _step, Span = choice.Span, Person = _person });
+            }
 
-        int otherwise = Otherwise(sentence, end);
-        if (otherwise != end)
-        {
-            _ops.Add(new CardOp.Jump(otherwise) { Step = _step, Span = sentence.Span, Person = _person });
+            _ops.Place(next);
         }
 
         _ops.Place(end);

@@ -157,15 +157,24 @@ internal sealed partial class StepCompiler
 
     private void Read(Sentence sentence)
     {
+        if (NameOf(sentence) is var (item, index))
+        {
+            _ops.Add(new CardOp.Read(item, index) { Step = _step, Span = sentence.Span, Person = _person });
+        }
+    }
+
+    /// <summary>What is read and the name it gets.</summary>
+    private (ItemChoice Item, int Name)? NameOf(Sentence sentence)
+    {
         if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("letter") is not { } name || _resolver.Item(phrase) is not { } item)
         {
-            return;
+            return null;
         }
 
         if (item.Candidates.FirstOrDefault(i => i.Reading is null) is { } blank)
         {
             Found.Add(CardMessages.NotRead(phrase.Span, blank.Name));
-            return;
+            return null;
         }
 
         Reading reading = item.Candidates[0].Reading!;
@@ -173,10 +182,9 @@ internal sealed partial class StepCompiler
         if (taken)
         {
             Found.Add(CardMessages.NameTaken(name.Span, name.Text));
-            return;
+            return null;
         }
 
-        int index = _written.IndexOf(new(name.Text, reading.Unit, reading.Resolution));
-        _ops.Add(new CardOp.Read(item, index) { Step = _step, Span = sentence.Span, Person = _person });
+        return (item, _written.IndexOf(new(name.Text, reading.Unit, reading.Resolution)));
     }
 }

@@ -75,7 +75,7 @@ internal sealed partial class StepCompiler
         ItemChoice? control = null;
         if (sentence.PhraseAt("protection") is { } wanted && role is not null)
         {
-            protection = ProtectionOf(wanted, _resolver.Names.Book.Protections.Values.Where(p => p.AskedOf == role.Name));
+            protection = AskedFor(wanted, role);
             _asked.AddRange(protection is null ? [] : [protection]);
         }
         else if (sentence.PhraseAt("item") is { } item)
@@ -88,6 +88,9 @@ internal sealed partial class StepCompiler
             ? Nothing(sentence, otherwise)
             : new CardOp.Ask(role, protection, control, limit, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
     }
+
+    private Protection? AskedFor(Phrase phrase, Role? role) =>
+        ProtectionOf(phrase, _resolver.Names.Book.Protections.Values.Where(p => p.AskedOf == role?.Name));
 
     /// <summary>The protection a phrase names; the only one there is for the bare word.</summary>
     private Protection? ProtectionOf(Phrase phrase, IEnumerable<Protection> known)

@@ -48,6 +48,7 @@ internal sealed partial class StepCompiler
         }
 
         _endLabel = _ops.NewLabel();
+        Remember(_card.Forgotten);
         foreach (CardElement.Step step in _card.Steps)
         {
             Compile(step);
@@ -75,6 +76,22 @@ internal sealed partial class StepCompiler
         {
             ImmutableArray<CardElement.ListItem> list = CardStructure.TakesList(step) ? _card.ListUnder(step) : [];
             Compile(sentence, list);
+        }
+    }
+
+    /// <summary>Keeps the names of sentences that were left out, without doing them.</summary>
+    private void Remember(ImmutableArray<Sentence> forgotten)
+    {
+        foreach (Sentence sentence in forgotten)
+        {
+            if (sentence.Operation == Operation.Read)
+            {
+                NameOf(sentence);
+            }
+            else if (sentence.PhraseAt("role") is { } role && sentence.PhraseAt("protection") is { } wanted && AskedFor(wanted, _resolver.Role(role)) is { } protection)
+            {
+                _asked.Add(protection);
+            }
         }
     }
 

@@ -36,11 +36,12 @@ public sealed class CardLanguage
 
     public ImmutableArray<SentenceForm> Of(Operation operation) => _byOperation.GetValueOrDefault(operation, []);
 
-    /// <summary>The row with which an operation is printed: the first that has all the gaps; null where the language lacks it.</summary>
+    /// <summary>The row with which an operation is printed: the first whose gaps are just these; null where the language lacks it.</summary>
     public SentenceForm? FormFor(Operation operation, IEnumerable<string> gaps)
     {
+        HashSet<string> filled = [.. gaps];
         ImmutableArray<SentenceForm> rows = Of(operation);
-        return rows.FirstOrDefault(f => gaps.All(g => f.Pattern.SlotNames.Contains(g))) ?? rows.FirstOrDefault();
+        return rows.FirstOrDefault(f => filled.IsSubsetOf(f.Pattern.SlotNames) && filled.IsSupersetOf(f.Pattern.Required)) ?? rows.FirstOrDefault();
     }
 
     /// <summary>What lint and the compiler should know about an operation.</summary>

@@ -32,7 +32,7 @@ public static partial class EnglishForms
         new(Operation.Hold, FormPlace.Step, "Hold {item} at {position} for {limit:time}", "held {item} at {position} for {limit}", hints: Operates),
         new(Operation.HoldUntil, FormPlace.Step, "Hold {item} at {position} until {condition}, at most {limit:time}", "held {item} at {position} until {condition}",
             "held {item} at {position} for {limit}, and it did not come to be that {condition}", hints: Operates | FormHints.Limited),
-        new(Operation.LockAndTag, FormPlace.Step, "Lock and tag {item}", "locked and tagged {item}", hints: FormHints.Action | FormHints.NotRun),
+        new(Operation.LockAndTag, FormPlace.Step, "Lock and tag {item}", "locked and tagged {item}", hints: FormHints.Action),
     ];
 
     private static IEnumerable<SentenceForm> Looking() =>
@@ -62,13 +62,14 @@ public static partial class EnglishForms
     private static IEnumerable<SentenceForm> Steering() =>
     [
         new(Operation.If, FormPlace.Step, "If {condition}, {action}", "saw that {condition}", "saw that it was not so: {condition}", hints: FormHints.Looks),
+        new(Operation.If, FormPlace.Step, "If {condition} {action}", hints: FormHints.Looks),
         new(Operation.When, FormPlace.Step, "When {condition}, {action}"),
         new(Operation.AnyOrder, FormPlace.Step, "In any order:[ {actions}]"),
         new(Operation.OneOf, FormPlace.Step, "Do one of:[ {actions}]"),
         new(Operation.SameTime, FormPlace.Step, "At the same time:[ {actions}]", hints: FormHints.NotRun),
-        new(Operation.Repeat, FormPlace.Step, "Repeat steps {first:step} to {last:step} until {condition}, at most {count} times[, every {period:time}]",
+        new(Operation.Repeat, FormPlace.Step, "Repeat steps {first:step} to {last:step} until {condition}[, at most {count} times][, every {period:time}]",
             "were done with steps {first} to {last}: {condition}", "went back to step {first}, as it was not so: {condition}", hints: FormHints.Looks | FormHints.Limited),
-        new(Operation.Repeat, FormPlace.Step, "Repeat step {first:step} until {condition}, at most {count} times[, every {period:time}]", "were done with step {first}: {condition}",
+        new(Operation.Repeat, FormPlace.Step, "Repeat step {first:step} until {condition}[, at most {count} times][, every {period:time}]", "were done with step {first}: {condition}",
             "went back to step {first}, as it was not so: {condition}", hints: FormHints.Looks | FormHints.Limited),
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\"[ with {letter:name} = {word:words}]", hints: FormHints.Action | FormHints.NotRun),
         new(Operation.Stop, FormPlace.Step, "Stop[, and tell {roles}][: {text}]", "stopped there", hints: FormHints.Leaves),

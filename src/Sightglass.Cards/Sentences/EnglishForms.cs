@@ -10,10 +10,10 @@ public static partial class EnglishForms
 
     private static IEnumerable<SentenceForm> Head() =>
     [
-        new(Operation.Card, FormPlace.Head, "Card: {title:text}"),
-        new(Operation.For, FormPlace.Head, "For: {roles}[; told: {told:roles}]"),
-        new(Operation.Told, FormPlace.Head, "Told: {told:roles}"),
-        new(Operation.Needs, FormPlace.Head, "Needs: {needs:texts}"),
+        new(Operation.Card, FormPlace.Head, "Card: {title:text}", hints: FormHints.NoStop),
+        new(Operation.For, FormPlace.Head, "For: {roles}[; told: {told:roles}]", hints: FormHints.NoStop),
+        new(Operation.Told, FormPlace.Head, "Told: {told:roles}", hints: FormHints.NoStop),
+        new(Operation.Needs, FormPlace.Head, "Needs: {needs:texts}", hints: FormHints.NoStop),
         new(Operation.LetWhere, FormPlace.Head, "Let {letter:name} be the {noun:words} where {condition}, out of {domain:texts}"),
         new(Operation.LetWhere, FormPlace.Head, "Let {letter:name} be the {noun:words}, out of {domain:texts}, where {condition}"),
         new(Operation.LetWhose, FormPlace.Head, "Let {letter:name} be the {noun:words} whose {condition}, out of {domain:texts}"),
@@ -69,5 +69,9 @@ public static partial class EnglishForms
         SignVerbs = ["is seen", "are seen", "is heard", "are heard", "is smelled", "are smelled", "is felt"],
         StoppedText = "{title}: stopped at step {step}",
         You = "You",
+        Nobody = "nobody",
+        Sides = ["right", "left"],
+        NotSo = "it is not so that {0}",
+        Showed = "it showed {0}",
     };
 }

@@ -23,4 +23,7 @@ public enum FormHints
 
     /// <summary>It is read and printed, but nothing runs it yet.</summary>
     NotRun = 32,
+
+    /// <summary>It is printed without a full stop.</summary>
+    NoStop = 64,
 }

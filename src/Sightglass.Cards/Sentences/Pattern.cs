@@ -14,6 +14,7 @@ public sealed class Pattern
         Text = text;
         Parts = parts;
         SlotNames = [.. Slots(parts).Select(s => s.Name)];
+        Required = [.. parts.OfType<PatternPart.Slot>().Select(s => s.Name)];
         Leading = [.. parts.TakeWhile(p => p is PatternPart.Literal).Select(p => ((PatternPart.Literal)p).Text)];
         LiteralCount = parts.Count(p => p is PatternPart.Literal);
         TakesRest = Slots(parts).LastOrDefault()?.Kind is SlotKind.Text or SlotKind.Actions;
@@ -24,6 +25,9 @@ public sealed class Pattern
     public ImmutableArray<PatternPart> Parts { get; }
 
     public ImmutableArray<string> SlotNames { get; }
+
+    /// <summary>The gaps that cannot be left out.</summary>
+    public ImmutableArray<string> Required { get; }
 
     /// <summary>The words with which the sentence begins.</summary>
     public ImmutableArray<string> Leading { get; }

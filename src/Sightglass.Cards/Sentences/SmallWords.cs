@@ -30,6 +30,18 @@ public sealed record SmallWords
     /// <summary>The person of the story: You.</summary>
     public required string You { get; init; }
 
-    /// <summary>Verbs that carry a position, shown when a control has no such position.</summary>
+    /// <summary>The word that stands for no role: nobody.</summary>
+    public required string Nobody { get; init; }
+
+    /// <summary>Words after a comma in a name that are told as a side: right, left.</summary>
+    public required ImmutableArray<string> Sides { get; init; }
+
+    /// <summary>Denies a whole condition; <c>{0}</c> is the condition.</summary>
+    public required string NotSo { get; init; }
+
+    /// <summary>Adds what an instrument showed; <c>{0}</c> is the reading.</summary>
+    public required string Showed { get; init; }
+
+    /// <summary>With what a line begins that is not printed on the card.</summary>
     public string Comment { get; init; } = "#";
 }

@@ -10,6 +10,12 @@ public sealed record Card(SourceText Source, CardLanguage Language, ImmutableArr
     /// <summary>Whether reading found an error: such a card can be printed but not compiled.</summary>
     public bool HasErrors { get; init; }
 
+    /// <summary>
+    /// Sentences of steps that a misstep leaves out and whose names other steps use: a number that was never read is not a number, and
+    /// no comparison with it holds.
+    /// </summary>
+    public ImmutableArray<Sentence> Forgotten { get; init; } = [];
+
     /// <summary>The title, or an empty text.</summary>
     public string Title => Head(Operation.Card)?.TextAt("title")?.Value ?? "";
 

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards.Parsing;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
+
+namespace Sightglass.Cards.Lint;
+
+/// <summary>Short sentences, short texts, at most three nouns in a row.</summary>
+internal sealed class LengthRule() : LintRule(6)
+{
+    private const int MostInStep = 20;
+    private const int MostInNotice = 25;
+    private const int MostSentences = 6;
+    private const int MostNouns = 3;
+
+    public override void Check(LintContext card)
+    {
+        HashSet<string> nouns = Nouns(card);
+        foreach (Sentence sentence in card.StepSentences.SelectMany(s => s.Tails.Prepend(s)))
+        {
+            CheckLength(card, sentence.Span, LintContext.WordsIn(sentence.Span), MostInStep);
+            foreach (Slot.Text text in sentence.WithInner().SelectMany(s => s.Slots.Values.OfType<Slot.Text>()))
+            {
+                CheckNouns(card, text.Span, nouns);
+            }
+        }
+
+        foreach (CardElement.Notice notice in card.Notices)
+        {
+            CheckNotice(card, notice, nouns);
+        }
+    }
+
+    private static void CheckNotice(LintContext card, CardElement.Notice notice, HashSet<string> nouns)
+    {
+        Span span = notice.Sentence.TextAt("text")?.Span ?? Span.None;
+        ImmutableArray<ImmutableArray<Word>> sentences = NoticeSentences.Of(card.Language, span);
+        foreach (ImmutableArray<Word> sentence in sentences)
+        {
+            CheckLength(card, span, sentence, MostInNotice);
+        }
+
+        if (sentences.Length > MostSentences)
+        {
+            card.Found.Add(LintMessages.TooManySentences(span, sentences.Length, MostSentences));
+        }
+
+        CheckNouns(card, span, nouns);
+    }
+
+    private static void CheckLength(LintContext card, Span span, ImmutableArray<Word> words, int most)
+    {
+        int count = words.Count(w => !w.IsMark);
+        if (count > most)
+        {
+            card.Found.Add(LintMessages.TooLong(span, count, most));
+        }
+    }
+
+    /// <summary>A row of words that are all parts of names in the book, but no name itself.</summary>
+    private static void CheckNouns(LintContext card, Span span, HashSet<string> nouns)
+    {
+        List<string> row = [];
+        foreach (Word word in LintContext.WordsIn(span).Append(new Word(".", 0, 0)))
+        {
+            if (nouns.Contains(word.Text))
+            {
+                row.Add(word.Text);
+                continue;
+            }
+
+            string name = string.Join(' ', row);
+            if (row.Count > MostNouns && !card.Book.Items.Keys.Any(i => name.Contains(i, StringComparison.OrdinalIgnoreCase)))
+            {
+                card.Found.Add(LintMessages.NounRow(span, name));
+            }
+
+            row.Clear();
+        }
+    }
+
+    private static HashSet<string> Nouns(LintContext card) =>
+        new(card.Book.Items.Keys.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !card.Words.NotNouns.Any(w.Is)).Select(w => w.Text), StringComparer.OrdinalIgnoreCase);
+}

@@ -1,0 +1,35 @@
+using Sightglass.Cards.Missteps;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
+
+namespace Sightglass.Cards.Lint;
+
+/// <summary>A step with a time limit says what to do when it is missed; before a long one something says that the time runs.</summary>
+internal sealed class TimeLimitRule() : LintRule(15)
+{
+    private const double LongSeconds = 1800;
+
+    public override void Check(LintContext card)
+    {
+        CardElement.Step? before = null;
+        foreach (CardElement.Step step in card.Card.Steps)
+        {
+            foreach (Sentence sentence in step.Sentences.Where(s => card.Language.HintsOf(s.Operation).HasFlag(FormHints.Limited)))
+            {
+                if (sentence.Tail(Operation.IfNot) is null)
+                {
+                    card.Found.Add(LintMessages.MissedLimit(sentence.Span));
+                }
+
+                bool isLong = sentence.AmountAt("limit")?.Quantity.Si >= LongSeconds;
+                bool told = before?.Sentences.Any(s => s.Operation == Operation.Tell) ?? false;
+                if (isLong && !told && Misstep.NoticesOf(card.Card, step).IsEmpty)
+                {
+                    card.Found.Add(LintMessages.SilentStart(sentence.Span));
+                }
+            }
+
+            before = step;
+        }
+    }
+}

@@ -1,0 +1,122 @@
+using Sightglass.Cards.Sentences;
+
+namespace Sightglass.Cards.Tests;
+
+/// <summary>Each sentence of the language with the operations it becomes.</summary>
+public sealed class SentenceFormTests
+{
+    [Theory]
+    [InlineData("Go to the fuel panel on the right side.", "go fuel panel, right")]
+    [InlineData("Walk to the cab", "go cab")]
+    [InlineData("Open the aft supply valve.", "set aft supply valve = open")]
+    [InlineData("Close aft supply valve", "set aft supply valve = closed")]
+    [InlineData("shut the aft supply valve.", "set aft supply valve = closed")]
+    [InlineData("Turn the throttle to notch 1.", "set throttle = notch 1")]
+    [InlineData("Set the throttle to idle.", "set throttle = idle")]
+    [InlineData("Push the emergency fuel cut-off, right once.", "set emergency fuel cut-off, right = pushed")]
+    [InlineData("Press the emergency fuel cut-off on the left side.", "set emergency fuel cut-off, left = pushed")]
+    [InlineData("Start the engine.", "set engine = running")]
+    [InlineData("Stop the engine.", "set engine = stopped")]
+    [InlineData("Hold the throttle at notch 8 for 10 s.", "hold throttle = notch 8 for 10 s")]
+    [InlineData("Read the cab fuel gauge as P1.", "read cab fuel gauge -> P1")]
+    [InlineData("Wait 2 min.", "wait 120 s")]
+    [InlineData("Wait for 60s.", "wait 60 s")]
+    [InlineData("Look for fuel at the foot of the aft compartment.", "look fuel is seen at the foot of the aft compartment else 1")]
+    [InlineData("Look whether fuel is smelled.", "look fuel is smelled else 1")]
+    [InlineData("Tell the engineer, the conductor and the mechanical desk: fuel on the ground. Stand back.", "tell engineer, conductor, mechanical desk: fuel on the ground. Stand back")]
+    [InlineData("Give back protection for going between.", "give back going between")]
+    [InlineData("Lock and tag the fuel pump switch.", "lock and tag fuel pump switch")]
+    [InlineData("Stop: call for help.", "stop: call for help")]
+    [InlineData("Stop.", "stop: Test: stopped at step 1")]
+    [InlineData("Engineer: Turn the throttle to idle.", "engineer: set throttle = idle")]
+    public void Compile_OneSentence_OneOperation(string sentence, string expected) => Assert.Equal($"0: [1] {expected}\n1: [1] done", Cards.Ops(sentence));
+
+    [Theory]
+    [InlineData("Check that the cab fuel gauge shows low. If not, go to step 2.", "0: [1] check cab fuel gauge low (0..0.2) else 1")]
+    [InlineData("Check that the cab fuel gauge shows low. If not, go to the end.", "0: [1] check cab fuel gauge low (0..0.2) else 2")]
+    [InlineData("Wait until the cab fuel gauge shows low, at most 5 min.", "0: [1] wait until cab fuel gauge low (0..0.2) at most 300 s else 1")]
+    [InlineData("Wait until the cab fuel gauge shows low, at most 5 min. If not, go to step 2.", "0: [1] wait until cab fuel gauge low (0..0.2) at most 300 s else 1")]
+    public void Compile_Looking_GoesOnOrElsewhere(string sentence, string expected) =>
+        Assert.Equal($"{expected}\n1: [2] wait 1 s\n2: [2] done", Cards.Ops(sentence, "Wait 1 s."));
+
+    [Fact]
+    public void Compile_IfNotStopAndTell_TellsAndStopsBehindTheLastStep() => Assert.Equal(
+        "0: [1] check fuel pressure gauge >= 275790.292 else 2\n1: [1] done\n2: [1] tell mechanical desk: no pressure\n3: [1] stop: no pressure",
+        Cards.Ops("Check that the fuel pressure gauge shows at least 40 psi. If not, stop, and tell the mechanical desk: no pressure."));
+
+    [Fact]
+    public void Compile_IfNotAction_DoesItAndComesBack() => Assert.Equal(
+        "0: [1] check aft supply valve = open else 3\n1: [2] wait 5 s\n2: [2] done\n3: [1] set aft supply valve = open\n4: [1] jump 1",
+        Cards.Ops("Check that the aft supply valve is open. If not, open the aft supply valve.", "Wait 5 s."));
+
+    [Fact]
+    public void Compile_If_SkipsItsAction() => Assert.Equal(
+        "0: [1] if sign 'fuel is smelled' else 2\n1: [1] set aft supply valve = closed\n2: [1] done",
+        Cards.Ops("If fuel is smelled, close the aft supply valve."));
+
+    [Fact]
+    public void Compile_AskProtection_WaitsForTheAnswer() => Assert.Equal(
+        "0: [1] ask engineer for going between at most 300 s else 3\n1: [2] give back going between\n2: [2] done\n3: [1] stop: no answer",
+        Cards.Ops("Ask the engineer for protection for going between. Wait for the answer, at most 5 min. If not, stop: no answer.", "Give back protection."));
+
+    [Fact]
+    public void Compile_AskBareProtection_MeansTheOneOfThatRole() => Assert.StartsWith(
+        "0: [1] ask engineer for going between at most 60 s",
+        Cards.Ops("Ask the engineer for protection. Wait for the answer, at most 1 min. If not, stop."));
+
+    [Fact]
+    public void Compile_AskPermission_NamesTheControl() => Assert.StartsWith(
+        "0: [1] ask engineer for permission: engine at most 300 s else 2",
+        Cards.Ops("Ask the engineer for permission to operate the engine. Wait for the answer, at most 5 min. If not, stop."));
+
+    [Fact]
+    public void Compile_HoldUntil_HasALimit() => Assert.Equal(
+        "0: [1] hold throttle = notch 8 for 20 s until cab fuel gauge low (0..0.2) else 2\n1: [1] done\n2: [1] stop: it stays",
+        Cards.Ops("Hold the throttle at notch 8 until the cab fuel gauge shows low, at most 20 s. If not, stop: it stays."));
+
+    [Theory]
+    [InlineData("In any order:\n   - Open the aft drain cock.\n   - Open the centre drain cock.")]
+    [InlineData("In any order:\n  # a comment\n\n  a. Open the aft drain cock.\n  b. Open the centre drain cock.")]
+    [InlineData("In any order: Open the aft drain cock. Open the centre drain cock.")]
+    public void Compile_InAnyOrder_DoesEach(string step) => Assert.Equal(
+        "0: [1] set aft drain cock = open\n1: [1] set centre drain cock = open\n2: [1] done", Cards.Ops(step));
+
+    [Fact]
+    public void Compile_OneOf_DoesTheFirstThatHolds() => Assert.Equal(
+        """
+        0: [1] if cab fuel gauge low (0..0.2) else 3
+        1: [1] set aft drain cock = open
+        2: [1] jump 6
+        3: [1] if sign 'fuel is smelled' else 5
+        4: [1] stop: fuel
+        5: [1] set aft drain cock = closed
+        6: [1] done
+        """,
+        Cards.Ops("Do one of:\n   - If the cab fuel gauge shows low, open the aft drain cock.\n   - If fuel is smelled, stop: fuel.\n   - Close the aft drain cock."));
+
+    [Fact]
+    public void Compile_Repeat_GoesBackWithACounter() => Assert.Equal(
+        """
+        0: [1] set aft drain cock = open
+        1: [2] set aft drain cock = closed
+        2: [3] repeat until not sign 'fuel is smelled' at most 3 times every 120 s back 0 counter 0 else 4
+        3: [3] done
+        4: [3] stop: water
+        """,
+        Cards.Ops("Open the aft drain cock.", "Close the aft drain cock.", "Repeat steps 1 to 2 until no fuel is smelled, at most 3 times, every 2 min. If not, stop: water."));
+
+    [Fact]
+    public void Compile_Calculation_ComparesNumbersWrittenDown() => Assert.Equal(
+        "0: [1] read cab fuel gauge -> P1\n1: [2] read cab fuel gauge -> P2\n2: [3] check (P1 − P2) <= 0.05 else 4\n3: [3] done\n4: [3] stop: leakage {P1 − P2 in %}",
+        Cards.Ops("Read the cab fuel gauge as P1.", "Read the cab fuel gauge as P2.", "Check that P1 − P2 is at most 5 %. If not, stop: leakage {P1 − P2}."));
+
+    [Fact]
+    public void Language_EveryOperationOfTheTable_HasAPatternThatPrints()
+    {
+        foreach (SentenceForm form in EnglishForms.Language.Forms)
+        {
+            Assert.NotEmpty(form.Pattern.Readable());
+            Assert.Equal(form.Pattern.SlotNames.Length, form.Pattern.SlotNames.Distinct().Count());
+        }
+    }
+}
