@@ -20,6 +20,9 @@ public readonly struct DisplacementPump : ILaw
 
     private const double ReliefRounding = 0.05;
 
+    /// <summary>Where the static head at the first end stands in the sheet: what a change of tilt changes.</summary>
+    public const int OffsetParameter = 7;
+
     public static int Potentials => 2;
 
     public static int Flows => 1;

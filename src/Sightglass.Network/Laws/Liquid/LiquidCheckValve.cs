@@ -14,6 +14,9 @@ namespace Sightglass.Network.Laws.Liquid;
 /// </remarks>
 public readonly struct LiquidCheckValve : ILaw
 {
+    /// <summary>Where the static head at the first end stands in the sheet: what a change of tilt changes.</summary>
+    public const int OffsetParameter = 4;
+
     public static int Potentials => 2;
 
     public static int Flows => 1;

@@ -10,6 +10,9 @@ namespace Sightglass.Network.Laws.Liquid;
 /// <remarks>Parameters: a [Pa·s/kg], b [Pa·s²/kg²], offset [Pa]. Input: dirt, 0 = clean, 1 = twice the loss, and so on.</remarks>
 public readonly struct LiquidFilter : ILaw
 {
+    /// <summary>Where the static head at the first end stands in the sheet: what a change of tilt changes.</summary>
+    public const int OffsetParameter = 2;
+
     public static int Potentials => 2;
 
     public static int Flows => 1;

@@ -24,6 +24,9 @@ public readonly struct LiquidOrifice : ILaw
     /// <summary>Discharge coefficient of a sharp-edged opening (any text of hydraulics).</summary>
     public const double SharpEdged = 0.62;
 
+    /// <summary>Where the static head at the first end stands in the sheet: what a change of tilt changes.</summary>
+    public const int OffsetParameter = 2;
+
     public static int Potentials => 2;
 
     public static int Flows => 1;

@@ -15,6 +15,9 @@ namespace Sightglass.Network.Laws.Liquid;
 /// </remarks>
 public readonly struct LiquidPipe : ILaw
 {
+    /// <summary>Where the static head at the first end stands in the sheet: what a change of tilt changes.</summary>
+    public const int OffsetParameter = PipeSheet.Offset;
+
     private const double TwoPerLn10 = 0.8685889638065037;
 
     private const double FirstGuess = 7;

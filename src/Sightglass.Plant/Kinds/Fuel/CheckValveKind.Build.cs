@@ -14,7 +14,7 @@ public sealed partial class CheckValveKind
         {
             double crack = item.Get("opens at");
             double[] sheet = LiquidCheckValve.ParametersOf(law, crack, Math.Max(LeastWidth, crack / 5));
-            LiquidJoin.Add<LiquidCheckValve>(plan, item, sheet, 4, network => [plan.Bind(network, _ => 1), plan.Bind(network, _ => 0)]);
+            LiquidJoin.Add<LiquidCheckValve>(plan, item, sheet, LiquidCheckValve.OffsetParameter, network => [plan.Bind(network, _ => 1), plan.Bind(network, _ => 0)]);
         }
     }
 }

@@ -16,7 +16,7 @@ public sealed partial class DisplacementPumpKind
         Slot worn = plan.Fault(item, "worn", ("share", 0.4))[0];
         SlotFunction speed = Speed(plan, item);
         double[] sheet = DisplacementPump.ParametersOf(flow, slip, density, relief, flow);
-        if (LiquidJoin.Add<DisplacementPump>(plan, item, sheet, 7, network => [plan.Bind(network, speed)]) is { } path)
+        if (LiquidJoin.Add<DisplacementPump>(plan, item, sheet, DisplacementPump.OffsetParameter, network => [plan.Bind(network, speed)]) is { } path)
         {
             int network = plan.FindStore(item.From!.Item)!.Network;
             plan.BindParameter(network, path.FirstParameter + DisplacementPump.SlipParameter, s => density * (slip + (s[worn.Index] * flow / relief)));

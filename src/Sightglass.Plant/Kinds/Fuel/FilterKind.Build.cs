@@ -10,6 +10,6 @@ public sealed partial class FilterKind
     {
         Slot dirt = plan.Fault(item, "dirt", ("factor", 5))[0];
         double[] sheet = LiquidFilter.ParametersOf(item.Get("flow") * item.Get("density"), item.Get("drop"));
-        LiquidJoin.Add<LiquidFilter>(plan, item, sheet, 2, network => [plan.Bind(network, s => Math.Max(0, s[dirt.Index] - 1))]);
+        LiquidJoin.Add<LiquidFilter>(plan, item, sheet, LiquidFilter.OffsetParameter, network => [plan.Bind(network, s => Math.Max(0, s[dirt.Index] - 1))]);
     }
 }

@@ -10,7 +10,7 @@ public sealed partial class OrificeKind
     {
         if (LiquidJoin.Opening(plan, item) is { } law)
         {
-            LiquidJoin.Add<LiquidOrifice>(plan, item, law, 2, network => [plan.Bind(network, _ => 1)]);
+            LiquidJoin.Add<LiquidOrifice>(plan, item, law, LiquidOrifice.OffsetParameter, network => [plan.Bind(network, _ => 1)]);
         }
     }
 }

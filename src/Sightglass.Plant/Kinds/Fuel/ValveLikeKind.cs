@@ -19,7 +19,7 @@ public abstract class ValveLikeKind : KindBuilder
         Slot passes = plan.Fault(item, "passes", ("share", 0.05))[0];
         if (LiquidJoin.Opening(plan, item) is { } law)
         {
-            LiquidJoin.Add<LiquidOrifice>(plan, item, law, 2, network => [plan.Bind(network, s => s[position.Index] > 0.5 ? 1 : s[passes.Index])]);
+            LiquidJoin.Add<LiquidOrifice>(plan, item, law, LiquidOrifice.OffsetParameter, network => [plan.Bind(network, s => s[position.Index] > 0.5 ? 1 : s[passes.Index])]);
         }
     }
 }
