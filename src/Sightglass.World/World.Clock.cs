@@ -278,6 +278,7 @@ public sealed partial class World
             return;
         }
 
+        TellTrue();
         RememberMargins();
         if (!SlotsChangeAnything())
         {

@@ -56,6 +56,12 @@ public sealed partial class World
         }
 
         _fireAt = SimTime.Never;
+        TellTrue();
+    }
+
+    /// <summary>Tells those whose margin has come true: located in a step, or by a jump of a slot at this moment.</summary>
+    private void TellTrue()
+    {
         for (int i = 0; i < _sentinels.Count && Run is { Ended: Runs.OutcomeKind.Running }; i++)
         {
             Sentinel s = _sentinels[i];
