@@ -25,6 +25,7 @@ public sealed partial class World
     private readonly double[] _applied;
     private readonly List<Sentinel> _sentinels = [];
     private readonly List<Person> _people = [];
+    private readonly List<Person> _known = [];
     private readonly List<WorldAction> _actions = [];
     private readonly List<Situations.DrawnFault> _faults = [];
     private Phase _phase;
@@ -96,7 +97,8 @@ public sealed partial class World
 
     internal LaneBank Bank => _bank;
 
-    internal int Lane => _lane;
+    /// <summary>Which lane of its bank it is.</summary>
+    public int Lane => _lane;
 
     /// <summary>Back to the plan's start: time zero, nobody there, nothing on the agenda.</summary>
     public void Reset()
@@ -136,7 +138,14 @@ public sealed partial class World
     /// <summary>Puts somebody at a place.</summary>
     public Person AddPerson(Book.Model.Role role, string place)
     {
-        Person person = new(_people.Count, role, Plan.Ways.IndexOf(place));
+        int at = Plan.Ways.IndexOf(place);
+        if (_people.Count == _known.Count)
+        {
+            _known.Add(new(_people.Count, role, at));
+        }
+
+        Person person = _known[_people.Count];
+        person.Take(_people.Count, role, at);
         _people.Add(person);
         return person;
     }

@@ -15,6 +15,7 @@ internal sealed class LaneWorker : IDisposable
     private readonly World.World[] _worlds;
     private readonly CaseDraws[] _draws;
     private readonly int[] _case;
+    private readonly CardRun[] _runs;
 
     public LaneWorker(TrialSetup setup, ulong seed)
     {
@@ -23,6 +24,8 @@ internal sealed class LaneWorker : IDisposable
         _worlds = [.. Enumerable.Range(0, Basics.Numbers.Lanes.Count).Select(lane => new World.World(_bank, lane, setup.Times))];
         _draws = [.. _worlds.Select(_ => new CaseDraws(seed, 0))];
         _case = [.. _worlds.Select(_ => -1)];
+        MarginCache margins = new();
+        _runs = [.. _worlds.Select(_ => new CardRun(setup.Choices, margins))];
     }
 
     public void Run(CaseQueue queue, int firstCase, Action<int, Outcome> done, CancellationToken stop)
@@ -79,7 +82,7 @@ internal sealed class LaneWorker : IDisposable
     {
         world.Reset();
         _setup.Start.Apply(world, draws);
-        world.Begin(new CardRun(_setup.Choices));
+        world.Begin(_runs[world.Lane]);
         world.Limit = SimTime.Never;
     }
 

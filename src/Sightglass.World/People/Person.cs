@@ -3,14 +3,16 @@ using Sightglass.Book.Model;
 namespace Sightglass.World.People;
 
 /// <summary>Somebody in the world: a role, a place, and hands for one action at a time.</summary>
-public sealed class Person(int id, Role role, int place)
+public sealed class Person
 {
-    public int Id { get; } = id;
+    internal Person(int id, Role role, int place) => Take(id, role, place);
 
-    public Role Role { get; } = role;
+    public int Id { get; private set; }
+
+    public Role Role { get; private set; } = null!;
 
     /// <summary>Number of the place in the plan's way table; −1 while walking.</summary>
-    public int Place { get; set; } = place;
+    public int Place { get; set; }
 
     /// <summary>Where a walk ends; −1 while standing.</summary>
     public int WalkingTo { get; set; } = -1;
@@ -23,4 +25,12 @@ public sealed class Person(int id, Role role, int place)
 
     /// <summary>Controls he was given permission for, by item name.</summary>
     public HashSet<string> Permissions { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Becomes somebody else, in another case: nothing is allocated for it.</summary>
+    [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(Role))]
+    internal void Take(int id, Role role, int place)
+    {
+        (Id, Role, Place, WalkingTo, Walked, Protections) = (id, role, place, -1, 0, 0);
+        Permissions.Clear();
+    }
 }

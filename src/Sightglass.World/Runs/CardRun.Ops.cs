@@ -287,7 +287,21 @@ public sealed partial class CardRun
         _next = granted ? _next + 1 : ask.Else;
     }
 
-    private int ProtectionNumber(Protection protection) => _world.Plan.Book.Protections.Keys.ToList().IndexOf(protection.Name);
+    private int ProtectionNumber(Protection protection)
+    {
+        int number = 0;
+        foreach (string name in _world.Plan.Book.Protections.Keys)
+        {
+            if (name == protection.Name)
+            {
+                break;
+            }
+
+            number++;
+        }
+
+        return number;
+    }
 
     /// <summary>The last step is done: is the result there, and does it stay?</summary>
     private void Judge()
@@ -299,7 +313,7 @@ public sealed partial class CardRun
             return;
         }
 
-        Signal broken = new NotSignal(Margin(done));
+        Signal broken = _margins.Broken(_world.Plan, done);
         if (_world.Watch(Sentinel.Stay, broken) > 0)
         {
             End(OutcomeKind.Failed, "the result is not there at the end");
@@ -308,13 +322,4 @@ public sealed partial class CardRun
 
         _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(_program.StaysSoSeconds), AgendaKind.Stay, 0));
     }
-
-    private Signal Margin(FactCondition condition) => condition switch
-    {
-        FactCondition.Holds h => _world.Plan.Facts[h.Fact.Name],
-        FactCondition.Not n => new NotSignal(Margin(n.Inner)),
-        FactCondition.All a => new AllSignal([.. a.Parts.Select(Margin)]),
-        FactCondition.Any a => new AnySignal([.. a.Parts.Select(Margin)]),
-        _ => throw new ArgumentException($"A fact of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
-    };
 }

@@ -28,7 +28,7 @@ public sealed partial class CardRun
     internal Signal MarginOf(int owner) => owner switch
     {
         >= Sentinel.MustNever => _world.Plan.Facts[_program!.MustNever[owner - Sentinel.MustNever].Name],
-        Sentinel.Stay => new NotSignal(Margin(_program!.DoneWhen!)),
+        Sentinel.Stay => _margins.Broken(_world.Plan, _program!.DoneWhen!),
         _ when _program is null => Margin(_choices[0].Program.UseWhen!),
         _ => Margin(_program.Ops[_next] is CardOp.Hold hold ? hold.Until! : ((CardOp.WaitUntil)_program.Ops[_next]).Condition),
     };

@@ -18,6 +18,7 @@ namespace Sightglass.World.Runs;
 public sealed partial class CardRun
 {
     private readonly ImmutableArray<ProgramChoice> _choices;
+    private readonly MarginCache _margins;
     private readonly double[] _written;
     private readonly int[] _counters;
     private World _world = null!;
@@ -34,7 +35,8 @@ public sealed partial class CardRun
     private const int NeverUsed = 2;
 
     /// <param name="choices">A program for each thing the letter may stand for; the first whose sign holds is run.</param>
-    public CardRun(ImmutableArray<ProgramChoice> choices)
+    /// <param name="margins">Kept from run to run of one thread, so that nothing is made twice; null for a run alone.</param>
+    public CardRun(ImmutableArray<ProgramChoice> choices, MarginCache? margins = null)
     {
         if (choices.IsDefaultOrEmpty)
         {
@@ -42,6 +44,7 @@ public sealed partial class CardRun
         }
 
         _choices = choices;
+        _margins = margins ?? new();
         _written = new double[choices.Max(c => c.Program.Names.Length)];
         _counters = new int[choices.Max(c => c.Program.Counters)];
     }
@@ -71,6 +74,7 @@ public sealed partial class CardRun
 
     internal void Attach(World world)
     {
+        Clear();
         _world = world;
         CardProgram any = _choices[0].Program;
         _holder = FindPerson(any.For.Length > 0 ? any.For[0] : null) ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
@@ -173,7 +177,15 @@ public sealed partial class CardRun
 
         _world.StopWatching(Sentinel.Wait);
         _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
-        _program = _choices.FirstOrDefault(c => c.When is null || Holds(c.When))?.Program;
+        foreach (ProgramChoice choice in _choices)
+        {
+            if (choice.When is null || Holds(choice.When))
+            {
+                _program = choice.Program;
+                break;
+            }
+        }
+
         if (_program is null)
         {
             End(OutcomeKind.NotApplicable, "");
@@ -196,14 +208,30 @@ public sealed partial class CardRun
 
     private bool Holds(Condition condition) => _world.Value(Margin(condition)) >= 0;
 
-    private Signal Margin(Condition condition)
+    private Signal Margin(Condition condition) => _margins.Of(_world.Plan, condition, _world.People[_actor].Place, _written);
+
+    private Person? FindPerson(Role? role)
     {
-        int place = _world.People[_actor].Place;
-        return ConditionCompiler.Compile(_world.Plan, condition, place < 0 ? null : _world.Plan.Ways.Places[place].Name, _written);
+        foreach (Person person in _world.People)
+        {
+            if (role is null || person.Role.Name == role.Name)
+            {
+                return person;
+            }
+        }
+
+        return null;
     }
 
-    private Person? FindPerson(Role? role) =>
-        role is null ? (_world.People.Count > 0 ? _world.People[0] : null) : _world.People.FirstOrDefault(p => p.Role.Name == role.Name);
+    /// <summary>Makes the run a new one.</summary>
+    private void Clear()
+    {
+        Array.Clear(_written);
+        Array.Clear(_counters);
+        (_program, _next, _halfway, _judging, _noticing, _heldFrom) = (null, 0, false, false, false, "");
+        (_roundBegan, BeganAt, EndedAt) = (SimTime.Zero, SimTime.Zero, SimTime.Zero);
+        (Ended, Mechanism, Step) = (OutcomeKind.Running, "", 0);
+    }
 
     private void End(OutcomeKind kind, string mechanism)
     {

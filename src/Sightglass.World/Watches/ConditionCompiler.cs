@@ -32,6 +32,17 @@ public static class ConditionCompiler
         _ => throw new ArgumentException($"A condition of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
     };
 
+    /// <summary>Whether it speaks of numbers written down, so that it is another margin in every run.</summary>
+    public static bool DependsOnWritten(Condition condition) => condition switch
+    {
+        Condition.Compare => true,
+        Condition.Not n => DependsOnWritten(n.Inner),
+        Condition.All a => a.Parts.Any(DependsOnWritten),
+        Condition.Any a => a.Parts.Any(DependsOnWritten),
+        Condition.OneInReach o => o.Cases.Any(c => DependsOnWritten(c.Condition)),
+        _ => false,
+    };
+
     /// <summary>What an indication would show with every digit; null for an item that shows nothing.</summary>
     public static Signal? ReadingOf(Plan plan, Item item)
     {

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Missteps;
+using Sightglass.Cards.Tree;
+using Sightglass.Plant.Plans;
+using Sightglass.Trials.Results;
+using Sightglass.Trials.Sweep;
+using Sightglass.World.Runs;
+
+namespace Sightglass.Trials.Missteps;
+
+/// <summary>The simplest misstep: each step of a card left out in turn, tried in the same cases.</summary>
+public static class LeftOutTrial
+{
+    /// <summary>A row for each step, in the card's order. Steps without which the card can no longer be read are left away.</summary>
+    public static ImmutableArray<LeftOutResult> Run(Plan plan, Card card, Situation situation, SweepOptions options, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        ArgumentNullException.ThrowIfNull(options);
+        ImmutableArray<LeftOutResult>.Builder rows = ImmutableArray.CreateBuilder<LeftOutResult>();
+        foreach (CardElement.Step step in card.Steps)
+        {
+            if (stop.IsCancellationRequested)
+            {
+                break;
+            }
+
+            DiagnosticList found = [];
+            Card without = Misstep.LeaveOut(card, step.Number);
+            if (TrialPreparation.Prepare(plan, without, situation, found) is not { } setup)
+            {
+                continue;
+            }
+
+            TrialResult result = new(setup, options, [.. CaseSweep.Run(setup, options, stop)]);
+            rows.Add(new(step.Number, step.Span.Text.Trim(), result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? ""));
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>True when at least one step is needed: a card that passes without any of its steps is to be shortened.</summary>
+    public static bool AnyMatters(ImmutableArray<LeftOutResult> rows) => rows.Any(r => r.Bad > 0);
+}
