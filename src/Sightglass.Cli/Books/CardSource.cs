@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards;
+using Sightglass.Cards.Programs;
+using Sightglass.Cards.Tree;
+using Sightglass.World.Runs;
+
+namespace Sightglass.Cli.Books;
+
+/// <summary>A card named on the command line: a file, or a title (or file name) of the book's own.</summary>
+internal static class CardSource
+{
+    /// <summary>The text of the card, or null; what was wrong goes to <paramref name="error"/>.</summary>
+    public static SourceText? Find(string named, ClassBook book, TextWriter error)
+    {
+        if (File.Exists(named))
+        {
+            return new SourceText(named.Replace('\\', '/'), File.ReadAllText(named));
+        }
+
+        SourceText[] own = [.. book.CardTexts.Where(t => IsNamed(t, book, named))];
+        if (own.Length == 1)
+        {
+            return own[0];
+        }
+
+        IEnumerable<string> names = book.CardTexts.Select(t => TitleOf(t, book)).Concat(book.CardTexts.Select(t => FileName(t.Path)));
+        error.WriteLine(Nearest.DidYouMean(named, names) is { } hint
+            ? $"There is no card `{named}`; {hint}"
+            : $"There is no card `{named}`: neither a file nor a title in the book. It has: {string.Join("; ", book.CardTexts.Select(t => TitleOf(t, book)))}.");
+        return null;
+    }
+
+    /// <summary>The card's programs, one for each thing its letter may stand for; null with the reasons in <paramref name="found"/>.</summary>
+    public static (Card Card, ImmutableArray<ProgramChoice> Choices)? Compile(SourceText text, ClassBook book, DiagnosticList found)
+    {
+        if (CardReader.Read(text, book, found) is not { HasErrors: false } card)
+        {
+            return null;
+        }
+
+        ImmutableArray<BindingCase> cases = CardCompiler.Bindings(card, book);
+        ImmutableArray<ProgramChoice> choices = cases.IsEmpty ? [Choice(null, null)] : [.. cases.Select(c => Choice(c.Word, c.When))];
+        return found.HasErrors ? null : (card, choices);
+
+        ProgramChoice Choice(string? word, Condition? when) => new(when, CardCompiler.TryCompile(card, book, word, found)!);
+    }
+
+    private static bool IsNamed(SourceText text, ClassBook book, string named) =>
+        string.Equals(FileName(text.Path), named, StringComparison.OrdinalIgnoreCase)
+        || string.Equals(text.Path, named.Replace('\\', '/'), StringComparison.Ordinal)
+        || string.Equals(TitleOf(text, book), named, StringComparison.OrdinalIgnoreCase);
+
+    private static string TitleOf(SourceText text, ClassBook book) => CardReader.Read(text, book, [])?.Title ?? FileName(text.Path);
+
+    private static string FileName(string path) => Path.GetFileNameWithoutExtension(path);
+}

@@ -1,0 +1,1 @@
+return await Sightglass.Cli.CommandLine.RunAsync(args, Console.Out, Console.Error);

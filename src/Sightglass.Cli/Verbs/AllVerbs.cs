@@ -1,0 +1,7 @@
+namespace Sightglass.Cli.Verbs;
+
+/// <summary>The verbs, in the order of the help.</summary>
+internal static class AllVerbs
+{
+    public static IEnumerable<Verb> Create() => [new CheckVerb(), new WalkVerb(), new RunVerb()];
+}

@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Sightglass.Cli.Books;
+
+namespace Sightglass.Cli.Verbs;
+
+/// <summary>A verb that works on a class book.</summary>
+internal abstract class BookVerb : Verb
+{
+    protected BookVerb(string name, string description)
+        : base(name, description)
+    {
+    }
+
+    /// <summary>The folder of the book, where it is an option.</summary>
+    protected Option<string?> BookOption { get; } = new("--book", "-b")
+    {
+        Description = "Folder of the class book. Default: the folder you stand in, else the demo, books/curlew.",
+        HelpName = "FOLDER",
+    };
+
+    protected Option<string?> RoadNumber { get; } = new("--road-number") { Description = "The vehicle whose modifications apply.", HelpName = "NUMBER" };
+
+    /// <summary>Says that there is no book.</summary>
+    protected static Task<int> NoBook(ParseResult line, string? named) => WrongUse(
+        line,
+        named is null
+            ? "No class book here: name its folder, or stand in it. 'new FOLDER' makes one."
+            : $"There is no folder `{named}`. 'new {named}' makes a class book there.");
+
+    /// <summary>Whether the book has such a road number; says so where not.</summary>
+    protected static bool HasRoadNumber(ParseResult line, BookInspection inspection, string? number)
+    {
+        if (number is null || inspection.Book!.RoadNumbers.ContainsKey(number))
+        {
+            return true;
+        }
+
+        string hint = Basics.Diagnostics.Nearest.DidYouMean(number, inspection.Book.RoadNumbers.Keys) ?? $"it has {string.Join(", ", inspection.Book.RoadNumbers.Keys)}";
+        line.InvocationConfiguration.Error.WriteLine($"The book has no road number `{number}`; {hint}");
+        return false;
+    }
+}

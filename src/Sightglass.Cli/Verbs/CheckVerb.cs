@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Sightglass.Book.Model;
+using Sightglass.Cli.Books;
+using Sightglass.Cli.Output;
+
+namespace Sightglass.Cli.Verbs;
+
+/// <summary><c>check</c>: everything that is wrong with a book, at once.</summary>
+internal sealed class CheckVerb : BookVerb
+{
+    private readonly Argument<string?> _folder = new("FOLDER")
+    {
+        Description = "Folder of the class book. Default: the folder you stand in, else the demo, books/curlew.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    public CheckVerb()
+        : base("check", "Read a class book with its situations and cards, and say everything that is wrong, each with its place and what would be right.") =>
+        Add(_folder);
+
+    public override IReadOnlyList<(string Call, string Says)> Examples =>
+    [
+        ("check books/curlew", "the demo book"),
+        ("check my-class --json", "your own, for an editor or a script"),
+    ];
+
+    protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
+    {
+        string? named = line.GetValue(_folder);
+        if (BookFolderFinder.Find(named) is not { } folder)
+        {
+            return NoBook(line, named);
+        }
+
+        BookInspection inspection = BookInspection.Read(folder);
+        TextWriter output = line.InvocationConfiguration.Output;
+        if (line.GetValue(Json))
+        {
+            Answer.Write(output, CheckAnswer.Of(inspection));
+        }
+        else
+        {
+            Findings.Print(output, folder == "." ? "" : folder, inspection.Found);
+            output.WriteLine($"{folder}: {(inspection.Book is { } book ? Holds(inspection, book) + ": " : "")}{Findings.Count(inspection.Found)}");
+        }
+
+        return Task.FromResult(inspection.Found.HasErrors ? ExitCode.No : ExitCode.Good);
+    }
+
+    private static string Holds(BookInspection inspection, ClassBook book) => string.Join(", ",
+    [
+        Findings.Many(book.Items.Count, "item"),
+        Findings.Many(book.Places.Count, "place"),
+        Findings.Many(book.Situations.Count, "situation"),
+        Findings.Many(inspection.Cards.Length, "card"),
+        Findings.Many(book.RoadNumbers.Count, "road number"),
+    ]);
+}

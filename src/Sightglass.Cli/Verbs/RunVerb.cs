@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Cli.Books;
+using Sightglass.Cli.Output;
+using Sightglass.Cli.Runs;
+using Sightglass.Plant.Plans;
+using Sightglass.World.Runs;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Cli.Verbs;
+
+/// <summary><c>run</c>: one case of a situation, with a card or without.</summary>
+internal sealed class RunVerb : BookVerb
+{
+    private readonly Argument<string?> _situation = new("SITUATION")
+    {
+        Description = "Name of a situation in the book. Default: its only one.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    private readonly Option<string?> _card = new("--card", "-c") { Description = "A card to work by: a file, or a title in the book.", HelpName = "CARD" };
+    private readonly Option<string?> _for = new("--for") { Description = "How long to run. Default: until the card has ended; 30 min without one.", HelpName = "TIME" };
+    private readonly Option<string> _every = new("--every") { Description = "Time between samples.", HelpName = "TIME", DefaultValueFactory = _ => "1 s" };
+    private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws, with the case.", DefaultValueFactory = _ => 1 };
+    private readonly Option<ulong> _case = new("--case") { Description = "Which case of the situation.", DefaultValueFactory = _ => 0 };
+    private readonly Option<string?> _csv = new("--csv") { Description = "Write the samples to this file; - for the terminal.", HelpName = "FILE" };
+
+    private readonly Option<string[]> _show = new("--show", "-s")
+    {
+        Description = "What to record: an indication, a control, a fact, a sign, a true quantity such as \"level of tank\", any formula of these, or all. Default: every indication.",
+        HelpName = "NAME",
+        AllowMultipleArgumentsPerToken = true,
+        DefaultValueFactory = _ => [],
+    };
+
+    public RunVerb()
+        : base("run", "Run one case of a situation, with a card or without, and tell its story.")
+    {
+        Add(_situation);
+        Add(BookOption);
+        Add(RoadNumber);
+        Add(_card);
+        Add(_for);
+        Add(_every);
+        Add(_show);
+        Add(_seed);
+        Add(_case);
+        Add(_csv);
+    }
+
+    public override IReadOnlyList<(string Call, string Says)> Examples =>
+    [
+        ("run \"leaking compartment\" --card empty-a-leaking-compartment --case 7", "a card in one of its cases, told step by step"),
+        ("run \"idle, nothing wrong\" --for 10h --every 60s --show \"volume of aft compartment\" --csv idle.csv", "ten hours of an idle machine, for a spreadsheet"),
+        ("run --book books/smallest --for 30min --every 60s --show all", "everything in a book with one tank and one hole"),
+    ];
+
+    protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
+    {
+        string? named = line.GetValue(BookOption);
+        string? card = line.GetValue(_card);
+        if (BookFolderFinder.Find(named, card) is not { } folder)
+        {
+            return NoBook(line, named);
+        }
+
+        BookInspection inspection = BookInspection.Read(folder, all: false);
+        if (inspection.Book is not { } book)
+        {
+            return Refuse(line, folder, inspection.Found);
+        }
+
+        return FindSituation(line, book) is { } situation && HasRoadNumber(line, inspection, NumberFor(line, situation))
+            ? Run(line, inspection, situation)
+            : Task.FromResult(ExitCode.WrongUse);
+    }
+
+    private string? NumberFor(ParseResult line, Situation situation) => line.GetValue(RoadNumber) ?? situation.RoadNumber;
+
+    private Task<int> Run(ParseResult line, BookInspection inspection, Situation situation)
+    {
+        Plan plan = inspection.PlanFor(NumberFor(line, situation))!;
+        DiagnosticList found = [];
+        SimTime? length = Time(line.GetValue(_for), found);
+        SimTime? every = Time(line.GetValue(_every), found);
+        ColumnFinder finder = new(plan);
+        string[] show = line.GetValue(_show)!;
+        List<Column> columns = show.Length == 0 ? finder.Usual() : finder.Find(show, found);
+        if (found.HasErrors || every is null)
+        {
+            Findings.Print(line.InvocationConfiguration.Error, "", found);
+            return Task.FromResult(ExitCode.WrongUse);
+        }
+
+        SituationStart? start = SituationStart.Bind(plan, situation, found);
+        (string? title, ImmutableArray<ProgramChoice> choices) = (null, []);
+        if (line.GetValue(_card) is { } card)
+        {
+            if (CardSource.Find(card, plan.Book, line.InvocationConfiguration.Error) is not { } text)
+            {
+                return Task.FromResult(ExitCode.WrongUse);
+            }
+
+            (title, choices) = CardSource.Compile(text, plan.Book, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
+        }
+
+        if (start is null || found.HasErrors)
+        {
+            return Refuse(line, inspection.Folder, found);
+        }
+
+        if (Missing(choices, situation) is { } role)
+        {
+            return WrongUse(line, $"The card `{title}` is for {role}, and in `{situation.Name}` there is none; choose another situation or add one under `people:`.");
+        }
+
+        SimTime? until = length ?? (choices.IsEmpty ? SimTime.FromSeconds(1800) : null);
+        RunResult result = Runner.Run(new(plan, start, choices, title, line.GetValue(_seed), line.GetValue(_case), until, every.Value), columns);
+        Write(line, result);
+        return Task.FromResult(result.IsGood ? ExitCode.Good : ExitCode.No);
+    }
+
+    private void Write(ParseResult line, RunResult result)
+    {
+        TextWriter output = line.InvocationConfiguration.Output;
+        string? csv = line.GetValue(_csv);
+        if (csv == "-")
+        {
+            output.Write(CsvText.Of(result.Recorder));
+            return;
+        }
+
+        if (csv is not null)
+        {
+            File.WriteAllText(csv, CsvText.Of(result.Recorder));
+        }
+
+        if (line.GetValue(Json))
+        {
+            Answer.Write(output, RunAnswer.Of(result));
+        }
+        else
+        {
+            RunText.Print(output, result);
+        }
+    }
+
+    private Situation? FindSituation(ParseResult line, ClassBook book)
+    {
+        TextWriter error = line.InvocationConfiguration.Error;
+        if (line.GetValue(_situation) is { } name)
+        {
+            if (!book.Situations.TryGetValue(name, out Situation? found))
+            {
+                string hint = Nearest.DidYouMean(name, book.Situations.Keys) ?? $"it has: {string.Join("; ", book.Situations.Keys)}";
+                error.WriteLine($"The book has no situation `{name}`; {hint}");
+            }
+
+            return found;
+        }
+
+        if (book.Situations.Count != 1)
+        {
+            error.WriteLine($"Say which situation: {string.Join("; ", book.Situations.Keys)}");
+        }
+
+        return book.Situations.Count == 1 ? book.Situations.Values.First() : null;
+    }
+
+    private static SimTime? Time(string? text, DiagnosticList found) =>
+        text is not null && QuantityText.TryParse(text, new SourceText("time", text).Between(0, text.Length), Dimension.Second, found, out Quantity time)
+            ? SimTime.FromSeconds(Math.Max(time.Si, 1e-3))
+            : null;
+
+    private static string? Missing(ImmutableArray<ProgramChoice> choices, Situation situation) =>
+        choices.IsEmpty || choices[0].Program.For.IsEmpty || situation.People.Any(p => p.Role == choices[0].Program.For[0].Name)
+            ? choices.IsEmpty || !situation.People.IsEmpty ? null : "somebody"
+            : choices[0].Program.For[0].Name;
+
+    private static Task<int> Refuse(ParseResult line, string folder, DiagnosticList found)
+    {
+        Findings.Print(line.InvocationConfiguration.Error, folder == "." ? "" : folder, found);
+        return Task.FromResult(ExitCode.No);
+    }
+}

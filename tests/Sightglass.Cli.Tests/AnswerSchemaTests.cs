@@ -1,0 +1,52 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using Json.Schema;
+using Sightglass.Cli.Output;
+
+namespace Sightglass.Cli.Tests;
+
+/// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
+public sealed class AnswerSchemaTests
+{
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "drawn-answer", "run-answer"];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Schema_InTheDocs_IsThatOfTheType(string name)
+    {
+        string generated = Generate(name);
+        string path = Path.Combine(Call.Root, "docs", "schemas", name + ".json");
+        if (Environment.GetEnvironmentVariable("SIGHTGLASS_WRITE") == "1")
+        {
+            File.WriteAllText(path, generated);
+        }
+
+        Assert.Equal(generated, File.ReadAllText(path));
+    }
+
+    [Theory]
+    [InlineData("check-answer", "check", "books/smallest", "--json")]
+    [InlineData("walk-answer", "walk", "--json")]
+    [InlineData("run-answer", "run", "--book", "books/smallest", "--json")]
+    public async Task Answer_OfAVerb_KeepsToItsSchema(string name, params string[] arguments)
+    {
+        Call call = await Call.Of(arguments);
+        JsonSchema schema = JsonSchema.FromText(Generate(name));
+        EvaluationResults results = schema.Evaluate(JsonDocument.Parse(call.Output).RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(results.IsValid, string.Join('\n', (results.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Values)));
+    }
+
+    private static string Generate(string name)
+    {
+        Type type = typeof(CheckAnswer).Assembly.GetTypes().Single(t => t.Name == string.Concat(name.Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..])));
+        JsonNode schema = Answer.Options.GetJsonSchemaAsNode(type, new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true });
+        JsonObject titled = new() { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = name };
+        foreach (KeyValuePair<string, JsonNode?> part in schema.AsObject().ToArray())
+        {
+            titled[part.Key] = part.Value?.DeepClone();
+        }
+
+        return titled.ToJsonString(Answer.Options) + "\n";
+    }
+}

@@ -1,0 +1,65 @@
+using Sightglass.Cli.Verbs;
+
+namespace Sightglass.Cli.Tests;
+
+public sealed class CommandLineTests
+{
+    public static TheoryData<string> Verbs => [.. AllVerbs.Create().Select(v => v.Name)];
+
+    public static TheoryData<string> Examples => [.. AllVerbs.Create().SelectMany(v => v.Examples).Select(e => e.Call).Where(Ends)];
+
+    [Theory]
+    [MemberData(nameof(Verbs))]
+    public async Task Help_OfAVerb_TeachesByExamples(string verb)
+    {
+        Call call = await Call.Of(verb, "--help");
+        Assert.Equal(ExitCode.Good, call.Exit);
+        Assert.Contains("Examples:", call.Output, StringComparison.Ordinal);
+        Assert.Contains($"-- {verb}", call.Output, StringComparison.Ordinal);
+        Assert.Contains("--json", call.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public async Task RunAsync_WithAnExampleOfTheHelp_IsUnderstood(string example)
+    {
+        using ScratchFolder scratch = new();
+        string[] words = [.. Words(example).Select(w => w.Contains('.', StringComparison.Ordinal) && !w.Contains('/', StringComparison.Ordinal) ? scratch.At(w) : w)];
+        Call call = await Call.Of(words.Contains("my-class") ? [.. words.Select(w => w == "my-class" ? "books/smallest" : w)] : words);
+        Assert.True(call.Exit is ExitCode.Good or ExitCode.No, $"{call.Exit}: {call.Error}");
+        Assert.Empty(call.Error);
+    }
+
+    [Fact]
+    public async Task RunAsync_WithAMistypedVerb_SaysWhichMayBeMeant()
+    {
+        Call call = await Call.Of("chekc");
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.Contains("did you mean `check`?", call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RunAsync_WithoutAVerb_IsWrongUse() => Assert.Equal(ExitCode.WrongUse, (await Call.Of()).Exit);
+
+    [Fact]
+    public async Task RunAsync_WhereTheProgramBreaks_AsksToReport()
+    {
+        StringWriter error = new();
+        int exit = await CommandLine.RunAsync(["check", "books/smallest"], new BrokenWriter(), error);
+        Assert.Equal(ExitCode.Internal, exit);
+        string told = error.ToString();
+        Assert.Contains("Please report it", told, StringComparison.Ordinal);
+        string path = told.Split(' ', '\n').Single(w => w.EndsWith(".txt,", StringComparison.Ordinal)).TrimEnd(',');
+        Assert.Contains(nameof(BrokenWriter), await File.ReadAllTextAsync(path), StringComparison.Ordinal);
+        File.Delete(path);
+    }
+
+    /// <summary>Not those that serve until they are stopped.</summary>
+    private static bool Ends(string call) => !call.StartsWith("start", StringComparison.Ordinal) && !call.StartsWith("serve", StringComparison.Ordinal);
+
+    private static IEnumerable<string> Words(string line)
+    {
+        string[] parts = line.Split('"');
+        return parts.SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
+}
