@@ -26,6 +26,10 @@ public static class UnitTable
     /// <summary>Symbols of one dimension, in the order of the table.</summary>
     public static IEnumerable<string> SymbolsOf(Dimension dimension) => s_units.Where(u => u.Dimension == dimension).Select(u => u.Symbol);
 
+    /// <summary>Every way to write a unit of one dimension without composing, in ordinal order.</summary>
+    public static IEnumerable<string> SpellingsOf(Dimension dimension) =>
+        s_bySymbol.Where(p => p.Value.Dimension == dimension).Select(p => p.Key).Order(StringComparer.Ordinal);
+
     /// <summary>The unit with this symbol (case counts, spaces inside count as one), or null.</summary>
     public static Unit? Find(string symbol)
     {

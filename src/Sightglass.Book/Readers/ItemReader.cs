@@ -116,16 +116,17 @@ internal sealed class ItemReader
 
     private ImmutableArray<string> OwnPositions()
     {
-        ImmutableArray<YamlScalar> own = _map.List("positions");
-        if (_kind.Positions.Length > 0)
+        if (!_kind.TakesPositions)
         {
-            if (own.Length > 0)
+            if (_kind.Positions.Length > 0 && _map.Take("positions") is not null)
             {
                 _context.Add(BookMessages.OwnPositions(_map.KeySpan("positions"), _kind.Name, _kind.Positions));
             }
 
             return _kind.Positions;
         }
+
+        ImmutableArray<YamlScalar> own = _map.List("positions");
 
         if (own.Length == 1 || (own.Length == 0 && _kind.Role == KindRole.Control && _map.Required("positions", "[ off, on ]")))
         {

@@ -1,0 +1,61 @@
+using System.Text.Json.Nodes;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
+
+namespace Sightglass.Book.Schema;
+
+/// <summary>The schema of one parameter of a kind.</summary>
+internal sealed class ParameterSchema(QuantityDefinitions quantities)
+{
+    public JsonObject Of(KindParameter p)
+    {
+        string doc = Doc(p);
+        return p.Type switch
+        {
+            ParameterType.Quantity => quantities.Value(p.Dimension, doc, p.Default),
+            ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.Choice(p.Choices, doc, p.Default),
+            ParameterType.YesNo => SchemaNodes.Ref("yes or no", doc),
+            ParameterType.Items => SchemaNodes.Ref("names", doc),
+            ParameterType.Table => SchemaNodes.List(Row(TableColumn.Of(p)), doc),
+            ParameterType.ByPosition => ByPosition(p, doc),
+            _ => SchemaNodes.Text(doc),
+        };
+    }
+
+    /// <summary>A value of a situation's fault: fixed, a range, or words.</summary>
+    public JsonObject InSituation(KindParameter p) =>
+        p.Type == ParameterType.Quantity ? quantities.Range(p.Dimension, Doc(p)) : SchemaNodes.Ref("names", Doc(p));
+
+    private static string Doc(KindParameter p)
+    {
+        string limits = (p.Minimum, p.Maximum) switch
+        {
+            ({ } low, { } high) => $" {low} to {high}.",
+            ({ } low, null) => $" At least {low}.",
+            (null, { } high) => $" At most {high}.",
+            _ => "",
+        };
+        string dimension = p.Type is ParameterType.Quantity or ParameterType.ByPosition && p.Dimension != Dimension.One ? $" ({p.Dimension})" : "";
+        return $"{p.Doc}{dimension}{limits}";
+    }
+
+    private JsonObject ByPosition(KindParameter p, string doc)
+    {
+        JsonObject node = SchemaNodes.Named(quantities.Value(p.Dimension));
+        node["description"] = doc;
+        return node;
+    }
+
+    private JsonObject Row(IReadOnlyList<TableColumn> columns)
+    {
+        JsonObject byName = SchemaNodes.Map(null, columns.Select(c => SchemaNodes.Key(c.Name, quantities.Value(c.Dimension))), [.. columns.Select(c => c.Name)]);
+        JsonObject inOrder = new()
+        {
+            ["type"] = "array",
+            ["prefixItems"] = new JsonArray([.. columns.Select(c => (JsonNode)quantities.Value(c.Dimension))]),
+            ["items"] = false,
+            ["minItems"] = columns.Count,
+        };
+        return new() { ["anyOf"] = new JsonArray(byName, inOrder) };
+    }
+}

@@ -1,0 +1,79 @@
+using System.Text.Json.Nodes;
+using Sightglass.Basics.Quantities;
+using static Sightglass.Book.Schema.SchemaNodes;
+
+namespace Sightglass.Book.Schema;
+
+/// <summary>Sections beside items, road numbers and situations.</summary>
+internal sealed class SectionSchema(QuantityDefinitions quantities)
+{
+    public IEnumerable<KeyValuePair<string, JsonObject>> Keys() =>
+    [
+        Key("places", Named(Map("Somewhere a person can stand; z 0 is on the ground.", [.. new CommonDefinitions(quantities).Axes(), Key("text", Text())], "x", "y"), "Places by name.")),
+        Key("legs", List(Leg(), "Ways that the outline does not give.")),
+        Key("roles", Named(Role(), "Roles that people have.")),
+        Key("systems", Named(System(), "Running systems.")),
+        Key("facts", Named(Map("A truth that nobody on the ground can read.", [Key("is", Text("A condition.")), Key("text", Text())], "is"), "Named truths.")),
+        Key("signs", Named(Sign(), "What can be seen, heard, smelled or felt.")),
+        Key("hazards", Named(Hazard(), "Dangers of places and items.")),
+        Key("protections", Named(Map("Permission to be in a dangerous place.", [Key("asked of", Text("The role that grants it.")), Key("text", Text())], "asked of"), "Protections by name.")),
+        Key("ends", Named(Map("What can be coupled there.", [Key("faces", Choice(["front", "rear"])), Key("items", Ref("names"))], "faces"), "Ends of the vehicle.")),
+        Key("silhouettes", Silhouettes()),
+    ];
+
+    private JsonObject Leg() => Map("A way between two places.",
+    [
+        Key("from", Text("A place.")),
+        Key("to", Text("A place.")),
+        Key("takes", quantities.Value(Dimension.Second, "At an ordinary pace.")),
+        Key("by", Text("Steps, door, ladder.")),
+    ], "from", "to", "takes");
+
+    private JsonObject Role() => Map(null,
+    [
+        Key("walks", quantities.Value(Dimension.Speed, "At an ordinary pace.", "1.3 m/s")),
+        Key("reacts in", quantities.Value(Dimension.Second, "From seeing to beginning to act.", "2 s")),
+        Key("text", Text()),
+        Key("goes to", Ref("names", "Places; all where absent, none where empty.")),
+    ]);
+
+    private static JsonObject System() => Map(null,
+    [
+        Key("medium", Choice(["fuel", "main", "brake", "power", "control", "water"], "How it is drawn.", "fuel")),
+        Key("alive", Ref("yes or no", "Whether it runs or is only described.")),
+        Key("text", Text()),
+    ]);
+
+    private static JsonObject Sign() => Map("The name is the sentence that cards say.",
+    [
+        Key("sense", Choice(["seen", "heard", "smelled", "felt"], null, "seen")),
+        Key("when", Text("A condition.")),
+        Key("from", Ref("names", "Places.")),
+    ], "when", "from");
+
+    private static JsonObject Hazard()
+    {
+        JsonObject hazard = Map("Needs places or items, and one signal word.",
+        [
+            Key("places", Ref("names", "Places.")),
+            Key("items", Ref("names", "Items.")),
+            Key("when", Text("The condition under which it bites; always where absent.")),
+            Key("protection", new JsonObject { ["type"] = new JsonArray("string", "null"), ["description"] = "The protection it needs." }),
+            .. CommonDefinitions.SignalWords(),
+        ]);
+        hazard["type"] = "object";
+        hazard["oneOf"] = CommonDefinitions.OneSignalWord();
+        return hazard;
+    }
+
+    private static JsonObject Silhouettes()
+    {
+        JsonObject shape = Map(null,
+        [
+            Key("style", Choice(["outline", "part", "detail", "tint", "glass", "solid", "lettering"], null, "outline")),
+            Key("path", Text("Path data in metres: M L H V C S Q T A Z; the second coordinate is z above rail.")),
+            Key("text", Text("For lettering.")),
+        ], "path");
+        return Map("Outlines of the sides.", new[] { "right", "rear", "left", "front" }.Select(s => Key(s, List(shape.DeepClone().AsObject()))));
+    }
+}

@@ -1,0 +1,55 @@
+using System.Text.Json.Nodes;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
+using static Sightglass.Book.Schema.SchemaNodes;
+
+namespace Sightglass.Book.Schema;
+
+/// <summary>The schema of situations: what a fault may say comes from all kinds that can have it.</summary>
+internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions quantities)
+{
+    public JsonObject Situation() => Map("Where a world starts; each value fixed or drawn from a range.",
+    [
+        Key("text", Text("What has happened, for a person to read.")),
+        Key("road number", new JsonObject { ["type"] = new JsonArray("string", "number", "null"), ["description"] = "A road number of the class; any where none is given." }),
+        Key("people", List(Person(), "Who is there.")),
+        Key("start", Start()),
+        Key("faults", List(Fault(), "Faults that come.")),
+    ]);
+
+    private static JsonObject Person() => Map(null, [Key("role", Text("A role.")), Key("at", Ref("names", "A place, or several of which one is drawn."))], "role", "at");
+
+    private static JsonObject Start() => new()
+    {
+        ["type"] = new JsonArray("object", "null"),
+        ["description"] = "Starting values: a control, `QUANTITY of ITEM`, or the surroundings. A value, a range `30 % .. 95 %`, or `one of idle, notch 1`.",
+        ["properties"] = new JsonObject
+        {
+            ["grade"] = new JsonObject { ["description"] = "Rise over run of the track, positive where the front stands higher." },
+            ["cant"] = new JsonObject { ["description"] = "Slope across the track, positive where the right side stands higher." },
+            ["ambient temperature"] = new JsonObject { ["description"] = "Temperature of the air outside." },
+            ["head-end load"] = new JsonObject { ["description"] = "Electric load of the train as a share of what the machine can give." },
+        },
+        ["additionalProperties"] = new JsonObject { ["type"] = new JsonArray("string", "number", "boolean", "array") },
+    };
+
+    private JsonObject Fault()
+    {
+        KindFault[] faults = [.. kinds.Sheets.SelectMany(k => k.Faults)];
+        ParameterSchema parameters = new(quantities);
+        JsonObject fault = Map(null,
+        [
+            Key("fault", Choice(faults.Select(f => f.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), "Which fault.")),
+            Key("on", Ref("names", "An item, or several of which one is drawn.")),
+            Key("after", quantities.Range(Dimension.Second, "When it comes.")),
+            Key("chance", quantities.Value(Dimension.One, "How likely it is there at all.", "100 %")),
+        ], "fault", "on");
+        foreach (IGrouping<string, KindParameter> p in faults.SelectMany(f => f.Parameters).GroupBy(p => p.Name).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            JsonObject[] ways = [.. p.DistinctBy(q => (q.Type, q.Dimension)).Select(parameters.InSituation)];
+            fault["properties"]![p.Key] = ways.Length == 1 ? ways[0] : new JsonObject { ["anyOf"] = new JsonArray([.. ways]) };
+        }
+
+        return fault;
+    }
+}
