@@ -22,4 +22,10 @@ public sealed class GasReferenceTests
 
     [Fact]
     public void A2_09_IsothermalPipe_OfALengthOrForAFlow_HasTheValuesOfTheFormula() => GasReferences.Pipe.Holds();
+
+    [Fact]
+    public void A2_07_Leakage_ByTheRateOfPressure_IsTheCapacityTimesIt() => GasReferences.LeakageByRate.Holds();
+
+    [Fact]
+    public void A2_08_TwoVolumes_Equalising_FollowBoyle() => GasReferences.Equalising.Holds();
 }

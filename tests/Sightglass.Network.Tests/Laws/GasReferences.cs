@@ -146,11 +146,22 @@ public static class GasReferences
         new Dictionary<string, double> { ["volume"] = 0.85, ["free air a revolution"] = 2.2 / 600, ["speed"] = 10 },
         x =>
         {
-            SmallNetwork net = new();
-            int outside = net.Add<FixedStore>([Physical.Atmosphere], 0);
-            int vessel = net.Add<LinearStore>(LinearStore.IsothermalGas(x["volume"], Room), Physical.Atmosphere * x["volume"] / (287.05 * Room));
-            net.Join<GasPump>(GasPump.ParametersOf(x["free air a revolution"], 0, Room), [x["speed"]], outside, vessel);
-            return [new("0 to 9.65 bar", net.RunUntil(() => Physical.Atmosphere + 9.65e5 - net.Potential(vessel), 1000), 220.77922, 1e-5)];
+            const double cubicFoot = 0.3048 * 0.3048 * 0.3048, psi = 6894.757293;
+            double Time(double volume, double freeAir, double from, double to)
+            {
+                SmallNetwork net = new();
+                int outside = net.Add<FixedStore>([Physical.Atmosphere], 0);
+                int vessel = net.Add<LinearStore>(LinearStore.IsothermalGas(volume, Room), (Physical.Atmosphere + from) * volume / (287.05 * Room));
+                net.Join<GasPump>(GasPump.ParametersOf(freeAir, 0, Room), [x["speed"]], outside, vessel);
+                return net.RunUntil(() => Physical.Atmosphere + to - net.Potential(vessel), 1000);
+            }
+
+            return
+            [
+                new("(a) 0 to 140 psi", Time(30 * cubicFoot, 80 * cubicFoot / 600, 0, 140 * psi), 214.34478, 1e-5),
+                new("(b) 130 to 140 psi", Time(30 * cubicFoot, 80 * cubicFoot / 600, 130 * psi, 140 * psi), 15.310342, 1e-5),
+                new("(c) 0 to 9.65 bar", Time(x["volume"], x["free air a revolution"], 0, 9.65e5), 220.77922, 1e-5),
+            ];
         });
 
     /// <summary>Source: Crane TP-410 through a public library's documentation (read, both values).</summary>
@@ -174,5 +185,59 @@ public static class GasReferences
             }
 
             return [new("flow", Flow(1000), 145.48476, 1e-6), new("length for 150 kg/s", Root.Of(l => Flow(l) - 150, 500, 2000), 937.32580, 1e-6)];
+        });
+
+    /// <summary>
+    /// What a vessel loses by a rate of pressure is its capacity times it. Source: gas law; the limits '5 psi per minute or 60 CFM' are in 49 CFR 232.205 (read).
+    /// </summary>
+    public static ReferenceCheck LeakageByRate { get; } = new(
+        "A2_07",
+        "q = V·(dp/dt)/p_a at standard temperature",
+        new Dictionary<string, double> { ["diameter"] = 1.25 * 0.0254, ["length"] = 304.8, ["rate"] = 5 * 6894.757293 / 60 },
+        x =>
+        {
+            const double cubicFoot = 0.3048 * 0.3048 * 0.3048, psi = 6894.757293;
+            double volume = Math.PI / 4 * x["diameter"] * x["diameter"] * x["length"];
+            double capacity = StoreProbe.Evaluate<LinearStore>([0], LinearStore.IsothermalGas(volume, Room)).Capacities[0];
+            double density = Physical.Atmosphere / (287.05 * Room);
+            return
+            [
+                new("volume, ft³", volume / cubicFoot, 8.5221155, 1e-6),
+                new("ft³/min of free air", capacity * x["rate"] / density / cubicFoot * 60, 2.8994778, 1e-6),
+                new("psi/min at 60 ft³/min", 60 * cubicFoot / 60 * density / capacity / psi * 60, 103.46691, 1e-6),
+            ];
+        });
+
+    /// <summary>
+    /// A small volume, swept from nothing, fills from a larger one. Source: Boyle's law; '2½ : 1' near full service read in a period question book, k from memory.
+    /// </summary>
+    public static ReferenceCheck Equalising { get; } = new(
+        "A2_08",
+        "p_c = k·r − p_a; p_e = (p0+p_a)·k/(1+k) − p_a",
+        new Dictionary<string, double> { ["volume ratio"] = 3.25, ["first charge"] = 70, ["second charge"] = 90, ["third charge"] = 110 },
+        x =>
+        {
+            const double psi = 6894.757293, outside = Physical.Atmosphere / psi;
+            (double Small, double Large) Filled(double ratio, double charge, double reduction, double seconds)
+            {
+                SmallNetwork net = new();
+                int large = net.Add<LinearStore>(LinearStore.IsothermalGas(0.01 * ratio, Room), (charge + outside) * psi * 0.01 * ratio / (287.05 * Room));
+                int small = net.Add<LinearStore>(LinearStore.IsothermalGas(0.01, Room), 0);
+                net.Join<GasIso6358>(GasIso6358.ParametersOf(5e-8, 0.3), [1], large, small);
+                if (reduction > 0) net.RunUntil(() => (net.Potential(large) / psi) - outside - (charge - reduction), seconds); else net.RunTo(seconds);
+                return ((net.Potential(small) / psi) - outside, (net.Potential(large) / psi) - outside);
+            }
+
+            double k = x["volume ratio"];
+            return
+            [
+                new("equal from 70 psi", Filled(k, x["first charge"], 0, 20).Small, 50.071541, 1e-6),
+                new("equal from 90 psi", Filled(k, x["second charge"], 0, 20).Small, 65.365659, 1e-6),
+                new("equal from 110 psi", Filled(k, x["third charge"], 0, 20).Large, 80.659777, 1e-6),
+                new("reduced by 10 psi", Filled(k, x["first charge"], 10, 20).Small, 17.804051, 1e-6),
+                new("reduced by 15 psi", Filled(k, x["first charge"], 15, 20).Small, 34.054051, 1e-6),
+                new("ratio 3, equal from 90 psi", Filled(3 * k / 3.25, x["second charge"], 0, 20).Small, 63.826013, 1e-6),
+                new("ratio 3, equal from 110 psi", Filled(3 * k / 3.25, x["third charge"], 0, 20).Small, 78.826013, 1e-6),
+            ];
         });
 }

@@ -33,12 +33,12 @@ public static class Slope
     }
 
     /// <summary>Halves a line towards the side on which the slopes differ more: where they are continuous, nothing is left of the difference.</summary>
-    /// <remarks>Slopes below 1e-12 are rounding.</remarks>
+    /// <remarks>Slopes far below 1e-9 are rounding.</remarks>
     public static void CheckNoJump(Func<double, double[]> slopes)
     {
         double low = 0, high = 1;
         double[] atLow = slopes(low), atHigh = slopes(high);
-        double[] scale = [.. atLow.Zip(atHigh, (a, b) => 1e-12 + Math.Abs(a) + Math.Abs(b))];
+        double[] scale = [.. atLow.Zip(atHigh, (a, b) => 1e-9 + Math.Abs(a) + Math.Abs(b))];
         for (int i = 0; i < 52; i++)
         {
             double middle = (low + high) / 2;

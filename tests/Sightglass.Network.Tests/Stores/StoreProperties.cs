@@ -32,7 +32,7 @@ public sealed class StoreProperties
                     Slope.Check(x => store.WithSlopes(inputs.With(j, x)), inputs.Amounts, share * store.Steps[j], j);
                 }
             },
-            iter: 5000);
+            iter: 1500);
     }
 
     [Theory, MemberData(nameof(NamesOfDerived))]
@@ -42,7 +42,7 @@ public sealed class StoreProperties
         Gen.Select(store.Draws, store.Draws).Sample(
             (start, end) => Slope.CheckNoJump(
                 t => store.WithSlopes(start with { Amounts = [.. start.Amounts.Zip(end.Amounts, (a, b) => a + (t * (b - a)))] }).Slopes),
-            iter: 1000);
+            iter: 300);
     }
 
     [Theory, MemberData(nameof(NamesOfDerived))]
@@ -58,7 +58,7 @@ public sealed class StoreProperties
                 Assert.True(c.Length == 1 ? determinant > 0 : determinant != 0, $"cannot be inverted: {inputs}");
                 Assert.All(store.WithSlopes(inputs).Slopes, x => Assert.True(double.IsFinite(x), $"no finite inverse: {inputs}"));
             },
-            iter: 5000);
+            iter: 1500);
     }
 
     [Theory, MemberData(nameof(NamesOfDerived))]
@@ -72,7 +72,7 @@ public sealed class StoreProperties
                 double after = store.Evaluate(inputs.With(0, inputs.Amounts[0] + more)).Potentials[0];
                 Assert.True(after >= before - (1e-12 * Math.Abs(before)), $"{before:R} falls to {after:R} by {more:R} more: {inputs}");
             },
-            iter: 5000);
+            iter: 1500);
     }
 
     [Theory, MemberData(nameof(Names))]
@@ -90,7 +90,7 @@ public sealed class StoreProperties
                     Assert.Equal(Numbers.Bits(c), Numbers.Bits(lanes[i].Capacities));
                 }
             },
-            iter: 500);
+            iter: 200);
     }
 
     private static StoreCase Named(string name) => StoreCases.All.Single(c => c.Name == name);

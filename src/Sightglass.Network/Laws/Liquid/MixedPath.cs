@@ -6,7 +6,8 @@ namespace Sightglass.Network.Laws.Liquid;
 
 /// <summary>
 /// A liquid law between ends that may hold air: moves liquid and air. The law gives a volume flow as if all were liquid; what comes along is what stands at the
-/// end the flow comes from. (That air passes an opening faster than liquid would is left out: an uncovered mouth draws as much volume, not more.)
+/// end the flow comes from. (That air passes an opening faster than liquid would is left out: an uncovered mouth draws as much volume, not more. And
+/// a static head in an end's offset is that of liquid whatever flows: a line at rest keeps its column though its mouth is uncovered.)
 /// </summary>
 /// <remarks>
 /// Flows: liquid [kg/s], air [kg/s]; the air of a tank or of the open belongs to a boundary. Sees the potentials of the first end, of the second, then the law's

@@ -1,0 +1,20 @@
+using CsCheck;
+using Sightglass.Network.Laws.Common;
+using Sightglass.Network.Tests.Probes;
+
+namespace Sightglass.Network.Tests.Laws;
+
+public static partial class LawCases
+{
+    private static IEnumerable<LawCase> Followers =>
+    [
+        LawCase.Of<PressureWant>(
+            "pressure too low",
+            Draw.Inputs(
+                Draw.Row(Gen.Double[0, 4e5], s_opening),
+                Gen.Select(Gen.Double[5e4, 2e5], Draw.Decades(100, 1e5), Draw.Decades(0.1, 60), PressureWant.ParametersOf),
+                Draw.Row()),
+            1,
+            1e-6) with { Monotone = false },
+    ];
+}
