@@ -122,7 +122,7 @@ public sealed unsafe partial class LaneGroup
         int n = Topology.Amounts;
         Lanes rate = Lanes.Of(1) / seconds;
         Lanes two = Lanes.Of(2);
-        Factor(rate * Lanes.Of(1 / Rodas3.Gamma));
+        Lanes trusted = Factor(rate * Lanes.Of(1 / Rodas3.Gamma));
 
         Copy(_flows, _flowsBefore, n);
         Solve(_flowsBefore);
@@ -170,6 +170,7 @@ public sealed unsafe partial class LaneGroup
             error = Lanes.Select(Lanes.LessOrEqual(_solution[i], _solution[i]), error, Lanes.Of(1e300));
         }
 
+        error = Lanes.Select(trusted, error, Lanes.Of(1e300));
         Spread(_change2);
         for (int i = 0; i < n; i++)
         {

@@ -6,16 +6,23 @@ namespace Sightglass.Network.Groups;
 
 public sealed unsafe partial class LaneGroup
 {
+    /// <summary>Diagonal over pivot beyond which eight of sixteen digits would be lost.</summary>
+    private const double GreatestShrinkage = 1e8;
+
     /// <summary>
     /// Adds C/(hγ) to the matrix and factors it without pivoting. For networks without pilots it is an M-matrix, where that is safe;
-    /// pilots make it an assumption, which the error estimate and <see cref="Conclude"/> watch.
+    /// pilots make it an assumption, so the largest factor by which a pivot shrank from its diagonal is watched: an attempt in which it passes
+    /// <see cref="GreatestShrinkage"/> is refused, and a shorter one makes the diagonal stronger.
     /// </summary>
-    private void Factor(Lanes scale)
+    /// <returns>All ones in the lanes whose solution is to be trusted.</returns>
+    private Lanes Factor(Lanes scale)
     {
         FactorPlan plan = Plan;
         for (int i = 0; i < plan.Size; i++)
         {
-            _matrix[plan.Diagonal[i]] += _capacity[i] * scale;
+            Lanes diagonal = _matrix[plan.Diagonal[i]] + (_capacity[i] * scale);
+            _matrix[plan.Diagonal[i]] = diagonal;
+            _solution[i] = diagonal;
         }
 
         int cross = 0;
@@ -55,10 +62,16 @@ public sealed unsafe partial class LaneGroup
                 }
             }
 
+            Lanes trusted = Lanes.LessOrEqual(scale, scale);
             for (int i = 0; i < plan.Size; i++)
             {
-                _inversePivots[i] = Lanes.Of(1) / _matrix[diagonal[i]];
+                Lanes inversePivot = Lanes.Of(1) / _matrix[diagonal[i]];
+                _inversePivots[i] = inversePivot;
+                Lanes shrinkage = Lanes.Abs(_solution[i] * inversePivot);
+                trusted = Lanes.And(trusted, Lanes.LessOrEqual(shrinkage, Lanes.Of(GreatestShrinkage)));
             }
+
+            return trusted;
         }
     }
 
