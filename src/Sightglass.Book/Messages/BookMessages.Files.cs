@@ -17,6 +17,8 @@ internal static partial class BookMessages
 
     public static Diagnostic TooManyFiles(Span span, int limit) => Error("B006", span, $"the folder holds more than {limit} files and folders", "name the folder of one book");
 
+    public static Diagnostic FoldersTooDeep(Span span, int limit) => Error("B006", span, $"folders are nested deeper than {limit}", "name the folder of one book");
+
     public static Diagnostic Unreadable(Span span, string why) => Error("B007", span, $"cannot be read: {why.TrimEnd('.')}");
 
     public static Diagnostic Syntax(Span span, string message, string fix) => Error("B010", span, message, fix);

@@ -50,7 +50,9 @@ internal sealed class BookFolder(string root, YamlLimits limits, Findings found)
             {
                 if (++_seen > limits.FolderEntries || depth > DeepestFolder)
                 {
-                    found.Add(BookMessages.TooManyFiles(Place(folder), limits.FolderEntries));
+                    found.Add(depth > DeepestFolder
+                        ? BookMessages.FoldersTooDeep(Place(folder), DeepestFolder)
+                        : BookMessages.TooManyFiles(Place(folder), limits.FolderEntries));
                     return false;
                 }
 

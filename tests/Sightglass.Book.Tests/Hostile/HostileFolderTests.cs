@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
@@ -101,6 +102,24 @@ public sealed class HostileFolderTests : IDisposable
     {
         _folder.Write(string.Join('/', Enumerable.Repeat("d", 40)) + "/a.yaml", "book: A\n");
         Assert.Equal(["B006"], Codes());
+    }
+
+    [Fact]
+    public void Read_FileThatCannotBeOpened_IsB007()
+    {
+        string path = _folder.Write("a.yaml", "book: A\n");
+        using FileStream locked = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        Assert.Equal(["B007"], Codes());
+    }
+
+    [Fact]
+    public void Read_Pipe_IsTakenForAnEmptyFileAndDoesNotHang()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "pipes are made with mkfifo");
+        _folder.Write("a.yaml", "book: A\n");
+        using Process make = Process.Start("mkfifo", Path.Combine(_folder.Path, "b.yaml"));
+        make.WaitForExit();
+        Assert.NotNull(Read([]));
     }
 
     [Fact]

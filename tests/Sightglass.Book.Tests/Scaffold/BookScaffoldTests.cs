@@ -1,0 +1,52 @@
+using System.Text.Json;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Book.Scaffold;
+using Sightglass.Book.Tests.Hostile;
+using Sightglass.Book.Tests.Schema;
+using Sightglass.Book.Tests.Sheets;
+using Sightglass.Plant.Kinds;
+
+namespace Sightglass.Book.Tests.Scaffold;
+
+public class BookScaffoldTests
+{
+    [Fact]
+    public void New_WithThePlantsKinds_ReadsWithoutAFinding() => Assert.Equal("Kestrel", Read("Kestrel", KindLibrary.Catalog).Title);
+
+    [Fact]
+    public void New_WithTheTestsKinds_ReadsWithoutAFinding() => Assert.Equal(3, Read("Kestrel", TestKinds.Catalog).Items.Count);
+
+    [Theory]
+    [InlineData("A: \"B\" \\ #1 {[", "A: \"B\" \\ #1 {[")]
+    [InlineData("two\nlines\tand\u0007bell", "two lines and bell")]
+    [InlineData("null", "null")]
+    [InlineData("Größe 🚂", "Größe 🚂")]
+    public void New_AnyTitle_IsKeptInOneLine(string title, string kept) => Assert.Equal(kept, Read(title, TestKinds.Catalog).Title);
+
+    [Fact]
+    public void New_Files_FitTheirSchema()
+    {
+        foreach (SourceText file in BookScaffold.New("Kestrel", KindLibrary.Catalog).Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)))
+        {
+            Assert.StartsWith("# yaml-language-server: $schema=book.schema.json\n", file.Text, StringComparison.Ordinal);
+            Assert.All(YamlAsJson.Documents(file.Text), d => Assert.True(Schemas.Of(KindLibrary.Catalog).Evaluate(JsonSerializer.SerializeToElement(d)).IsValid));
+        }
+    }
+
+    /// <summary>Written to a folder and read from there.</summary>
+    private static ClassBook Read(string title, KindCatalog kinds)
+    {
+        using TemporaryFolder folder = new();
+        foreach (SourceText file in BookScaffold.New(title, kinds))
+        {
+            folder.Write(file.Path, file.Text);
+        }
+
+        DiagnosticList found = [];
+        ClassBook? book = BookReader.Read(folder.Path, kinds, found);
+        Assert.Empty(found);
+        return book!;
+    }
+}
