@@ -17,6 +17,12 @@ internal static class LiquidJoin
     /// <summary>Kinematic viscosity of diesel fuel at 40 °C where the book says nothing, m²/s (EN 590: 2.0–4.5 mm²/s, from memory).</summary>
     public const double Viscosity = 3e-6;
 
+    /// <summary>
+    /// Pressure difference below which an opening at a line counts as laminar at least, Pa: 0.2 mm of head. A line gives so little that a root so steep
+    /// at zero as the true one would keep its pressure swinging about rest within the error allowed, thousands of steps a second.
+    /// </summary>
+    private const double LeastTransition = 2;
+
     /// <summary>Half the height of a pickup's mouth, m, where it stands at least so high.</summary>
     private const double HalfMouth = 0.01;
 
@@ -81,8 +87,17 @@ internal static class LiquidJoin
             return null;
         }
 
-        return LiquidOrifice.ParametersOf(item.Find("discharge coefficient") ?? LiquidOrifice.SharpEdged, area.Value, item.Find("density") ?? 840, Viscosity);
+        double[] sheet = LiquidOrifice.ParametersOf(item.Find("discharge coefficient") ?? LiquidOrifice.SharpEdged, area.Value, item.Find("density") ?? 840, Viscosity);
+        if (EndsAtLine(plan, item.From) || EndsAtLine(plan, item.To))
+        {
+            sheet[1] = Math.Max(sheet[1], LeastTransition);
+        }
+
+        return sheet;
     }
+
+    private static bool EndsAtLine(PlanBuilder plan, PortReference? reference) =>
+        reference is not null && plan.FindStore(reference.Item) is { Holds: StoreSort.Line };
 
     private static StoreEnd? FindEnd(PlanBuilder plan, Item item, PortReference? reference, string which, PortReference? other)
     {
