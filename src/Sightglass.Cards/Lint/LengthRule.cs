@@ -58,7 +58,7 @@ internal sealed class LengthRule() : LintRule(6)
         }
     }
 
-    /// <summary>A row of words that are all parts of names in the book, but no name itself.</summary>
+    /// <summary>A row of words that are all parts of names in the book.</summary>
     private static void CheckNouns(LintContext card, Span span, HashSet<string> nouns)
     {
         List<string> row = [];
@@ -70,15 +70,19 @@ internal sealed class LengthRule() : LintRule(6)
                 continue;
             }
 
-            string name = string.Join(' ', row);
-            if (row.Count > MostNouns && !card.Book.Items.Keys.Any(i => name.Contains(i, StringComparison.OrdinalIgnoreCase)))
+            string text = string.Join(' ', row);
+            if (row.Count > MostNouns && WithoutNames(card, text).Split(' ').Length > MostNouns)
             {
-                card.Found.Add(LintMessages.NounRow(span, name));
+                card.Found.Add(LintMessages.NounRow(span, text));
             }
 
             row.Clear();
         }
     }
+
+    /// <summary>A name of the book counts as one noun.</summary>
+    private static string WithoutNames(LintContext card, string text) =>
+        card.Book.Items.Keys.Aggregate(text, (t, name) => t.Replace(name, "_", StringComparison.OrdinalIgnoreCase));
 
     private static HashSet<string> Nouns(LintContext card) =>
         new(card.Book.Items.Keys.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !card.Words.NotNouns.Any(w.Is)).Select(w => w.Text), StringComparer.OrdinalIgnoreCase);

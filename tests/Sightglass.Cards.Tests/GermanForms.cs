@@ -1,0 +1,54 @@
+using Sightglass.Cards.Sentences;
+
+namespace Sightglass.Cards.Tests;
+
+/// <summary>A second language: nothing but another table. The book's names stay as they are.</summary>
+internal static class GermanForms
+{
+    public static CardLanguage Language { get; } = new("Deutsch", [.. Forms()], [.. Names()], Small(), new LintWords());
+
+    private static IEnumerable<SentenceForm> Forms() =>
+    [
+        new(Operation.Card, FormPlace.Head, "Karte: {title:text}", hints: FormHints.NoStop),
+        new(Operation.For, FormPlace.Head, "Für: {roles}[; Bescheid: {told:roles}]", hints: FormHints.NoStop),
+        new(Operation.LetWhere, FormPlace.Head, "Sei {letter:name} das {noun:words}, bei dem {condition}, von {domain:texts}"),
+        new(Operation.DoneWhen, FormPlace.Head, "Fertig, wenn: {facts}"),
+        new(Operation.Caution, FormPlace.Notice, "Vorsicht: {text}"),
+        new(Operation.Jump, FormPlace.Step, "Weiter bei Schritt {step}", "ging weiter bei Schritt {step}"),
+        new(Operation.Go, FormPlace.Step, "Gehe zu {place}", "gingst zu {place}"),
+        new(Operation.Open, FormPlace.Step, "Öffne {item}", "öffnetest {item}", position: "open"),
+        new(Operation.Close, FormPlace.Step, "Schließe {item}", "schlossest {item}", position: "closed"),
+        new(Operation.Check, FormPlace.Step, "Prüfe, ob {condition}", "prüftest, und es war so: {condition}", "prüftest, und es war nicht so: {condition}"),
+        new(Operation.WaitUntil, FormPlace.Step, "Warte, bis {condition}, höchstens {limit:time}", "wartetest, bis {condition}"),
+        new(Operation.Tell, FormPlace.Step, "Sage {roles}: {text}", "sagtest {roles}: {text}"),
+        new(Operation.IfNot, FormPlace.Tail, "Sonst {action}"),
+        new(Operation.ShowsWord, FormPlace.Condition, "{item} {word:scale word} zeigt"),
+        new(Operation.Sign, FormPlace.Condition, "{sign}"),
+        new(Operation.Fact, FormPlace.Fact, "{fact}"),
+    ];
+
+    private static IEnumerable<NameForm> Names() =>
+    [
+        new(NameOperation.Of, "{name} von {letter}"),
+        new(NameOperation.Own, "{letter}s {name}"),
+        new(NameOperation.EachOther, "jedem anderen {noun}"),
+        new(NameOperation.OnSide, "{name} auf der Seite {side}"),
+    ];
+
+    private static SmallWords Small() => new()
+    {
+        Articles = ["der", "die", "das", "dem", "den"],
+        Article = "",
+        And = "und",
+        Or = "oder",
+        Then = ["und dann", "und"],
+        If = ["wenn", "falls"],
+        SignVerbs = [],
+        StoppedText = "{title}: angehalten bei Schritt {step}",
+        You = "Du",
+        Nobody = "niemand",
+        Sides = ["right", "left"],
+        NotSo = "es ist nicht so, dass {0}",
+        Showed = "Anzeige {0}",
+    };
+}

@@ -1,0 +1,59 @@
+using Sightglass.Cards.Format;
+using Sightglass.Cards.Programs;
+using Sightglass.Cards.Story;
+
+namespace Sightglass.Cards.Tests;
+
+/// <summary>A second language is another table: the same card gives the same program.</summary>
+public sealed class LanguageTests
+{
+    private const string English = """
+        Card: Leck
+        For: mechanical; told: mechanical desk
+        Let C be the compartment where fuel is seen at the foot of the C compartment, out of forward, centre, aft.
+        Done when: engine runs.
+
+        Caution: Fuel is slippery. You can fall. Step on ties.
+        1. Go to the fuel panel on the right side.
+        2. Check that the sight glass of each other compartment shows room. If not, go to step 6.
+        3. Close the return valve of C.
+        4. Close the supply valve of each other compartment.
+        5. Wait until the sight glass of C shows low, at most 45 min. If not, go to step 6.
+        6. Tell the mechanical desk: {C}.
+        """;
+
+    private const string German = """
+        Karte: Leck
+        Für: mechanical; Bescheid: mechanical desk
+        Sei C das compartment, bei dem fuel is seen at the foot of the C compartment, von forward, centre, aft.
+        Fertig, wenn: engine runs.
+
+        Vorsicht: Kraftstoff ist rutschig. Man kann fallen. Auf den Schwellen gehen.
+        1. Gehe zu fuel panel auf der Seite right.
+        2. Prüfe, ob sight glass von jedem anderen compartment room zeigt. Sonst weiter bei Schritt 6.
+        3. Schließe return valve von C.
+        4. Schließe supply valve von jedem anderen compartment.
+        5. Warte, bis sight glass von C low zeigt, höchstens 45 min. Sonst weiter bei Schritt 6.
+        6. Sage mechanical desk: {C}.
+        """;
+
+    [Theory]
+    [InlineData("forward")]
+    [InlineData("aft")]
+    public void Read_GermanTable_GivesTheSameProgram(string binding) => Assert.Equal(
+        Cards.Listing(English, binding),
+        Cards.Listing(German, binding, GermanForms.Language));
+
+    [Fact]
+    public void Format_GermanCard_StaysGerman() => Assert.Equal(German.ReplaceLineEndings("\n") + "\n", CardFormat.Format(Cards.Clean(German, GermanForms.Language)));
+
+    [Fact]
+    public void Tell_GermanCard_InGerman()
+    {
+        CardProgram program = CardCompiler.Compile(Cards.Clean(German, GermanForms.Language), TestBook.Book, "aft");
+        Assert.Equal("Du schlossest aft return valve.", new CardStory(program, GermanForms.Language).Tell(2));
+    }
+
+    [Fact]
+    public void Read_EnglishCardWithGermanTable_IsNotUnderstood() => Assert.True(Cards.Read(English, GermanForms.Language).Found.HasErrors);
+}
