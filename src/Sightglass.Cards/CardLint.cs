@@ -25,9 +25,16 @@ public static class CardLint
     public static void Check(Card card, ClassBook book, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(card);
+        Check(card, new CardNames(book, card.Language), found);
+    }
+
+    /// <summary>As the other, with the book's names made once for many cards.</summary>
+    public static void Check(Card card, CardNames names, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(card);
         ArgumentNullException.ThrowIfNull(found);
         DiagnosticList own = [];
-        LintContext context = new(card, new CardNames(book, card.Language), own);
+        LintContext context = new(card, names, own);
         foreach (LintRule rule in s_rules)
         {
             rule.Check(context);

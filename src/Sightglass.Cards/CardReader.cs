@@ -23,8 +23,18 @@ public static class CardReader
     /// <returns>The tree, also of a card with errors (<see cref="Card.HasErrors"/>); null when the text is no card at all.</returns>
     public static Card? Read(SourceText text, ClassBook book, DiagnosticList found, CardLanguage? language = null)
     {
-        ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(book);
+        return Read(text, new CardNames(book, language ?? EnglishForms.Language), found);
+    }
+
+    /// <inheritdoc cref="Read(SourceText, ClassBook, DiagnosticList, CardLanguage?)"/>
+    /// <param name="text">The card.</param>
+    /// <param name="names">The book's names in the card's language: made once for many cards.</param>
+    /// <param name="found">As above.</param>
+    public static Card? Read(SourceText text, CardNames names, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(found);
         if (text.Text.Length > MostCharacters)
         {
@@ -32,7 +42,6 @@ public static class CardReader
             return null;
         }
 
-        CardNames names = new(book, language ?? EnglishForms.Language);
         DiagnosticList own = [];
         Card card = ReadTree(new(text, names), own);
         if (card.Head(Operation.Card) is null && !card.Steps.Any())

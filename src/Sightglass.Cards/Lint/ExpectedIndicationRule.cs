@@ -2,16 +2,22 @@ using Sightglass.Cards.Programs;
 
 namespace Sightglass.Cards.Lint;
 
-/// <summary>After a control is operated the card looks at something, on some way on.</summary>
+/// <summary>After a control is operated the card looks at something, on some way on. Told at the first of a row of operations.</summary>
 internal sealed class ExpectedIndicationRule() : LintRule(13)
 {
     public override void Check(LintContext card)
     {
+        CardProgram? before = null;
+        bool told = false;
         foreach ((CardProgram program, CardOp op, int index, _) in card.Ops())
         {
-            if (op is CardOp.Set set && !LooksAfter(program, index))
+            bool blind = !LooksAfter(program, index);
+            told &= blind && program == before;
+            before = program;
+            if (blind && !told && op is CardOp.Set set)
             {
                 card.Found.Add(LintMessages.NoIndication(op.Span, set.Item.Candidates[0].Name));
+                told = true;
             }
         }
     }

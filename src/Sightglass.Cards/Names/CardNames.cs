@@ -92,8 +92,8 @@ public sealed class CardNames
             return found;
         }
 
-        ImmutableArray<Place> near = [.. found.Groups[0].Where(p => IsOnSideOf(p, owner))];
-        return near.IsEmpty ? found : found with { Groups = [near] };
+        Place? own = found.Groups[0].Where(p => SideOf(p, owner) is not null).MinBy(p => SideOf(p, owner));
+        return own is null ? found : found with { Groups = [[own]] };
     }
 
     /// <summary>The position of an item that a phrase names, or null.</summary>
@@ -131,22 +131,24 @@ public sealed class CardNames
         return null;
     }
 
-    private bool IsOnSideOf(Place place, ImmutableArray<string> owner)
+    /// <summary>How early a place stands among those of the owner's item; behind them all where it is only on the same side; null otherwise.</summary>
+    private int? SideOf(Place place, ImmutableArray<string> owner)
     {
         foreach (Item item in Book.Items.Values.Where(i => owner.Contains(Key.Of(i.Name))))
         {
-            if (item.Places.Contains(place.Name))
+            int at = item.Places.IndexOf(place.Name);
+            if (at >= 0)
             {
-                return true;
+                return at;
             }
 
-            if (item.Places.IsEmpty && item.Position is { } at && at.Y * place.Position.Y > 0)
+            if (item.Places.IsEmpty && item.Position is { } position && position.Y * place.Position.Y > 0)
             {
-                return true;
+                return int.MaxValue;
             }
         }
 
-        return false;
+        return null;
     }
 
     private static string WithoutVerb(string sign, SmallWords small)
