@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Names;
-using Sightglass.Cards.Programs;
 using Sightglass.Cards.Parsing;
+using Sightglass.Cards.Programs;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 

@@ -32,7 +32,7 @@ public sealed class RecoveryTests
             "5:4 C004 did you mean `Open`?",
             "6:9 C020 did you mean `aft supply valve`?",
             "7:25 C026 its positions are idle, notch 1, notch 8",
-            
+
             "9:40 C027 its words are low",
             "10:4 C040 add `If not, go to step N.` or `If not, stop.`",
             "11:10 C030 name one of them",

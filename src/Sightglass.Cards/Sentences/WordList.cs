@@ -87,9 +87,9 @@ public static class WordList
     /// <summary>White space that separates words; thin spaces belong to a number.</summary>
     public static bool IsSpace(char c) => char.IsWhiteSpace(c) && c is not ('\u2009' or '\u202F');
 
-    /// <summary>After a comma, colon or semicolon that a letter follows without a space.</summary>
+    /// <summary>After a comma, colon or semicolon that a letter or a quote follows without a space.</summary>
     private static bool EndsChunk(string text, int at, int start, int end) =>
-        at > start && at < end && (text[at - 1] is ',' or ';' or ':') && char.IsLetter(text[at]);
+        at > start && at < end && (text[at - 1] is ',' or ';' or ':') && (char.IsLetter(text[at]) || IsQuote(text[at]));
 
     private static void AddChunk(ImmutableArray<Word>.Builder words, string text, int start, int end)
     {
