@@ -23,6 +23,7 @@ public readonly struct DipTableTank : IStore
 
     public static int Parameters => FirstRow + (Rows * MonotoneCubic.RowLength);
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T m, ref T k, ref T p, ref T c)
         where T : struct, IReal<T>
     {

@@ -24,6 +24,7 @@ public readonly struct LiquidAirLine : IStore
 
     public static int Parameters => 5;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T m, ref T k, ref T p, ref T c)
         where T : struct, IReal<T>
     {

@@ -18,6 +18,7 @@ public readonly struct LyingRoundTank : IStore
 
     public static int Parameters => 7;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T m, ref T k, ref T p, ref T c)
         where T : struct, IReal<T>
     {

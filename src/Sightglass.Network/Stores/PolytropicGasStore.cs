@@ -21,6 +21,7 @@ public readonly struct PolytropicGasStore : IStore
 
     public static int Parameters => 3;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T m, ref T k, ref T p, ref T c)
         where T : struct, IReal<T>
     {

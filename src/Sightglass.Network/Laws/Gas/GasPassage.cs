@@ -22,6 +22,7 @@ public readonly struct GasPassage : ILaw
 
     public static int Inputs => 1;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
         where T : struct, IReal<T>
     {

@@ -26,6 +26,7 @@ public readonly struct PolytropicEnds<TLaw> : ILaw
 
     public static int Inputs => TLaw.Inputs;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
         where T : struct, IReal<T>
     {

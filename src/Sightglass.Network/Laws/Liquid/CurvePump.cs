@@ -31,6 +31,7 @@ public readonly struct CurvePump : ILaw
 
     public static int Inputs => 1;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
         where T : struct, IReal<T>
     {

@@ -25,9 +25,15 @@ public readonly struct LiquidPath<TFrom, TLaw, TTo> : ILaw
 
     public static int Inputs => TLaw.Inputs;
 
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
-        where T : struct, IReal<T> =>
-        new Through<T, TFrom, TLaw, TTo>(ref p, ref k, ref u).Liquid(ref q, ref dq);
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out Through<T, TFrom, TLaw, TTo> through);
+        through.Run(ref p, ref k, ref u);
+        through.Liquid(ref q, ref dq);
+    }
 
     /// <summary>The sheet of a path.</summary>
     /// <param name="law">The sheet of the law.</param>

@@ -11,7 +11,7 @@ namespace Sightglass.Network.Laws.Liquid;
 /// <remarks>
 /// Laminar in closed form. Turbulent: with S = √(2Δp/ρ) and X = 1/√f, X = −2·log₁₀(r + (2.51·ν/DS)·√(L/D + K·X²)), which hardly feels its own right-hand X; two
 /// Newton steps from X = 7 leave an error below 5e-6 in X (Re 4000 to 1e7, ΣK·D/L up to 6; none without fittings), so in V. Derivatives are those of the
-/// exact solution. Parameters: <see cref="PipeSheet"/>. No inputs.
+/// exact solution. (Kept in parts for the compiler's sake, as <see cref="Ends.Through{T, TFrom, TLaw, TTo}"/>.) Parameters: <see cref="PipeSheet"/>. No inputs.
 /// </remarks>
 public readonly struct LiquidPipe : ILaw
 {
@@ -30,6 +30,7 @@ public readonly struct LiquidPipe : ILaw
 
     public static int Inputs => 0;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
         where T : struct, IReal<T>
     {
@@ -78,7 +79,7 @@ public readonly struct LiquidPipe : ILaw
     }
 
     /// <summary>Colebrook's speed at a pressure difference of at least where turbulence begins.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     internal static T Turbulent<T>(T x, ref T k, out T slope)
         where T : struct, IReal<T>
     {
@@ -101,7 +102,7 @@ public readonly struct LiquidPipe : ILaw
         return driven * f * perLoss;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Newton<T>(T f, T rough, T smooth, T lengths, T fittings)
         where T : struct, IReal<T>
     {

@@ -26,10 +26,13 @@ public readonly struct MixedPath<TFrom, TLaw, TTo> : ILaw
 
     public static int Inputs => TLaw.Inputs;
 
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)
         where T : struct, IReal<T>
     {
-        Through<T, TFrom, TLaw, TTo> through = new(ref p, ref k, ref u);
+        Unsafe.SkipInit(out Through<T, TFrom, TLaw, TTo> through);
+        through.Run(ref p, ref k, ref u);
         through.Liquid(ref q, ref dq);
         through.Air(Unsafe.Add(ref k, Parameters - 1), ref Unsafe.Add(ref q, 1), ref Unsafe.Add(ref dq, Potentials));
     }

@@ -10,14 +10,14 @@ public readonly struct AirEnd : ILiquidEnd
 
     public static int Parameters => 1;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, out LiquidEnd<T> end)
         where T : struct, IReal<T>
     {
         end = default;
         end.Pressure = p + k;
         end.PressureSlope = T.Of(1);
-        end.Air = end.Pressure;
-        end.AirSlope = T.Of(1);
+        end.Air.Value = end.Pressure;
+        end.Air.Slope = T.Of(1);
     }
 }

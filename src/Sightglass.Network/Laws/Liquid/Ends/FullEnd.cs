@@ -10,13 +10,13 @@ public readonly struct FullEnd : ILiquidEnd
 
     public static int Parameters => 1;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, out LiquidEnd<T> end)
         where T : struct, IReal<T>
     {
         end = default;
         end.Pressure = p + k;
         end.PressureSlope = T.Of(1);
-        end.Wet = T.Of(1);
+        end.Wet.Value = T.Of(1);
     }
 }

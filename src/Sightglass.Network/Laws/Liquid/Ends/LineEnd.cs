@@ -13,7 +13,7 @@ public readonly struct LineEnd : ILiquidEnd
 
     public static int Parameters => 2;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, out LiquidEnd<T> end)
         where T : struct, IReal<T>
     {
@@ -21,10 +21,10 @@ public readonly struct LineEnd : ILiquidEnd
         end = default;
         end.Pressure = p + k;
         end.PressureSlope = T.Of(1);
-        end.Wet = T.Of(1) - share;
-        end.WetSecondSlope = T.Of(-1);
-        end.Air = (share * p) - Unsafe.Add(ref k, 1);
-        end.AirSlope = share;
-        end.AirSecondSlope = p;
+        end.Wet.Value = T.Of(1) - share;
+        end.Wet.SecondSlope = T.Of(-1);
+        end.Air.Value = (share * p) - Unsafe.Add(ref k, 1);
+        end.Air.Slope = share;
+        end.Air.SecondSlope = p;
     }
 }

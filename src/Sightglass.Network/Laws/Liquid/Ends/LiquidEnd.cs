@@ -1,6 +1,6 @@
 namespace Sightglass.Network.Laws.Liquid.Ends;
 
-/// <summary>What stands at one end of a path, with slopes by the end's first and second potential.</summary>
+/// <summary>What stands at one end of a path.</summary>
 public struct LiquidEnd<T>
     where T : struct
 {
@@ -10,16 +10,8 @@ public struct LiquidEnd<T>
     public T PressureSlope;
 
     /// <summary>Share of the liquid in what would be drawn in here, 0…1.</summary>
-    public T Wet;
-
-    public T WetSlope;
-
-    public T WetSecondSlope;
+    public EndContent<T> Wet;
 
     /// <summary>Air in what would be drawn in here, as its density times RT: partial pressure [Pa] spread over the whole volume.</summary>
-    public T Air;
-
-    public T AirSlope;
-
-    public T AirSecondSlope;
+    public EndContent<T> Air;
 }

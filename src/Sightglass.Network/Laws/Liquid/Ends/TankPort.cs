@@ -22,7 +22,7 @@ public readonly struct TankPort : ILiquidEnd
 
     public static int Parameters => 3;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Evaluate<T>(ref T p, ref T k, out LiquidEnd<T> end)
         where T : struct, IReal<T>
     {
@@ -34,10 +34,10 @@ public readonly struct TankPort : ILiquidEnd
         coverSlope *= perDelta;
         end = default;
         end.Pressure = surface + Smooth.Positive(head, delta, out end.PressureSlope);
-        end.Wet = cover;
-        end.WetSlope = coverSlope;
-        end.Air = (T.Of(1) - cover) * surface;
-        end.AirSlope = -(coverSlope * surface);
+        end.Wet.Value = cover;
+        end.Wet.Slope = coverSlope;
+        end.Air.Value = (T.Of(1) - cover) * surface;
+        end.Air.Slope = -(coverSlope * surface);
     }
 
     /// <summary>The sheet of a port.</summary>
