@@ -35,6 +35,11 @@ internal sealed class MendedText(SourceText source)
     /// <summary>The offset in the author's text that an offset in the mended text came from.</summary>
     public int ToOriginal(long mended)
     {
+        if (_inserted.Count == 0)
+        {
+            return (int)Math.Clamp(mended, 0, source.Text.Length);
+        }
+
         long shift = 0;
         foreach ((int at, string piece) in _inserted)
         {
