@@ -13,7 +13,7 @@ public sealed record WorldInput(string Name, Dimension Dimension, double Default
     [
         new("grade", Dimension.One, 0, "%", "Rise over run of the track, positive where the front stands higher."),
         new("cant", Dimension.One, 0, "%", "Slope across the track, positive where the right side stands higher."),
-        new("ambient temperature", Dimension.Kelvin, 293.15, "degC", "Temperature of the air outside."),
+        new("ambient temperature", Dimension.Kelvin, 291.15, "degC", "Temperature of the air outside."),
         new("head-end load", Dimension.One, 0, "%", "Electric load of the train as a share of what the machine can give."),
     ];
 
