@@ -1,0 +1,61 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards;
+using Sightglass.Cards.Tree;
+using Sightglass.Plant.Plans;
+using Sightglass.Trials.Results;
+using Sightglass.Trials.Sweep;
+using Xunit;
+
+namespace Sightglass.Trials.Tests;
+
+/// <summary>The demo's cards against the demo's situations. All of it is invented: these guard the demo, not the world outside.</summary>
+public sealed class CurlewCardTests
+{
+    private const int Cases = 64;
+
+    private static TrialResult Try(string cardFile, string situation, string? roadNumber)
+    {
+        Plan plan = Books.Load("curlew", roadNumber);
+        DiagnosticList found = [];
+        SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
+        Card? card = CardReader.Read(text, plan.Book, found);
+        Assert.True(card is { HasErrors: false }, string.Join('\n', found));
+        CardLint.Check(card, plan.Book, found);
+        Assert.Empty(found);
+        TrialSetup? setup = TrialPreparation.Prepare(plan, card, plan.Book.Situations[situation], found);
+        Assert.True(setup is not null, string.Join('\n', found));
+        SweepOptions options = new() { Cases = Cases, Threads = 2 };
+        return new(setup, options, [.. CaseSweep.Run(setup, options)]);
+    }
+
+    [Theory]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment", null)]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment, 4107", "4107")]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment, 4112", "4112")]
+    [InlineData("fuel-the-machine", "fuelling", null)]
+    [InlineData("prime-a-starved-engine", "starving engine", null)]
+    [InlineData("drain-water", "water in the fuel", null)]
+    [InlineData("true-quantity", "gauges disagree", null)]
+    [InlineData("true-quantity", "gauges disagree, 4104", "4104")]
+    [InlineData("reset-the-cut-off", "cut-off tripped", null)]
+    [InlineData("before-a-steep-grade", "before the grade", null)]
+    [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", null)]
+    public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
+    {
+        TrialResult result = Try(card, situation, roadNumber);
+        Assert.Equal(Cases, result.Applicable);
+        Assert.True(result.Passes, string.Join('\n', result.Groups.Select(g => $"{g.Cases.Length} of {g.Mechanism} at step {g.Step}, such as case {g.Cases[0]}")));
+        Assert.True(result.Done > Cases / 2, $"{result.Done} done, {result.Stopped} stopped");
+    }
+
+    /// <summary>Modification M-15 raised the pickups but not the marks on the glasses: the draft waits for a level that is no longer there.</summary>
+    [Fact]
+    public void DraftOfTheLeakCard_RaisedPickups_StarvesTheEngine()
+    {
+        TrialResult as4112 = Try("empty-a-leaking-compartment-draft", "leaking compartment, 4112", "4112");
+        Assert.True(as4112.Failed > Cases / 2, $"{as4112.Failed} of {Cases}");
+        Assert.All(as4112.Groups, g => Assert.Equal("engine starves", g.Mechanism));
+        TrialResult as4101 = Try("empty-a-leaking-compartment-draft", "leaking compartment", null);
+        Assert.True(as4101.Failed < Cases / 20, $"{as4101.Failed} of {Cases}");
+    }
+}
