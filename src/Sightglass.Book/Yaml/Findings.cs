@@ -38,12 +38,12 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
     /// <summary>Names to look for a similar one in; none once too many have been compared.</summary>
     public IReadOnlyCollection<string> Similar(IEnumerable<string> names)
     {
-        if (_compared > limits.NamesCompared || _cut)
+        if (_compared >= limits.NamesCompared || _cut)
         {
             return [];
         }
 
-        string[] all = [.. names];
+        string[] all = [.. names.Take(limits.NamesCompared - _compared)];
         _compared += all.Length;
         return all;
     }

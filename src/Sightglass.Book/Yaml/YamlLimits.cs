@@ -27,7 +27,7 @@ public sealed record YamlLimits
     public int ItemsOfRoadNumbers { get; init; } = 200_000;
 
     /// <summary>Names looked at for 'did you mean'; findings after that come without it.</summary>
-    public int NamesCompared { get; init; } = 200_000;
+    public int NamesCompared { get; init; } = 100_000;
 
     /// <summary>Findings reported; what comes after is cut off with one last line.</summary>
     public int Findings { get; init; } = 1_000;
