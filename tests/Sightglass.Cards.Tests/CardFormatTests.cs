@@ -1,4 +1,7 @@
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Format;
+using Sightglass.Cards.Programs;
+using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
 namespace Sightglass.Cards.Tests;
@@ -65,6 +68,23 @@ public sealed class CardFormatTests
     {
         string text = Cards.Head + "1. Opne  the valve.\nwhat   is this\n  and this\nLet it be\n";
         Assert.Equal(text.Replace("Opne  the", "Opne the", StringComparison.Ordinal), Formatted(text));
+    }
+
+    [Fact]
+    public void Format_SentencesMadeByAProgram_ReadAsWhatTheyMean()
+    {
+        Card card = Cards.Steps("Wait 1 s.");
+        Sentence close = Sentence.Of(Operation.Close, ("item", new Slot.Named(new Phrase("the aft supply valve", Span.None))));
+        Sentence check = Sentence.Of(
+            Operation.If,
+            ("condition", new Slot.Seen(new ConditionPhrase.One(Sentence.Of(Operation.Sign, ("sign", new Slot.Named(new Phrase("fuel is smelled", Span.None))))))),
+            ("action", new Slot.Done([close], Span.None)));
+        Card made = card with { Elements = card.Elements.Add(new CardElement.Step(2, null, [check], Span.None)) };
+        string text = CardFormat.Format(made);
+        Assert.EndsWith("2. If fuel is smelled, close the aft supply valve.\n", text, StringComparison.Ordinal);
+        Assert.Equal(
+            ProgramListing.Of(CardCompiler.Compile(made, TestBook.Book)),
+            ProgramListing.Of(CardCompiler.Compile(Cards.Clean(text), TestBook.Book)));
     }
 
     private static string Formatted(string text)
