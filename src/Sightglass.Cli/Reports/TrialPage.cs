@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Text;
+using Sightglass.Cards.Tree;
+using Sightglass.Drawing.Look;
+using Sightglass.Trials.Missteps;
+using Sightglass.Trials.Results;
+using Sightglass.World.Journal;
+
+namespace Sightglass.Cli.Reports;
+
+/// <summary>A trial as one page that stands alone: verdict first, then the text, where it fails, how, and what happened.</summary>
+internal static class TrialPage
+{
+    private const string OwnStyle = """
+        main{max-width:1180px;width:100%;margin:0 auto;padding:32px var(--margin) 64px}
+        h1{font:400 var(--t-plate)/1.12 var(--serif);max-width:26ch}h1 b{font-weight:600}
+        h2{font:400 var(--t-title)/1.25 var(--serif);border-top:1px solid var(--ink);padding-top:10px;margin-bottom:12px}
+        .lead{font:400 var(--t-lead)/1.55 var(--serif);max-width:58ch;margin:12px 0 40px}
+        .two{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:48px;margin-bottom:48px}
+        @media(max-width:860px){.two{grid-template-columns:1fr}}
+        .steps li{display:grid;grid-template-columns:132px 1fr;gap:20px;padding:9px 0;border-bottom:1px solid var(--hair)}
+        .cost{font:400 var(--t-label)/1.35 var(--sans);color:var(--ink2);text-align:right}
+        .track{height:4px;background:var(--desk);margin:3px 0}.track i{display:block;height:4px;background:var(--ink);margin-left:auto}
+        .needed .track i{background:var(--bad)}.needed .cost b{color:var(--bad)}
+        .rank{display:grid;grid-template-columns:200px 1fr 44px;gap:6px 12px;font:400 var(--t-ui)/1.3 var(--sans);align-items:center;margin-top:20px}
+        .rank .track i{margin-left:0}
+        .bad-line{stroke:var(--bad);stroke-width:2;fill:none}
+        .failure{display:grid;grid-template-columns:64px 1fr;gap:20px;padding:18px 0;border-bottom:1px solid var(--hair)}
+        .failure>b{font:500 var(--t-number)/1 var(--sans)}.failure h3{font:600 1.0625rem/1.4 var(--serif)}
+        .story{font:400 var(--t-ui)/1.5 var(--sans);margin-top:8px}.story td{padding:1px 14px 1px 0;vertical-align:top}
+        .truth{color:var(--truth)}
+        """;
+
+    public static string Write(TrialFindings findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        StringBuilder page = new();
+        string title = findings.Card.Title;
+        page.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
+        page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
+        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Result))).Append("</span></header><main>");
+        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Result.Setup.Start.Situation.Name}\u201d")).Append("</p>");
+        page.Append("<h1>").Append(TrialWords.Verdict(findings.Result)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Result))).Append("</p>");
+        page.Append("<div class=\"two\"><section><h2>The text, and what leaving out costs</h2>");
+        Steps(page, findings);
+        page.Append("</section><section><h2>Where it fails</h2>");
+        Map(page, findings);
+        page.Append("</section></div>");
+        Failures(page, findings);
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Result.Setup.Plan.Book.Notice));
+        page.Append(" Training aid. Local rules, the maker\u2019s manual and qualified people decide.</span></footer></body></html>");
+        return page.ToString();
+    }
+
+    private static string Where(TrialResult result) =>
+        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Plan.Book.Title} {result.Setup.Plan.Book.RoadNumberInUse}, edition {result.Setup.Plan.Book.Edition}, seed {result.Seed}");
+
+    private static void Steps(StringBuilder page, TrialFindings findings)
+    {
+        page.Append("<ol class=\"steps\">");
+        foreach (CardElement element in findings.Card.Elements)
+        {
+            if (element is CardElement.Notice notice)
+            {
+                page.Append("<li><span></span><span class=\"small\">").Append(Html.Text(notice.Span.Text.Trim())).Append("</span></li>");
+            }
+            else if (element is CardElement.Step step)
+            {
+                LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == step.Number);
+                double share = cost is { Applicable: > 0 } ? cost.Bad / (double)cost.Applicable : 0;
+                page.Append(share > 0.5 ? "<li class=\"needed\">" : "<li>").Append("<span class=\"cost\">");
+                page.Append(cost is null ? "" : Cost(cost, share)).Append("</span><span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
+            }
+        }
+
+        page.Append("</ol>");
+    }
+
+    private static string Cost(LeftOutResult cost, double share) => cost.Bad == 0
+        ? "left out: no harm seen"
+        : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(cost.Mechanism)}</i>");
+
+    private static void Map(StringBuilder page, TrialFindings findings)
+    {
+        if (findings.Ranking.Length < 2)
+        {
+            page.Append("<p class=\"small\">No case failed: no range tells more than another.</p>");
+            return;
+        }
+
+        page.Append("<p class=\"small\">The two ranges that tell most. A point ended well, a ring stopped safely, a cross failed.</p>");
+        page.Append(CaseMap.Svg(findings.Result, findings.Ranking[0].Range, findings.Ranking[1].Range)).Append("<div class=\"rank\">");
+        foreach ((World.Situations.DrawnRange range, double share) in findings.Ranking.Take(6))
+        {
+            page.Append("<span>").Append(Html.Text(range.Name)).Append("</span><span class=\"track\"><i style=\"width:");
+            page.Append((100 * Math.Sqrt(share)).ToString("0", CultureInfo.InvariantCulture)).Append("%\"></i></span><span class=\"num\">");
+            page.Append(Math.Sqrt(share).ToString("0.00", CultureInfo.InvariantCulture)).Append("</span>");
+        }
+
+        page.Append("</div>");
+    }
+
+    private static void Failures(StringBuilder page, TrialFindings findings)
+    {
+        if (findings.Failures.IsEmpty)
+        {
+            return;
+        }
+
+        page.Append("<section><h2>How it fails</h2>");
+        foreach (ToldFailure failure in findings.Failures)
+        {
+            page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("</b><div><h3>");
+            page.Append(Html.Text(TrialWords.Failure(failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p><table class=\"story\">");
+            foreach (JournalEntry entry in failure.Story.Journal)
+            {
+                page.Append(entry.Kind == JournalKind.Truth ? "<tr class=\"truth\"><td class=\"num\">" : "<tr><td class=\"num\">");
+                page.Append(TrialWords.Clock(entry.Time)).Append("</td><td>").Append(entry.Step > 0 ? entry.Step : "").Append("</td><td>").Append(Html.Text(entry.Text)).Append("</td></tr>");
+            }
+
+            page.Append("</table></div></div>");
+        }
+
+        page.Append("</section>");
+    }
+}
