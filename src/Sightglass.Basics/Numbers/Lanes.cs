@@ -28,7 +28,7 @@ public readonly struct Lanes(Vector512<double> v) : IReal<Lanes>
     public static Lanes operator /(Lanes a, Lanes b) => new(a.V / b.V);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes operator -(Lanes a) => new(Vector512.Xor(a.V, Vector512.Create(-0.0)));
+    public static Lanes operator -(Lanes a) => new(-a.V);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Of(double value) => new(Vector512.Create(value));

@@ -28,14 +28,15 @@ internal sealed unsafe class PathBatch<TLaw>(PathIndex index) : PathBatch
         Lanes* u = stackalloc Lanes[TLaw.Inputs + 1];
         Lanes* q = stackalloc Lanes[TLaw.Flows];
         Lanes* dq = stackalloc Lanes[TLaw.Flows * TLaw.Potentials];
-        fixed (int* rows = index.Rows, stamps = index.Stamps)
+        fixed (int* rows = index.Rows, stamps = index.Stamps, potentials = index.Potentials, inputs = index.Inputs, parameters = index.FirstParameter)
         {
             int* row = rows;
             int* stamp = stamps;
             for (int i = 0; i < index.Count; i++)
             {
-                Gather(ref frame, i, p, u);
-                TLaw.Evaluate(ref *p, ref Unsafe.AsRef<Lanes>(frame.K + index.FirstParameter[i]), ref *u, ref *q, ref *dq);
+                Gather(frame.P, potentials + (i * TLaw.Potentials), p, TLaw.Potentials);
+                Gather(frame.U, inputs + (i * TLaw.Inputs), u, TLaw.Inputs);
+                TLaw.Evaluate(ref *p, ref Unsafe.AsRef<Lanes>(frame.K + parameters[i]), ref *u, ref *q, ref *dq);
                 for (int f = 0; f < TLaw.Flows; f++)
                 {
                     frame.Q[row[0]] -= q[f];
@@ -60,13 +61,14 @@ internal sealed unsafe class PathBatch<TLaw>(PathIndex index) : PathBatch
         Lanes* u = stackalloc Lanes[TLaw.Inputs + 1];
         Lanes* q = stackalloc Lanes[TLaw.Flows];
         Lanes* dq = stackalloc Lanes[TLaw.Flows * TLaw.Potentials];
-        fixed (int* rows = index.Rows)
+        fixed (int* rows = index.Rows, potentials = index.Potentials, inputs = index.Inputs, parameters = index.FirstParameter)
         {
             int* row = rows;
             for (int i = 0; i < index.Count; i++)
             {
-                Gather(ref frame, i, p, u);
-                TLaw.Evaluate(ref *p, ref Unsafe.AsRef<Lanes>(frame.K + index.FirstParameter[i]), ref *u, ref *q, ref *dq);
+                Gather(frame.P, potentials + (i * TLaw.Potentials), p, TLaw.Potentials);
+                Gather(frame.U, inputs + (i * TLaw.Inputs), u, TLaw.Inputs);
+                TLaw.Evaluate(ref *p, ref Unsafe.AsRef<Lanes>(frame.K + parameters[i]), ref *u, ref *q, ref *dq);
                 for (int f = 0; f < TLaw.Flows; f++)
                 {
                     frame.Q[row[0]] -= q[f];
@@ -84,22 +86,22 @@ internal sealed unsafe class PathBatch<TLaw>(PathIndex index) : PathBatch
         Lanes* u = stackalloc Lanes[TLaw.Inputs + 1];
         Lanes* q = stackalloc Lanes[TLaw.Flows];
         Lanes* dq = stackalloc Lanes[TLaw.Flows * TLaw.Potentials];
-        Gather(ref frame, path, p, u);
+        fixed (int* potentials = index.Potentials, inputs = index.Inputs)
+        {
+            Gather(frame.P, potentials + (path * TLaw.Potentials), p, TLaw.Potentials);
+            Gather(frame.U, inputs + (path * TLaw.Inputs), u, TLaw.Inputs);
+        }
+
         TLaw.Evaluate(ref *p, ref Unsafe.AsRef<Lanes>(frame.K + index.FirstParameter[path]), ref *u, ref *q, ref *dq);
         return *q;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private void Gather(ref Frame frame, int i, Lanes* p, Lanes* u)
+    private static void Gather(Lanes* from, int* which, Lanes* to, int count)
     {
-        for (int j = 0; j < TLaw.Potentials; j++)
+        for (int j = 0; j < count; j++)
         {
-            p[j] = frame.P[index.Potentials[(i * TLaw.Potentials) + j]];
-        }
-
-        for (int j = 0; j < TLaw.Inputs; j++)
-        {
-            u[j] = frame.U[index.Inputs[(i * TLaw.Inputs) + j]];
+            to[j] = from[which[j]];
         }
     }
 }
