@@ -11,14 +11,6 @@ namespace Sightglass.Plant.Plans;
 /// <summary>Builds a book into a plan.</summary>
 public static class PlanCompiler
 {
-    /// <summary>World inputs that every plan has, as slots and as names in formulas.</summary>
-    public static readonly ImmutableArray<(string Name, Dimension Dimension, double Start)> WorldInputs =
-    [
-        ("grade", Dimension.One, 0),
-        ("cant", Dimension.One, 0),
-        ("ambient temperature", Dimension.Kelvin, 291.15),
-    ];
-
     /// <summary>The plan, or null when the book has errors as a plant; all of them are in <paramref name="found"/>.</summary>
     public static Plan? Compile(ClassBook book, DiagnosticList found)
     {
@@ -26,11 +18,11 @@ public static class PlanCompiler
         ArgumentNullException.ThrowIfNull(found);
         PlanBuilder builder = new(book, found);
         int errorsBefore = found.Count(d => d.Severity == Severity.Error);
-        foreach ((string name, Dimension dimension, double start) in WorldInputs)
+        foreach (WorldInput input in WorldInput.All)
         {
-            Slot slot = builder.SlotNamed(name, start);
-            builder.Name(name, dimension, new SlotSignal(slot));
-            builder.AddStart(new(name, dimension, -1, default, null, slot, []));
+            Slot slot = builder.SlotNamed(input.Name, input.Default);
+            builder.Name(input.Name, input.Dimension, new SlotSignal(slot));
+            builder.AddStart(new(input.Name, input.Dimension, -1, default, null, slot, []));
         }
 
         Pass(book, (kind, item) => kind.Declare(builder, item));

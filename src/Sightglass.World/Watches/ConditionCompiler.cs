@@ -23,7 +23,7 @@ public static class ConditionCompiler
         Condition.Shows s => Shows(plan, s.Item, s.Comparison, s.Value),
         Condition.ShowsWord w => new AllSignal([Shows(plan, w.Item, Comparison.AtLeast, w.From), Shows(plan, w.Item, Comparison.AtMost, w.To)]),
         Condition.PositionIs p => new PositionSignal(PositionOf(plan, p.Item), p.Item.Positions.IndexOf(p.Position)),
-        Condition.SignHolds s => plan.Signs[s.Sign.Name],
+        Condition.SignHolds s => SeenFrom(place, s.Sign) ? plan.Signs[s.Sign.Name] : new ConstantSignal(-1),
         Condition.Compare c => new ConstantSignal(Holds(c.Expression.Evaluate(written), c.Comparison, c.Value) ? 1 : -1),
         Condition.OneInReach o => Compile(plan, InReach(o.Cases, place), place, written),
         Condition.Not n => new NotSignal(Compile(plan, n.Inner, place, written)),
@@ -59,6 +59,10 @@ public static class ConditionCompiler
     /// <summary>The number on the instrument for a reading with every digit.</summary>
     public static double Rounded(Reading reading, double value) =>
         reading.Resolution > 0 ? Math.Floor((value / reading.Resolution) + 0.5) * reading.Resolution : value;
+
+    /// <summary>Where you stand is what you know: a sign of which no place is listed is noticed everywhere, others from their places only.</summary>
+    private static bool SeenFrom(string? place, Sign sign) =>
+        sign.Places.IsDefaultOrEmpty || (place is not null && sign.Places.Contains(place, StringComparer.Ordinal));
 
     private static Condition InReach(ImmutableArray<ReachCase> cases, string? place)
     {

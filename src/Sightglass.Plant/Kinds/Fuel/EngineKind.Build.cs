@@ -27,8 +27,6 @@ public sealed partial class EngineKind
     {
         Slot running = plan.PositionSlot(item);
         plan.Name($"running of {item.Name}", Dimension.One, new SlotSignal(running, 1, -0.5), isCondition: true);
-        Slot load = plan.SlotNamed("head-end load");
-        plan.AddStart(new("head-end load", Dimension.One, -1, default, null, load, []));
     }
 
     public override void Connect(PlanBuilder plan, Item item)
