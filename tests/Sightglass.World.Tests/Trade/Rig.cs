@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Time;
 using Sightglass.Book;
@@ -49,21 +50,17 @@ internal sealed class Rig : IDisposable
         return plan;
     }
 
-    /// <summary>A fresh run of the first card whose title begins with the words given.</summary>
-    public static CardRun RunOf(Plan plan, string title)
+    /// <summary>A fresh run of the card with the title given.</summary>
+    public static CardRun RunOf(Plan plan, string title) => new(ChoicesOf(plan, title));
+
+    /// <summary>The programs of the card with the title given.</summary>
+    public static ImmutableArray<ProgramChoice> ChoicesOf(Plan plan, string title)
     {
         DiagnosticList found = new();
-        foreach (SourceText text in plan.Book.CardTexts)
-        {
-            Card? card = CardReader.Read(text, plan.Book, found);
-            Assert.True(card is { HasErrors: false }, string.Join('\n', found));
-            if (text.Text.StartsWith($"Card: {title}", StringComparison.Ordinal))
-            {
-                return new([.. Choices(plan, card, found)]);
-            }
-        }
-
-        throw new ArgumentException($"There is no card '{title}'.", nameof(title));
+        SourceText text = plan.Book.CardTexts.Single(t => t.Text.StartsWith($"Card: {title}\n", StringComparison.Ordinal));
+        Card? card = CardReader.Read(text, plan.Book, found);
+        Assert.True(card is { HasErrors: false }, string.Join('\n', found));
+        return [.. Choices(plan, card, found)];
     }
 
     /// <summary>A signal's value at a moment, SI.</summary>

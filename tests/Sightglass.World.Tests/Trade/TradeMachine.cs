@@ -76,6 +76,15 @@ internal static class TradeMachine
     /// <summary>The machine with its situations, and cards.</summary>
     public static Plan Plan(string situations, params ReadOnlySpan<string> cards) => Rig.Compile(Body + "\nsituations:\n" + situations, cards);
 
+    /// <summary>The same with compartment C a drum of 0.6 m radius and 2 m length that lies along the machine.</summary>
+    public static Plan PlanWithDrum(string situations)
+    {
+        const string Box = "position: { x: 12 m, y: 0 m, z: 0.5 m }\n    shape: prismatic\n    floor area: 2 m^2\n    depth: 1.2 m";
+        const string Drum = "position: { x: 12 m, y: 0 m, z: 0.5 m }\n    shape: lying cylinder\n    radius: 0.6 m\n    length: 2 m";
+        string body = Body.Replace(Box, Drum, StringComparison.Ordinal);
+        return body == Body ? throw new InvalidOperationException("The box was not found.") : Rig.Compile(body + "\nsituations:\n" + situations);
+    }
+
     /// <summary>What has run out of a hole h₀ above which the level stands when it has sunk to it, while q is taken out besides, m³:
     /// A·dh/dt = −k·√h − q, time T = (2A/k²)·(k√h₀ − q·ln(1 + k√h₀/q)), spilled A·h₀ − q·T. Derived.</summary>
     public static double SpilledInTheEnd(double area, double head, double hole, double taken)
