@@ -38,6 +38,10 @@ internal sealed class BookInspection
         {
             inspection.ReadSituations(book);
             inspection.Cards = [.. book.CardTexts.Select(t => CardReader.Read(t, book, inspection.Found)).OfType<Card>()];
+            foreach (Card card in inspection.Cards)
+            {
+                CardLint.Check(card, book, inspection.Found);
+            }
         }
 
         return inspection;

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
-using Sightglass.Cards.Programs;
 using Sightglass.Cards.Tree;
+using Sightglass.Plant.Plans;
+using Sightglass.Trials;
 using Sightglass.World.Runs;
 
 namespace Sightglass.Cli.Books;
@@ -33,18 +34,15 @@ internal static class CardSource
     }
 
     /// <summary>The card's programs, one for each thing its letter may stand for; null with the reasons in <paramref name="found"/>.</summary>
-    public static (Card Card, ImmutableArray<ProgramChoice> Choices)? Compile(SourceText text, ClassBook book, DiagnosticList found)
+    public static (Card Card, ImmutableArray<ProgramChoice> Choices)? Compile(SourceText text, Plan plan, DiagnosticList found)
     {
-        if (CardReader.Read(text, book, found) is not { HasErrors: false } card)
+        if (CardReader.Read(text, plan.Book, found) is not { HasErrors: false } card)
         {
             return null;
         }
 
-        ImmutableArray<BindingCase> cases = CardCompiler.Bindings(card, book);
-        ImmutableArray<ProgramChoice> choices = cases.IsEmpty ? [Choice(null, null)] : [.. cases.Select(c => Choice(c.Word, c.When))];
-        return found.HasErrors ? null : (card, choices);
-
-        ProgramChoice Choice(string? word, Condition? when) => new(when, CardCompiler.TryCompile(card, book, word, found)!);
+        ImmutableArray<ProgramChoice> choices = TrialPreparation.Choices(plan, card, found);
+        return found.HasErrors || choices.IsEmpty ? null : (card, choices);
     }
 
     private static bool IsNamed(SourceText text, ClassBook book, string named) =>

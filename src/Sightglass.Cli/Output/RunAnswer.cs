@@ -1,4 +1,5 @@
 using Sightglass.Cli.Runs;
+using Sightglass.World.Journal;
 
 namespace Sightglass.Cli.Output;
 
@@ -39,11 +40,14 @@ internal sealed record RunAnswer(
         BuildName.Text,
         [.. r.Recorder.Columns.Select(c => new ColumnRow(c.Name, c.Unit.Symbol, c.Sort.ToString().ToLowerInvariant(), c.Words.Count == 0 ? null : c.Words))],
         [.. r.Recorder.Rows.Select(row => row.Values.Select((v, i) => Finite(r.Recorder.Columns[i].InUnit(v))).Prepend(row.Time.Seconds).ToArray())],
-        [.. r.Journal.Select(j => new StoryRow(j.Time.Seconds, j.Step == 0 ? null : j.Step, j.Kind.ToString().ToLowerInvariant(), j.Text))]);
+        [.. r.Journal.Select(StoryRow.Of)]);
 
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;
 
     internal sealed record ColumnRow(string Name, string Unit, string Sort, IReadOnlyList<string>? Words);
 
-    internal sealed record StoryRow(double TimeS, int? Step, string Kind, string Text);
+    internal sealed record StoryRow(double TimeS, int? Step, string Kind, string Text)
+    {
+        public static StoryRow Of(JournalEntry j) => new(j.Time.Seconds, j.Step == 0 ? null : j.Step, j.Kind.ToString().ToLowerInvariant(), j.Text);
+    }
 }

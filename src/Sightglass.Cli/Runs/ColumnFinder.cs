@@ -77,7 +77,6 @@ internal sealed class ColumnFinder(Plan plan)
 
     private Column? OfFormula(string text, DiagnosticList found)
     {
-        
         if (FormulaParser.Parse(text, new SourceText("--show", text).Between(0, text.Length), plan.Scope, found, FormulaKind.Any) is not { } formula)
         {
             return null;

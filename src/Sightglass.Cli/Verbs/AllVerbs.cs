@@ -3,5 +3,5 @@ namespace Sightglass.Cli.Verbs;
 /// <summary>The verbs, in the order of the help.</summary>
 internal static class AllVerbs
 {
-    public static IEnumerable<Verb> Create() => [new CheckVerb(), new WalkVerb(), new RunVerb()];
+    public static IEnumerable<Verb> Create() => [new CheckVerb(), new WalkVerb(), new RunVerb(), new TryVerb(), new FormatVerb()];
 }

@@ -7,6 +7,7 @@ using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Runs;
+using Sightglass.Cli.Tries;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
@@ -105,7 +106,7 @@ internal sealed class RunVerb : BookVerb
                 return Task.FromResult(ExitCode.WrongUse);
             }
 
-            (title, choices) = CardSource.Compile(text, plan.Book, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
+            (title, choices) = CardSource.Compile(text, plan, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
         }
 
         if (start is null || found.HasErrors)
@@ -113,7 +114,7 @@ internal sealed class RunVerb : BookVerb
             return Refuse(line, inspection.Folder, found);
         }
 
-        if (Missing(choices, situation) is { } role)
+        if (SituationChoice.Missing(choices, situation) is { } role)
         {
             return WrongUse(line, $"The card `{title}` is for {role}, and in `{situation.Name}` there is none; choose another situation or add one under `people:`.");
         }
@@ -175,11 +176,6 @@ internal sealed class RunVerb : BookVerb
         text is not null && QuantityText.TryParse(text, new SourceText("time", text).Between(0, text.Length), Dimension.Second, found, out Quantity time)
             ? SimTime.FromSeconds(Math.Max(time.Si, 1e-3))
             : null;
-
-    private static string? Missing(ImmutableArray<ProgramChoice> choices, Situation situation) =>
-        choices.IsEmpty || choices[0].Program.For.IsEmpty || situation.People.Any(p => p.Role == choices[0].Program.For[0].Name)
-            ? choices.IsEmpty || !situation.People.IsEmpty ? null : "somebody"
-            : choices[0].Program.For[0].Name;
 
     private static Task<int> Refuse(ParseResult line, string folder, DiagnosticList found)
     {

@@ -1,0 +1,28 @@
+using System.Globalization;
+using System.Text;
+using Sightglass.Cli.Tries;
+using Sightglass.World.Runs;
+
+namespace Sightglass.Cli.Output;
+
+/// <summary>Every case of trials as comma-separated values.</summary>
+internal static class OutcomeCsv
+{
+    public static string Of(IEnumerable<TryResult> results)
+    {
+        StringBuilder text = new("situation,case,outcome,mechanism,step,end_s,hash\n");
+        foreach (TryResult result in results)
+        {
+            for (int i = 0; i < result.Trial.Outcomes.Length; i++)
+            {
+                Outcome o = result.Trial.Outcomes[i];
+                text.Append(CultureInfo.InvariantCulture, $"{Quoted(result.Trial.Setup.Start.Situation.Name)},{result.Trial.FirstCase + i},");
+                text.Append(CultureInfo.InvariantCulture, $"{o.Kind.ToString().ToLowerInvariant()},{Quoted(o.Mechanism ?? "")},{o.Step},{o.Time.Seconds:R},{o.Hash:x16}\n");
+            }
+        }
+
+        return text.ToString();
+    }
+
+    private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+}

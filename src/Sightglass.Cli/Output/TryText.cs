@@ -1,0 +1,86 @@
+using System.Globalization;
+using Sightglass.Basics.Statistics;
+using Sightglass.Cli.Tries;
+using Sightglass.Trials.Missteps;
+using Sightglass.Trials.Results;
+using Sightglass.World.Journal;
+
+namespace Sightglass.Cli.Output;
+
+/// <summary>The result of a trial for a reader at a terminal.</summary>
+internal static class TryText
+{
+    public static void Print(TextWriter output, TryResult result)
+    {
+        TrialResult trial = result.Trial;
+        output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Start.Situation.Name}`, seed {trial.Seed}");
+        output.WriteLine(
+            $"  {trial.Applicable} it is for: {trial.Done} done, {trial.Stopped} stopped safely, {trial.Failed} failed, {trial.Undecided} undecided; not applicable in {trial.NotApplicable}");
+        output.WriteLine("  " + Bound(trial));
+        foreach (FailureStory failure in result.Failures)
+        {
+            PrintFailure(output, result, failure);
+        }
+
+        foreach (FailureGroup group in trial.Groups.Skip(result.Failures.Length))
+        {
+            output.WriteLine($"  {group.Cases.Length} × {group.Mechanism}, at step {group.Step}: case {trial.FirstCase + group.Cases[0]}");
+        }
+
+        if (result.Ranking.Length > 0)
+        {
+            output.WriteLine("  What tells most whether it fails: " + string.Join("; ", result.Ranking.Take(4).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Range.Name} {r.Share:0 %}"))));
+        }
+
+        PrintLeftOut(output, result);
+        output.WriteLine($"  Outcomes {result.Hash:x16}; {BuildName.Text}");
+        output.WriteLine();
+    }
+
+    /// <summary>The bound in words: exact for a number of cases settled beforehand, valid at any time for a trial that was stopped.</summary>
+    public static string Bound(TrialResult trial)
+    {
+        if (trial.Applicable == 0)
+        {
+            return "Nothing can be said: the card was for none of these cases.";
+        }
+
+        if (trial.LowerBound is { } bound)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"At least {bound:0.0 %} of such cases end well or safely (95 % confidence, exact).");
+        }
+
+        double any = AnytimeBound.Lower(trial.Done + trial.Stopped, trial.Applicable, TrialResult.Confidence);
+        return string.Create(CultureInfo.InvariantCulture, $"Stopped early, {trial.NotRun} cases not run. At least {any:0.0 %} of such cases end well or safely (95 % confidence, valid whenever one stops).");
+    }
+
+    private static void PrintFailure(TextWriter output, TryResult result, FailureStory failure)
+    {
+        int first = result.Trial.FirstCase + failure.Group.Cases[0];
+        output.WriteLine();
+        output.WriteLine($"  {failure.Group.Cases.Length} × {failure.Group.Mechanism}, at step {failure.Group.Step}. First: case {first}");
+        output.WriteLine(failure.Least.Departs.IsEmpty
+            ? "    It fails in the most ordinary case."
+            : $"    The least it takes: {string.Join("; ", failure.Least.Departs.Select(d => $"{d.Name} {d.Value}"))}");
+        foreach (JournalEntry entry in failure.Story.Journal)
+        {
+            output.WriteLine($"    {Clock.Text(entry.Time),8}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
+        }
+
+        output.WriteLine($"    Told in full: try \"{result.Request.Card.Title}\" -s \"{result.Trial.Setup.Start.Situation.Name}\" --seed {result.Trial.Seed} --case {first}");
+    }
+
+    private static void PrintLeftOut(TextWriter output, TryResult result)
+    {
+        foreach (LeftOutResult row in result.LeftOut)
+        {
+            string cost = row.Bad == 0 ? "nothing is lost: is it needed?" : $"{row.Bad} of {row.Applicable} fail: {row.Mechanism}";
+            output.WriteLine($"  Without step {row.Step} ({row.Text}): {cost}");
+        }
+
+        if (result.LeftOut.Length > 0 && result.Trial.Passes && !LeftOutTrial.AnyMatters(result.LeftOut))
+        {
+            output.WriteLine("  The card passes without any one of its steps: shorten it, or look whether the situation asks anything of it.");
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Programs;
+using Sightglass.World.Runs;
+
+namespace Sightglass.Cli.Tries;
+
+/// <summary>Which situations a card is tried in: those named, or all where somebody is who may work by it.</summary>
+internal static class SituationChoice
+{
+    /// <returns>Null after an unknown name, which <paramref name="error"/> was told.</returns>
+    public static IReadOnlyList<Situation>? Choose(ClassBook book, IReadOnlyList<string> named, Func<Situation, bool> hasSomebody, TextWriter error)
+    {
+        if (named.Count == 0)
+        {
+            return [.. book.Situations.Values.Where(hasSomebody).OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
+        }
+
+        foreach (string name in named.Where(n => !book.Situations.ContainsKey(n)))
+        {
+            error.WriteLine($"The book has no situation `{name}`; {Nearest.DidYouMean(name, book.Situations.Keys) ?? $"it has: {string.Join("; ", book.Situations.Keys)}"}");
+            return null;
+        }
+
+        return [.. named.Select(n => book.Situations[n])];
+    }
+
+    /// <summary>The role that is missing for a card in a situation, or null when the card can be begun there.</summary>
+    public static string? Missing(ImmutableArray<ProgramChoice> choices, Situation situation)
+    {
+        if (choices.IsDefaultOrEmpty)
+        {
+            return null;
+        }
+
+        CardProgram program = choices[0].Program;
+        return program.For.IsEmpty
+            ? situation.People.IsEmpty ? "somebody" : null
+            : situation.People.Any(p => p.Role == program.For[0].Name) ? null : program.For[0].Name;
+    }
+}

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Sightglass.Trials.Maps;
+using Sightglass.Trials.Missteps;
+using Sightglass.Trials.Results;
+using Sightglass.Trials.Sweep;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Cli.Tries;
+
+/// <summary>Tries a card and lays out what failed.</summary>
+internal static class Trier
+{
+    /// <summary>Groups that are laid out; the others are only counted.</summary>
+    private const int MostStories = 5;
+
+    public static TryResult Run(TryRequest request, CancellationToken stop)
+    {
+        TrialResult trial = new(request.Setup, request.Options, [.. CaseSweep.Run(request.Setup, request.Options, stop)]);
+        ImmutableArray<FailureStory> failures = stop.IsCancellationRequested ? [] : [.. trial.Groups.Take(MostStories).Select(g => Tell(request, g))];
+        SweepOptions quiet = request.Options with { Progress = null };
+        return new(
+            request,
+            trial,
+            failures,
+            RangeRanking.Of(trial),
+            request.LeftOut && !stop.IsCancellationRequested
+                ? LeftOutTrial.Run(request.Setup.Plan, request.Card, request.Setup.Start.Situation, quiet, stop)
+                : []);
+    }
+
+    private static FailureStory Tell(TryRequest request, FailureGroup group)
+    {
+        CaseDraws first = new(request.Options.Seed, (ulong)(request.Options.FirstCase + group.Cases[0]));
+        Counterexample least = Shrinker.Shrink(request.Setup, first, group.Mechanism);
+        return new(group, least, CaseStory.Tell(request.Setup, least.Draws));
+    }
+}

@@ -1,0 +1,196 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards;
+using Sightglass.Cards.Tree;
+using Sightglass.Cli.Books;
+using Sightglass.Cli.Output;
+using Sightglass.Cli.Tries;
+using Sightglass.Plant.Plans;
+using Sightglass.Trials;
+using Sightglass.Trials.Sweep;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Cli.Verbs;
+
+/// <summary><c>try</c>: a card in many cases of its situations.</summary>
+internal sealed class TryVerb : BookVerb
+{
+    private readonly Argument<string> _card = new("CARD") { Description = "The card: a file, or a title in the book." };
+
+    private readonly Option<string[]> _situations = new("--situation", "-s")
+    {
+        Description = "Where it is tried. Default: every situation in which somebody is who may work by it.",
+        HelpName = "NAME",
+        DefaultValueFactory = _ => [],
+    };
+
+    private readonly Option<int> _cases = new("--cases", "-n") { Description = "How many cases of each situation.", DefaultValueFactory = _ => 1024 };
+    private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws, with the case.", DefaultValueFactory = _ => 1 };
+    private readonly Option<int?> _case = new("--case") { Description = "Only this case, told step by step.", HelpName = "K" };
+    private readonly Option<int> _threads = new("--threads") { Description = "How many; 0 for one a processor. The outcomes are the same.", DefaultValueFactory = _ => 0 };
+    private readonly Option<bool> _backwards = new("--backwards") { Description = "From the last case to the first. The outcomes are the same." };
+    private readonly Option<bool> _leftOut = new("--left-out") { Description = "Try it also with each step left out: a card that passes without a step is told." };
+    private readonly Option<string?> _outcomes = new("--outcomes") { Description = "Write every case's outcome to this file (CSV).", HelpName = "FILE" };
+
+    public TryVerb()
+        : base("try", "Try a card by simulation in many cases, and lay out the ones in which it fails.")
+    {
+        Add(_card);
+        Add(_situations);
+        Add(BookOption);
+        Add(_cases);
+        Add(_seed);
+        Add(_case);
+        Add(_threads);
+        Add(_backwards);
+        Add(_leftOut);
+        Add(_outcomes);
+    }
+
+    public override IReadOnlyList<(string Call, string Says)> Examples =>
+    [
+        ("try empty-a-leaking-compartment --situation \"leaking compartment\" --cases 400", "whether a card holds in the situation it is for"),
+        ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: why, and the least that it takes"),
+        ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
+        ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
+    ];
+
+    protected override Task<int> RunAsync(ParseResult line, CancellationToken stop) => Task.Run(() => Try(line, stop), CancellationToken.None);
+
+    private int Try(ParseResult line, CancellationToken stop)
+    {
+        TextWriter error = line.InvocationConfiguration.Error;
+        string? named = line.GetValue(BookOption);
+        string cardName = line.GetValue(_card)!;
+        if (BookFolderFinder.Find(named, cardName) is not { } folder)
+        {
+            return NoBook(line, named).Result;
+        }
+
+        if (line.GetValue(_cases) is < 1 or > 10_000_000 || line.GetValue(_threads) is < 0 or > 64)
+        {
+            return WrongUse(line, "--cases wants 1 to 10,000,000, --threads 0 to 64.").Result;
+        }
+
+        BookInspection inspection = BookInspection.Read(folder, all: false);
+        if (inspection.Book is not { } book || CardSource.Find(cardName, book, error) is not { } text)
+        {
+            Findings.Print(error, folder, inspection.Found);
+            return inspection.Book is null ? ExitCode.No : ExitCode.WrongUse;
+        }
+
+        DiagnosticList found = [];
+        return CardReader.Read(text, book, found) is { HasErrors: false } card
+            ? Try(line, inspection, card, text, stop)
+            : Refuse(line, folder, found);
+    }
+
+    private int Try(ParseResult line, BookInspection inspection, Card card, SourceText text, CancellationToken stop)
+    {
+        DiagnosticList found = [];
+        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.PlanFor(null)!, card, found);
+        if (found.HasErrors)
+        {
+            return Refuse(line, inspection.Folder, found);
+        }
+
+        TextWriter error = line.InvocationConfiguration.Error;
+        if (SituationChoice.Choose(inspection.Book!, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null, error) is not { } situations)
+        {
+            return ExitCode.WrongUse;
+        }
+
+        List<TryRequest> requests = [];
+        foreach (Situation situation in situations)
+        {
+            if (SituationChoice.Missing(choices, situation) is { } role)
+            {
+                return WrongUse(line, $"The card is for {role}, and in `{situation.Name}` there is none.").Result;
+            }
+
+            Plan plan = inspection.PlanFor(situation.RoadNumber)!;
+            if (TrialPreparation.Prepare(plan, card, situation, found) is { } setup)
+            {
+                requests.Add(new(setup, card, text, SweepOptionsOf(line), line.GetValue(_leftOut)));
+            }
+        }
+
+        if (found.HasErrors)
+        {
+            return Refuse(line, inspection.Folder, found);
+        }
+
+        if (requests.Count == 0)
+        {
+            return WrongUse(line, "The book has no situation in which somebody is who may work by this card.").Result;
+        }
+
+        return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, requests, stop);
+    }
+
+    private SweepOptions SweepOptionsOf(ParseResult line) => new()
+    {
+        Cases = line.GetValue(_cases),
+        Seed = line.GetValue(_seed),
+        Threads = line.GetValue(_threads),
+        Backwards = line.GetValue(_backwards),
+    };
+
+    private int Sweep(ParseResult line, List<TryRequest> requests, CancellationToken stop)
+    {
+        TextWriter output = line.InvocationConfiguration.Output;
+        bool json = line.GetValue(Json);
+        List<TryResult> results = [];
+        foreach (TryRequest request in requests.TakeWhile(_ => !stop.IsCancellationRequested))
+        {
+            TryResult result = TryProgress.Watch(line.InvocationConfiguration.Error, request, r => Trier.Run(r, stop));
+            results.Add(result);
+            if (!json)
+            {
+                TryText.Print(output, result);
+            }
+        }
+
+        if (json)
+        {
+            Answer.Write(output, TryAnswer.Of(results));
+        }
+
+        if (line.GetValue(_outcomes) is { } file)
+        {
+            File.WriteAllText(file, OutcomeCsv.Of(results));
+        }
+
+        bool good = results.Any(r => r.Trial.Applicable > 0) && results.All(r => r.Trial.Failed == 0 && r.Trial.Undecided == 0);
+        return good && !stop.IsCancellationRequested ? ExitCode.Good : ExitCode.No;
+    }
+
+    private int TellOne(ParseResult line, List<TryRequest> requests, int number)
+    {
+        List<CaseAnswer> answers = [];
+        foreach (TryRequest request in requests)
+        {
+            CaseStory story = CaseStory.Tell(request.Setup, new CaseDraws(line.GetValue(_seed), (ulong)number));
+            answers.Add(CaseAnswer.Of(request, line.GetValue(_seed), number, story));
+            if (!line.GetValue(Json))
+            {
+                CaseText.Print(line.InvocationConfiguration.Output, request, story, number);
+            }
+        }
+
+        if (line.GetValue(Json))
+        {
+            Answer.Write(line.InvocationConfiguration.Output, new CasesAnswer(BuildName.Text, answers));
+        }
+
+        return answers.Any(a => a.Outcome is "failed" or "undecided") ? ExitCode.No : ExitCode.Good;
+    }
+
+    private static int Refuse(ParseResult line, string folder, DiagnosticList found)
+    {
+        Findings.Print(line.InvocationConfiguration.Error, folder == "." ? "" : folder, found);
+        return ExitCode.No;
+    }
+}
