@@ -10,19 +10,30 @@ namespace Sightglass.Cli.Output;
 /// <summary>The result of a trial for a reader at a terminal.</summary>
 internal static class TryText
 {
+    /// <summary>A line or two a situation, for a card tried in several.</summary>
+    public static void PrintBrief(TextWriter output, TryResult result)
+    {
+        TrialResult trial = result.Trial;
+        string verdict = trial.Applicable == 0 ? "not for it" : trial.Passes ? "holds" : "FAILS";
+        output.WriteLine($"  {verdict,-10} {trial.Setup.Start.Situation.Name}: {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
+        if (result.Failures.FirstOrDefault() is { } failure)
+        {
+            output.WriteLine($"             {failure.Group.Mechanism}, at step {failure.Group.Step}. {Least(failure)} More: -s \"{trial.Setup.Start.Situation.Name}\"");
+        }
+    }
+
     public static void Print(TextWriter output, TryResult result)
     {
         TrialResult trial = result.Trial;
         output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Start.Situation.Name}`, seed {trial.Seed}");
-        output.WriteLine(
-            $"  {trial.Applicable} it is for: {trial.Done} done, {trial.Stopped} stopped safely, {trial.Failed} failed, {trial.Undecided} undecided; not applicable in {trial.NotApplicable}");
+        output.WriteLine($"  {Counts(trial)}.");
         output.WriteLine("  " + Bound(trial));
         foreach (FailureStory failure in result.Failures)
         {
             PrintFailure(output, result, failure);
         }
 
-        foreach (FailureGroup group in trial.Groups.Skip(result.Failures.Length))
+        foreach (FailureGroup group in trial.Groups.Where(g => !result.Failures.Any(f => ReferenceEquals(f.Group, g))))
         {
             output.WriteLine($"  {group.Cases.Length} × {group.Mechanism}, at step {group.Step}: case {trial.FirstCase + group.Cases[0]}");
         }
@@ -54,14 +65,20 @@ internal static class TryText
         return string.Create(CultureInfo.InvariantCulture, $"Stopped early, {trial.NotRun} cases not run. At least {any:0.0 %} of such cases end well or safely (95 % confidence, valid whenever one stops).");
     }
 
+    private static string Counts(TrialResult trial) => trial.Applicable == 0
+        ? $"not applicable in all {trial.NotApplicable} cases"
+        : $"{trial.Applicable} cases it is for: {trial.Done} done, {trial.Stopped} stopped safely, {trial.Failed} failed, {trial.Undecided} undecided; not applicable in {trial.NotApplicable}";
+
+    private static string Least(FailureStory failure) => failure.Least.Departs.IsEmpty
+        ? "It fails in the most ordinary case."
+        : $"The least it takes: {string.Join("; ", failure.Least.Departs.Select(d => $"{d.Name} {d.Value}"))}.";
+
     private static void PrintFailure(TextWriter output, TryResult result, FailureStory failure)
     {
         int first = result.Trial.FirstCase + failure.Group.Cases[0];
         output.WriteLine();
         output.WriteLine($"  {failure.Group.Cases.Length} × {failure.Group.Mechanism}, at step {failure.Group.Step}. First: case {first}");
-        output.WriteLine(failure.Least.Departs.IsEmpty
-            ? "    It fails in the most ordinary case."
-            : $"    The least it takes: {string.Join("; ", failure.Least.Departs.Select(d => $"{d.Name} {d.Value}"))}");
+        output.WriteLine($"    {Least(failure)}");
         foreach (JournalEntry entry in failure.Story.Journal)
         {
             output.WriteLine($"    {Clock.Text(entry.Time),8}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
@@ -74,8 +91,8 @@ internal static class TryText
     {
         foreach (LeftOutResult row in result.LeftOut)
         {
-            string cost = row.Bad == 0 ? "nothing is lost: is it needed?" : $"{row.Bad} of {row.Applicable} fail: {row.Mechanism}";
-            output.WriteLine($"  Without step {row.Step} ({row.Text}): {cost}");
+            string cost = row.Bad <= result.Trial.Failed ? "no worse: is it needed?" : $"{row.Bad} of {row.Applicable} fail: {row.Mechanism}";
+            output.WriteLine($"  Without step {row.Text} {cost}");
         }
 
         if (result.LeftOut.Length > 0 && result.Trial.Passes && !LeftOutTrial.AnyMatters(result.LeftOut))

@@ -10,13 +10,13 @@ namespace Sightglass.Cli.Tries;
 /// <summary>Tries a card and lays out what failed.</summary>
 internal static class Trier
 {
-    /// <summary>Groups that are laid out; the others are only counted.</summary>
-    private const int MostStories = 5;
+    /// <summary>Mechanisms that are laid out, each by its largest group; the others are only counted.</summary>
+    private const int MostStories = 3;
 
     public static TryResult Run(TryRequest request, CancellationToken stop)
     {
         TrialResult trial = new(request.Setup, request.Options, [.. CaseSweep.Run(request.Setup, request.Options, stop)]);
-        ImmutableArray<FailureStory> failures = stop.IsCancellationRequested ? [] : [.. trial.Groups.Take(MostStories).Select(g => Tell(request, g))];
+        ImmutableArray<FailureStory> failures = stop.IsCancellationRequested ? [] : [.. trial.Groups.DistinctBy(g => g.Mechanism).Take(MostStories).Select(g => Tell(request, g))];
         SweepOptions quiet = request.Options with { Progress = null };
         return new(
             request,

@@ -30,7 +30,7 @@ internal sealed class FormatVerb : BookVerb
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("format --check", "whether every card of the demo is in form"),
-        ("format my-class/cards", "all cards of a folder, in place"),
+        ("format books/curlew/cards", "all cards of a folder, in place"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)

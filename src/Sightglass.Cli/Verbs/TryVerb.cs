@@ -54,7 +54,7 @@ internal sealed class TryVerb : BookVerb
         ("try empty-a-leaking-compartment --situation \"leaking compartment\" --cases 400", "whether a card holds in the situation it is for"),
         ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: why, and the least that it takes"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
-        ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
+        ("try drain-water -s \"water in the fuel\" --cases 64 --left-out", "which of its steps are needed"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop) => Task.Run(() => Try(line, stop), CancellationToken.None);
@@ -143,11 +143,21 @@ internal sealed class TryVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         bool json = line.GetValue(Json);
         List<TryResult> results = [];
+        bool brief = requests.Count > 1;
+        if (brief && !json)
+        {
+            output.WriteLine($"{requests[0].Card.Title}: tried by simulation in {requests[0].Options.Cases} cases of each situation, seed {requests[0].Options.Seed}");
+        }
+
         foreach (TryRequest request in requests.TakeWhile(_ => !stop.IsCancellationRequested))
         {
             TryResult result = TryProgress.Watch(line.InvocationConfiguration.Error, request, r => Trier.Run(r, stop));
             results.Add(result);
-            if (!json)
+            if (!json && brief)
+            {
+                TryText.PrintBrief(output, result);
+            }
+            else if (!json)
             {
                 TryText.Print(output, result);
             }

@@ -23,7 +23,7 @@ public sealed partial class CardRun
 
             CardOp op = _program!.Ops[_next];
             Step = op.Step;
-            _actor = (FindPerson(op.Person) ?? _holder).Id;
+            _actor = (op.Person is { } role ? FindPerson(role) ?? _holder : _holder).Id;
             if (Begin(op))
             {
                 return;

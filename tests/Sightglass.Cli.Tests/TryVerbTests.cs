@@ -1,0 +1,87 @@
+using System.Text.Json;
+
+namespace Sightglass.Cli.Tests;
+
+public sealed class TryVerbTests
+{
+    private static readonly string[] s_draft = ["try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment"];
+
+    [Fact]
+    public async Task Try_InAnyOrderOnAnyThreads_WritesTheSameOutcomes()
+    {
+        string forwards = await Outcomes("--threads", "1");
+        Assert.Equal(49, forwards.Trim().Split('\n').Length);
+        Assert.Equal(forwards, await Outcomes("--threads", "2", "--backwards"));
+        Assert.NotEqual(forwards, await Outcomes("--seed", "2"));
+    }
+
+    [Fact]
+    public async Task Try_OneCase_EndsAsInTheSweep()
+    {
+        string row = (await Outcomes()).Split('\n')[1 + 17];
+        Call call = await Call.Of([.. s_draft, "--case", "17", "--json"]);
+        JsonElement one = JsonDocument.Parse(call.Output).RootElement.GetProperty("cases")[0];
+        Assert.EndsWith(one.GetProperty("hash").GetString()!, row, StringComparison.Ordinal);
+        Assert.Contains($",{one.GetProperty("outcome").GetString()},", row, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Run_TheSameCase_HasTheHashOfTheTrial()
+    {
+        Call tried = await Call.Of([.. s_draft, "--case", "5", "--json"]);
+        Call run = await Call.Of("run", "leaking compartment", "--card", "empty-a-leaking-compartment-draft", "--case", "5", "--json");
+        string Outcome(string text, Func<JsonElement, JsonElement> find) => find(JsonDocument.Parse(text).RootElement).GetProperty("outcome").GetString()!;
+        Assert.Equal(Outcome(tried.Output, r => r.GetProperty("cases")[0]), Outcome(run.Output, r => r));
+    }
+
+    [Fact]
+    public async Task Try_WithStepsLeftOut_TellsWhatEachIsWorth()
+    {
+        Call call = await Call.Of([.. s_draft, "--cases", "24", "--left-out"]);
+        Assert.Contains("tried by simulation in 24 cases", call.Output, StringComparison.Ordinal);
+        Assert.Contains("Without step 6.", call.Output, StringComparison.Ordinal);
+        Assert.Contains("24 of 24 fail: engine starves", call.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("proved", call.Output, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Try_ACardThatFails_SaysNoAndLaysItOut()
+    {
+        using ScratchFolder scratch = new();
+        string card = scratch.Write("starve.card", """
+            Card: Close everything
+            For: mechanical
+            Use when: fuel is seen at the foot of any compartment.
+            Must never: the engine starves.
+            Done when: the engine runs. Stays so for 10 min.
+            1. Go to the fuel panel on the right side.
+            2. Close the forward supply valve.
+            3. Close the centre supply valve.
+            4. Close the aft supply valve.
+            """);
+        Call call = await Call.Of("try", card, "--book", "books/curlew", "-s", "leaking compartment", "--cases", "16");
+        Assert.Equal(ExitCode.No, call.Exit);
+        Assert.Contains("16 × engine starves", call.Output, StringComparison.Ordinal);
+        Assert.Contains("puts aft supply valve to closed", call.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("try", "empty-a-leeking-compartment")]
+    [InlineData("try", "empty-a-leaking-compartment", "-s", "leeking compartment")]
+    [InlineData("try", "empty-a-leaking-compartment", "--cases", "0")]
+    [InlineData("try")]
+    public async Task Try_CalledWrongly_SaysSo(params string[] arguments)
+    {
+        Call call = await Call.Of(arguments);
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.NotEmpty(call.Error);
+    }
+
+    private static async Task<string> Outcomes(params string[] more)
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("outcomes.csv");
+        await Call.Of([.. s_draft, "--cases", "48", "--outcomes", file, .. more]);
+        return await File.ReadAllTextAsync(file);
+    }
+}
