@@ -51,7 +51,6 @@ public sealed class TryVerbTests
         string card = scratch.Write("starve.card", """
             Card: Close everything
             For: mechanical
-            Use when: fuel is seen at the foot of any compartment.
             Must never: the engine starves.
             Done when: the engine runs. Stays so for 10 min.
             1. Go to the fuel panel on the right side.
