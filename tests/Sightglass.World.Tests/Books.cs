@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using Sightglass.Basics.Diagnostics;
-using Sightglass.Book.Model;
 using Sightglass.Book;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 
