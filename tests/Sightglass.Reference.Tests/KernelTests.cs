@@ -12,6 +12,20 @@ public sealed class KernelTests(ITestOutputHelper output)
 
     public static TheoryData<string> Fuels() => [.. ReferenceData.Cases("fuel")];
 
+    public static TheoryData<string> Cylinders() => [.. ReferenceData.Cases("cylinders")];
+
+    [Theory]
+    [MemberData(nameof(Cylinders))]
+    public void Run_OfLyingCylinders_GivesTheReferenceLevels(string name)
+    {
+        using CylinderRun run = new(ReferenceData.Cylinders(name), 1e-6);
+        double before = run.Sum;
+        ReferenceComparison c = ReferenceComparison.Between(ReferenceData.Solution("cylinders", name), run.Sample());
+        output.WriteLine($"{name}: {c}");
+        Assert.True(c.IsWithin(rms: 1e-5, percentile999: 1e-5, worst: 1e-5), c.ToString());
+        Assert.Equal(before, run.Sum, 1e-12);
+    }
+
     [Theory]
     [MemberData(nameof(Trains))]
     public void Run_OfATrain_GivesTheReferencePressures(string name)
@@ -26,6 +40,25 @@ public sealed class KernelTests(ITestOutputHelper output)
     {
         ReferenceComparison c = Compare("fuel", name);
         Assert.True(c.IsWithin(rms: 2e-4, percentile999: 1e-3, worst: 2e-2), c.ToString());
+    }
+
+    /// <summary>One coefficient off by 1 % is seen: the tolerances are not so wide that anything passes.</summary>
+    [Theory]
+    [InlineData("train", OrificeKind.Plain)]
+    [InlineData("train", OrificeKind.Check)]
+    [InlineData("train", OrificeKind.Controlled)]
+    [InlineData("fuel", null)]
+    public void Run_WithCoefficientsOnePercentLarger_LeavesTheTolerance(string area, OrificeKind? kind)
+    {
+        NetFile file = ReferenceData.Net(area, area + "-00");
+        ReferenceNetwork network = ReferenceNetwork.Of(file with
+        {
+            Orifices = [.. file.Orifices.Select(o => o.Kind == kind ? o with { C = o.C * 1.01 } : o)],
+            Heads = [.. file.Heads.Select(h => h with { K = h.K * 1.01 })],
+        });
+        using ReferenceRun run = new(network, RelativeTolerance);
+        ReferenceComparison c = ReferenceComparison.Between(ReferenceData.Solution(area, area + "-00"), run.Sample());
+        Assert.False(c.IsWithin(rms: 2e-4, percentile999: 1e-3, worst: 2e-2), c.ToString());
     }
 
     [Theory]
