@@ -10,7 +10,8 @@ public sealed class FlagBoard
 {
     private const int MostMoves = 60;
     private readonly IReadOnlyList<FlagWish> _wishes;
-    private readonly FlagPlacer _placer;
+    private readonly FlagRequest[] _requests;
+    private FlagPlacer _placer;
     private readonly bool[] _up;
     private readonly bool[] _dropped;
     private readonly Dictionary<int, FlagPlace>[] _placed = new Dictionary<int, FlagPlace>[2];
@@ -18,7 +19,8 @@ public sealed class FlagBoard
     private FlagBoard(IReadOnlyList<FlagWish> wishes)
     {
         _wishes = wishes;
-        _placer = new FlagPlacer([.. wishes.Select(w => w.Request)]);
+        _requests = [.. wishes.Select(w => w.Request)];
+        _placer = new FlagPlacer(_requests, quick: true);
         _up = [.. wishes.Select(w => w.Up)];
         _dropped = new bool[wishes.Count];
         Refresh();
@@ -31,6 +33,8 @@ public sealed class FlagBoard
     {
         FlagBoard board = new(wishes);
         board.Balance();
+        board._placer = new FlagPlacer(board._requests);
+        board.Refresh();
         board.GiveUp(mostTiers);
         return [.. Enumerable.Range(0, wishes.Count).Select(i => board._dropped[i] ? ((bool, FlagPlace)?)null : (board._up[i], board._placed[board._up[i] ? 1 : 0][i]))];
     }

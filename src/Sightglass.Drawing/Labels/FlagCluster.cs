@@ -13,6 +13,9 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
         _ => (poles[flag] - (requests[flag].Width / 2), poles[flag] + (requests[flag].Width / 2)),
     };
 
+    /// <summary>Directions with the lowest cost among a few plain ones: quick, for comparing.</summary>
+    public FlagDirection[] Quick() => Starts().MinBy(Cost)!;
+
     /// <summary>Directions with the lowest cost that a fixed set of starts and exchanges finds.</summary>
     public FlagDirection[] Search()
     {

@@ -1,0 +1,36 @@
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Svg;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>Draws a network as a system diagram.</summary>
+public static class DiagramDrawing
+{
+    /// <summary>The diagram of a system of a book, standing still.</summary>
+    public static string Render(ClassBook book, string? system = null, DiagramOptions? options = null, SvgOptions? svg = null)
+    {
+        options ??= new DiagramOptions();
+        return Render(DiagramLayout.Of(DiagramInput.Of(book, system), options), DiagramState.Still, options, svg);
+    }
+
+    /// <summary>A layout in a state.</summary>
+    public static string Render(DiagramLayout layout, DiagramState state, DiagramOptions? options = null, SvgOptions? svg = null)
+    {
+        svg ??= SvgOptions.Inline;
+        options ??= new DiagramOptions();
+        SvgWriter w = SvgDocument.Begin(
+            svg, "diagram", layout.Sheet.Left, layout.Sheet.Low, layout.Sheet.Width, layout.Sheet.Height, layout.Input.Title, options.Interactive);
+        DiagramPen pen = new(w, layout, DiagramValues.Of(layout, state, svg.IdPrefix), options, svg.IdPrefix);
+        pen.Definitions();
+        DiagramPipes.Draw(pen);
+        DiagramBodies.Draw(pen);
+        foreach (DiagramPart part in layout.Parts)
+        {
+            DiagramSymbols.Draw(pen, part);
+        }
+
+        DiagramInstruments.Draw(pen);
+        DiagramWords.Draw(pen);
+        return SvgDocument.End(w);
+    }
+}

@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>A network to be drawn: stores, paths, machines and what shows or moves them.</summary>
+/// <param name="Title">Said to people who cannot see the drawing.</param>
+/// <param name="Medium">fuel, main, brake, power, control, water; decides colour and pattern of the lines.</param>
+public sealed record DiagramInput(string Title, string Medium, ImmutableArray<DiagramNode> Nodes)
+{
+    /// <summary>The network of a system of a book, or of the whole book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="system">A system's name, or null for all that is joined by paths.</param>
+    public static DiagramInput Of(ClassBook book, string? system = null) => new DiagramReader(book, system).Read();
+}

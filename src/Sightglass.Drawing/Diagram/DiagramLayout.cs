@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Sightglass.Drawing.Shapes;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>A diagram as data, pixels, y downwards.</summary>
+public sealed record DiagramLayout
+{
+    public required DiagramInput Input { get; init; }
+
+    public required Bounds Sheet { get; init; }
+
+    public required ImmutableArray<DiagramBody> Bodies { get; init; }
+
+    public required ImmutableArray<DiagramPart> Parts { get; init; }
+
+    public required ImmutableArray<DiagramPipe> Pipes { get; init; }
+
+    /// <summary>Where pipes join.</summary>
+    public required ImmutableArray<(double X, double Y)> Dots { get; init; }
+
+    public required ImmutableArray<DiagramGlass> Glasses { get; init; }
+
+    public required ImmutableArray<DiagramInstrument> Instruments { get; init; }
+
+    public required ImmutableArray<DiagramOpenEnd> OpenEnds { get; init; }
+
+    public required ImmutableArray<DiagramLabel> Labels { get; init; }
+
+    /// <summary>The layout of a network.</summary>
+    public static DiagramLayout Of(DiagramInput input, DiagramOptions? options = null) => new DiagramPlanner(input, options ?? new()).Plan();
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>One thing in a diagram.</summary>
+/// <param name="Id">Its name in the book.</param>
+/// <param name="Label">Words drawn.</param>
+public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symbol, string Label)
+{
+    /// <summary>Name of the node that a path or machine takes from; null is the outside.</summary>
+    public string? From { get; init; }
+
+    /// <summary>Name of the node that a path or machine gives to; null is the outside, or nothing for a machine.</summary>
+    public string? To { get; init; }
+
+    /// <summary>Nodes that a gauge shows, a glass stands at, a control acts on.</summary>
+    public ImmutableArray<string> Of { get; init; } = [];
+
+    /// <summary>A second line in small print: a gauge's formula.</summary>
+    public string Detail { get; init; } = "";
+
+    /// <summary>Order from left to right among equals: metres from the front.</summary>
+    public double Order { get; init; }
+
+    /// <summary>Name of the kind, for the words at the end of a row.</summary>
+    public string Kind { get; init; } = "";
+
+    /// <summary>Whether it is operated with two positions: open and closed.</summary>
+    public bool IsSwitch { get; init; }
+
+    /// <summary>Whether it can be operated at all.</summary>
+    public bool IsOperated { get; init; }
+
+    /// <summary>Whether a tank breathes through a vent.</summary>
+    public bool HasVent { get; init; }
+}

@@ -1,0 +1,14 @@
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>How a diagram is laid out and drawn.</summary>
+public sealed record DiagramOptions
+{
+    /// <summary>Size of labels in pixels. Default 13.</summary>
+    public double LabelSize { get; init; } = 13;
+
+    /// <summary>Whether valves and other controls are switches that a keyboard reaches. Default true.</summary>
+    public bool Interactive { get; init; } = true;
+
+    /// <summary>Whether elements for hidden truth are in the drawing at all: false on a trainee's page. Default true.</summary>
+    public bool Truth { get; init; } = true;
+}

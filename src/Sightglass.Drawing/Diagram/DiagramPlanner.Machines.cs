@@ -1,0 +1,129 @@
+using Sightglass.Drawing.Shapes;
+using M = Sightglass.Drawing.Diagram.DiagramMeasure;
+
+namespace Sightglass.Drawing.Diagram;
+
+internal sealed partial class DiagramPlanner
+{
+    private const double MachineSlot = 36;
+
+    private void PlaceMachine(DiagramTerminal machine)
+    {
+        List<DiagramChain> arriving = [.. machine.In.Where(c => c.Route == DiagramRoute.Run)];
+        List<DiagramChain> through = [.. arriving.Where(c => c.Links.Count == 0 && c.From is { IsNet: true }).SelectMany(c => c.From!.Out).Where(c => c.Route == DiagramRoute.Riser)];
+        List<DiagramChain> rising = [.. machine.Out.Where(c => c.Route == DiagramRoute.Riser), .. through.Distinct()];
+        List<DiagramChain> leaving = [.. machine.Out.Where(c => c.Route == DiagramRoute.Run)];
+        List<DiagramChain> stubs = [.. machine.In.Concat(machine.Out).Where(c => c.Route == DiagramRoute.Stub)];
+        List<RunEnd> ends = [.. arriving.Select(PlaceRun)];
+        double width = Math.Max(M.MachineWidth, (Math.Max(arriving.Count + leaving.Count + stubs.Count(s => s.From is null), rising.Count + stubs.Count(s => s.To is null)) * MachineSlot) + 12);
+        int slots = arriving.Count + leaving.Count + stubs.Count(s => s.From is null);
+        double firstSlot = (width / 2) - ((slots - 1) * MachineSlot / 2);
+        double x = _bodyEnd;
+        foreach (RunEnd end in ends)
+        {
+            x = Math.Max(x, end.X + M.RunGap - firstSlot);
+            for (int lane = 0; lane <= end.Lane; lane++)
+            {
+                x = Math.Max(x, _laneEnds[lane] + 8 - firstSlot);
+            }
+        }
+
+        foreach (DiagramChain chain in rising)
+        {
+            x = Math.Max(x, ReturnFrom(chain.To!) - (width / 2));
+        }
+
+        double top = M.TankHeight - M.MachineHeight;
+        DiagramBody body = new(machine.Node, new Bounds(x, top, x + width, M.TankHeight));
+        _board.Bodies.Add(body);
+        _bodies[machine] = body;
+        double slot = x + firstSlot;
+        for (int i = 0; i < arriving.Count; i++, slot += MachineSlot)
+        {
+            Arrive(arriving[i], ends[i], slot, through);
+        }
+
+        foreach (DiagramChain chain in stubs.Where(s => s.From is null))
+        {
+            MachineStub(chain, slot, M.TankHeight, true);
+            slot += MachineSlot;
+        }
+
+        foreach (DiagramChain chain in leaving)
+        {
+            _slots[chain] = slot;
+            _elementsFrom = Math.Max(_elementsFrom, slot + 30);
+            slot += MachineSlot;
+        }
+
+        slot = x + (width / 2) - ((rising.Count + stubs.Count(s => s.To is null) - 1) * MachineSlot / 2);
+        foreach (DiagramChain chain in rising)
+        {
+            _risers.Add((chain, slot, top));
+            slot += MachineSlot;
+        }
+
+        foreach (DiagramChain chain in stubs.Where(s => s.To is null))
+        {
+            MachineStub(chain, slot, top, false);
+            slot += MachineSlot;
+        }
+
+        _bodyEnd = x + width + MachineWords(body) + M.TankGap;
+    }
+
+    // The pipe up into the machine; what passes through it to the return side is in that pipe too.
+    private void Arrive(DiagramChain chain, RunEnd end, double slot, List<DiagramChain> through)
+    {
+        List<(string, int)> terms = Terms(chain);
+        if (chain.Links.Count == 0 && chain.From is { IsNet: true } from)
+        {
+            terms.AddRange(through.Where(c => c.From == from).SelectMany(Terms));
+            DiagramNet net = _nets[from];
+            net.Joints.RemoveAt(net.Joints.Count - 1);
+            net.Join(end.X, Against(terms));
+        }
+
+        _board.Pipe(Name(chain), [.. end.Start, (slot, LaneY(end.Lane)), (slot, M.TankHeight)], terms);
+        for (int lane = 0; lane <= end.Lane; lane++)
+        {
+            UseLane(lane, slot + 8);
+        }
+    }
+
+    private void MachineStub(DiagramChain chain, double x, double edge, bool below)
+    {
+        int way = below ? 1 : -1;
+        double y = edge + (way * 26);
+        bool inward = chain.From is null;
+        foreach (DiagramLink link in inward ? Enumerable.Reverse(chain.Links) : chain.Links)
+        {
+            _board.Part(link.Path, x, y, (below == inward) == link.Reversed ? 90 : 270);
+            y += way * 46;
+        }
+
+        double end = y - (way * 10);
+        (double, double)[] points = [(x, edge), (x, end)];
+        _board.Pipe(Name(chain), inward ? points.Reverse() : points, Terms(chain));
+        _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (inward ? -way * 2 : way * 6), below != inward));
+    }
+
+    // Name and state to the right of the machine, its controls below them; returns the width they take.
+    private double MachineWords(DiagramBody body)
+    {
+        double x = body.Box.Right + 8;
+        DiagramLabel name = _board.Label(body.Node.Label, "body-words", x, body.Box.Low + 20, "start");
+        double width = Math.Max(name.Box.Width, _board.Width("notch 8, 650 L/h"));
+        double y = body.Box.Low + 28 + (3 * _board.LineHeight);
+        foreach (DiagramNode control in Controls(body.Node))
+        {
+            Bounds box = new(x, y - 10, x + 16, y + 4);
+            _board.Instruments.Add(new DiagramInstrument(control, box, [], false));
+            DiagramLabel words = _board.Label(control.Label, "d-lab", x + 21, y + 2, "start");
+            width = Math.Max(width, words.Box.Right - x);
+            y += _board.LineHeight + 6;
+        }
+
+        return width + 8;
+    }
+}

@@ -1,0 +1,170 @@
+using Sightglass.Drawing.Shapes;
+using Sightglass.Drawing.Text;
+using M = Sightglass.Drawing.Diagram.DiagramMeasure;
+
+namespace Sightglass.Drawing.Diagram;
+
+internal sealed partial class DiagramPlanner
+{
+    /// <summary>Where a run stands ready to be joined to its target.</summary>
+    private readonly record struct RunEnd(int Lane, double X, List<(double X, double Y)> Start);
+
+    // Places the symbols of a run behind its source and returns where it ends; EndRun draws the pipe.
+    private RunEnd PlaceRun(DiagramChain chain)
+    {
+        (double x, int lane, List<(double X, double Y)> start) = Depart(chain);
+        double y = LaneY(lane);
+        double at = chain.Links.Count > 0 ? Math.Max(x + M.RunGap, _elementsFrom) : x;
+        double first = at;
+        List<double> gaps = [at];
+        foreach (DiagramLink link in chain.Links)
+        {
+            (double before, double behind) = Cell(link.Path);
+            _board.Part(link.Path, at + before, y, link.Reversed ? 180 : 0);
+            RunWords(link.Path, at + before, y);
+            at += before + behind;
+            gaps.Add(at);
+        }
+
+        InnerLines(chain, i => (i == 0 ? (x + first) / 2 : gaps[i], y));
+        UseLane(lane, at);
+        return new RunEnd(lane, at, start);
+    }
+
+    private void EndRun(DiagramChain chain, RunEnd run, IEnumerable<(double X, double Y)> end) =>
+        _board.Pipe(Name(chain), [.. run.Start, .. end], Terms(chain));
+
+    private (double X, int Lane, List<(double X, double Y)> Start) Depart(DiagramChain chain)
+    {
+        if (chain.From is { IsNet: true } terminal)
+        {
+            DiagramNet net = _nets[terminal];
+            double x = net.Right;
+            int lane = _laneEnds[net.Lane] <= x + 0.01 ? net.Lane : FreeLane(x, net.Lane + 1);
+            net.Join(x, Against(Terms(chain)));
+            UseLane(lane, x);
+            return (x, lane, lane == net.Lane ? [(x, net.Y)] : [(x, net.Y), (x, LaneY(lane))]);
+        }
+
+        double slot = _slots[chain];
+        int free = FreeLane(slot);
+        return (slot, free, [(slot, M.TankHeight), (slot, LaneY(free))]);
+    }
+
+    // Room to the left and right of a symbol's middle: the symbol itself, its words, and the controls that hang on it.
+    private (double Before, double Behind) Cell(DiagramNode node)
+    {
+        double half = DiagramPart.SizeOf(node.Symbol).Along + (M.RunGap / 2);
+        List<DiagramNode> controls = Controls(node);
+        double words = Wrapped(node.Label).Max(l => _board.Width(l));
+        if (controls.Count == 0)
+        {
+            double room = Math.Max(half, (words / 2) + 6);
+            return (room, room);
+        }
+
+        return (half, Math.Max(half, words + 16));
+    }
+
+    private IReadOnlyList<string> Wrapped(string label) =>
+        TextMeasure.Wrap(label, TextFace.Sans500, _board.LabelSize, _board.LabelSize * 7);
+
+    private void RunWords(DiagramNode node, double x, double y)
+    {
+        bool beside = Controls(node).Count > 0;
+        double line = y + DiagramPart.SizeOf(node.Symbol).Across + _board.LineHeight + 1;
+        foreach (string words in Wrapped(node.Label))
+        {
+            _board.Label(words, "d-lab", beside ? x + 8 : x, line, beside ? "start" : "middle");
+            line += _board.LineHeight;
+        }
+    }
+
+    private void PlaceNet(DiagramTerminal terminal)
+    {
+        DiagramNet net = _nets[terminal];
+        List<DiagramChain> arriving = [.. terminal.In.Where(c => c.Route == DiagramRoute.Run)];
+        List<RunEnd> ends = [.. arriving.Select(PlaceRun)];
+        List<DiagramChain> supplies = [.. terminal.In.Concat(terminal.Out).Where(c => c.Route == DiagramRoute.Supply && _slots.ContainsKey(c)).Distinct()];
+        double first = supplies.Select(c => _slots[c]).Concat(ends.Select(e => e.X)).DefaultIfEmpty(Math.Max(_elementsFrom, 0)).Min();
+        net.Lane = ends.Count > 0 ? ends[0].Lane : FreeLane(first);
+        net.Y = LaneY(net.Lane);
+        net.IsPlaced = true;
+        foreach (DiagramChain chain in supplies)
+        {
+            DrawSupply(chain, net);
+        }
+
+        double join = ends.Count > 0 ? Math.Max(ends.Max(e => e.X), net.Joints.Count > 0 ? net.Right : double.NegativeInfinity) : 0;
+        for (int i = 0; i < ends.Count; i++)
+        {
+            double x = ends[i].Lane == net.Lane ? ends[i].X : join + (14 * i);
+            EndRun(arriving[i], ends[i], [(x, LaneY(ends[i].Lane)), (x, net.Y)]);
+            net.Join(x, Terms(arriving[i]));
+        }
+
+        if (net.Joints.Count == 0)
+        {
+            net.Join(Math.Max(first, _laneEnds[net.Lane] + M.RunGap), []);
+        }
+
+        UseLane(net.Lane, net.Right);
+        foreach (DiagramChain chain in terminal.Out.Concat(terminal.In).Where(c => c.Route == DiagramRoute.Stub))
+        {
+            HangStub(chain, net);
+        }
+
+        if (!terminal.Out.Any(c => c.To is { IsMachine: true } && c.Links.Count == 0))
+        {
+            foreach (DiagramChain chain in terminal.Out.Where(c => c.Route == DiagramRoute.Riser))
+            {
+                PlaceRiser(chain, net);
+            }
+        }
+    }
+
+    // To or from the open: down from the lane.
+    private void HangStub(DiagramChain chain, DiagramNet net)
+    {
+        bool outward = chain.To is null;
+        double x = Math.Max(net.Right, _laneEnds[net.Lane]) + 30;
+        double y = net.Y + 34;
+        foreach (DiagramLink link in outward ? chain.Links : Enumerable.Reverse(chain.Links))
+        {
+            _board.Part(link.Path, x, y, outward == link.Reversed ? 270 : 90);
+            _board.Label(link.Path.Label, "d-lab", x + DiagramPart.SizeOf(link.Path.Symbol).Across + 6, y + (_board.LabelSize * 0.35), "start");
+            y += 52;
+        }
+
+        double end = y - 20;
+        (double, double)[] points = [(x, net.Y), (x, end)];
+        List<(string, int)> terms = Terms(chain);
+        _board.Pipe(Name(chain), outward ? points : points.Reverse(), terms);
+        _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
+        net.Join(x, outward ? Against(terms) : terms);
+        UseLane(net.Lane, x + chain.Links.Select(l => _board.Width(l.Path.Label) + 30).DefaultIfEmpty(12).Max());
+        for (int lane = net.Lane + 1; lane < _laneEnds.Count; lane++)
+        {
+            UseLane(lane, x + 12);
+        }
+    }
+
+    private void PlaceRiser(DiagramChain chain, DiagramNet net)
+    {
+        double x = Math.Max(Math.Max(_bodyEnd, net.Right + M.RunGap), ReturnFrom(chain.To!));
+        for (int lane = 0; lane < net.Lane; lane++)
+        {
+            x = Math.Max(x, _laneEnds[lane] + 16);
+        }
+
+        x = Math.Max(x, _laneEnds[net.Lane] + 16);
+        net.Join(x, Against(Terms(chain)));
+        for (int lane = 0; lane <= net.Lane; lane++)
+        {
+            UseLane(lane, x);
+        }
+
+        _risers.Add((chain, x, net.Y));
+        _bodyEnd = x + 26 + chain.Links.Select(l => _board.Width(l.Path.Label) + 16).DefaultIfEmpty(0).Max();
+    }
+}

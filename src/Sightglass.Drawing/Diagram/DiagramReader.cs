@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>Picks the items of a system out of a book and says what each is in a diagram.</summary>
+internal sealed class DiagramReader(ClassBook book, string? system)
+{
+    private readonly Dictionary<string, DiagramNode> _nodes = new(StringComparer.Ordinal);
+
+    public DiagramInput Read()
+    {
+        foreach (Item item in book.Items.Values.Where(i => IsNetwork(i) && (system is null || i.System == system)))
+        {
+            Add(item);
+        }
+
+        foreach (DiagramNode path in _nodes.Values.Where(n => n.Role is DiagramRole.Path or DiagramRole.Machine).ToList())
+        {
+            Include(path.From);
+            Include(path.To);
+        }
+
+        foreach (Item item in book.Items.Values.Where(i => !_nodes.ContainsKey(i.Name)))
+        {
+            Attach(item);
+        }
+
+        string medium = system is not null && book.Systems.TryGetValue(system, out SystemSheet? sheet) ? sheet.Medium : _nodes.Values.Select(n => book.Items[n.Id].Kind.Medium).FirstOrDefault(m => m is not null) ?? "";
+        string title = system is null ? book.Title : $"{char.ToUpperInvariant(system[0])}{system[1..]} system of {book.Title}";
+        return new DiagramInput(title, medium, [.. _nodes.Values.OrderBy(n => n.Order).ThenBy(n => n.Id, StringComparer.Ordinal)]);
+    }
+
+    private static bool IsNetwork(Item item) =>
+        item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine;
+
+    private void Include(string? name)
+    {
+        if (name is not null && !_nodes.ContainsKey(name) && book.Items.TryGetValue(name, out Item? item) && IsNetwork(item))
+        {
+            Add(item);
+        }
+    }
+
+    private void Add(Item item)
+    {
+        DiagramSymbol symbol = SymbolOf(item);
+        DiagramRole role = item.Kind.Role == KindRole.Store
+            ? symbol is DiagramSymbol.Line or DiagramSymbol.Pipe ? DiagramRole.Line : DiagramRole.Tank
+            : symbol == DiagramSymbol.Engine ? DiagramRole.Machine : DiagramRole.Path;
+        _nodes[item.Name] = Node(item, role, symbol) with
+        {
+            From = End(item.From),
+            To = End(item.To),
+            HasVent = role == DiagramRole.Tank && (item.Parameters.ContainsKey("vent area") || symbol == DiagramSymbol.Tank),
+        };
+    }
+
+    // What shows or moves something in the drawing belongs to it, whatever its own system is.
+    private void Attach(Item item)
+    {
+        ImmutableArray<string> named = [.. item.Parameters.Values.SelectMany(p => p.Names.Append(p.Text)).Where(_nodes.ContainsKey).Distinct().Order(StringComparer.Ordinal)];
+        ImmutableArray<string> naming = [.. _nodes.Values.Where(n => n.Role is not DiagramRole.Control and not DiagramRole.Gauge && Refers(n.Id, item.Name)).Select(n => n.Id).Order(StringComparer.Ordinal)];
+        DiagramSymbol symbol = SymbolOf(item);
+        if (item.Kind.Role == KindRole.Control && named.Union(naming).Any())
+        {
+            _nodes[item.Name] = Node(item, DiagramRole.Control, symbol is DiagramSymbol.Box ? DiagramSymbol.Handle : symbol) with { Of = [.. named.Union(naming)] };
+        }
+        else if (item.Kind.Role == KindRole.Indication && symbol == DiagramSymbol.Glass && named.Length > 0)
+        {
+            _nodes[item.Name] = Node(item, DiagramRole.Glass, symbol) with { Of = named };
+        }
+        else if (item.Reading?.Formula is { } formula && Mentioned(formula) is { IsEmpty: false } stores)
+        {
+            _nodes[item.Name] = Node(item, DiagramRole.Gauge, DiagramSymbol.Gauge) with { Of = stores, Detail = Short(formula) };
+        }
+    }
+
+    private bool Refers(string node, string item) =>
+        book.Items[node].Parameters.Values.Any(p => p.Text == item || p.Names.Contains(item));
+
+    private ImmutableArray<string> Mentioned(string formula)
+    {
+        List<string> found = [];
+        foreach (string name in _nodes.Keys.OrderByDescending(n => n.Length).ToList())
+        {
+            string pattern = $@"(?<!\w){Regex.Escape(name)}(?!\w)";
+            if (Regex.IsMatch(formula, pattern))
+            {
+                formula = Regex.Replace(formula, pattern, "·");
+                if (_nodes[name].Role is DiagramRole.Tank or DiagramRole.Line)
+                {
+                    found.Add(name);
+                }
+            }
+        }
+
+        return [.. found.Order(StringComparer.Ordinal)];
+    }
+
+    // "volume of forward compartment" is "forward" to one who looks at the drawing.
+    private string Short(string formula)
+    {
+        foreach (DiagramNode tank in _nodes.Values.Where(n => n.Role == DiagramRole.Tank).OrderByDescending(n => n.Id.Length))
+        {
+            formula = formula.Replace("volume of " + tank.Id, tank.Label.ToLowerInvariant(), StringComparison.Ordinal);
+        }
+
+        return formula;
+    }
+
+    private static string? End(PortReference? reference) =>
+        reference is null || reference.Item == PortReference.Outside ? null : reference.Item;
+
+    private static DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
+        new(item.Name, role, symbol, item.Label.Length > 0 ? item.Label : char.ToUpperInvariant(item.Name[0]) + item.Name[1..])
+        {
+            Order = item.Position?.X ?? 0,
+            Kind = item.Kind.Name,
+            IsOperated = item.Positions.Length > 1,
+            IsSwitch = item.Positions.Length == 2 && item.Positions.Contains("open"),
+        };
+
+    private static DiagramSymbol SymbolOf(Item item) => item.Kind.Symbol switch
+    {
+        "tank" => DiagramSymbol.Tank,
+        "line" or "header" or "node" => DiagramSymbol.Line,
+        "pipe" => DiagramSymbol.Pipe,
+        "valve" => DiagramSymbol.Valve,
+        "check" => DiagramSymbol.Check,
+        "cut-off" or "cutoff" or "cut off" => DiagramSymbol.CutOff,
+        "pump" => DiagramSymbol.Pump,
+        "filter" => DiagramSymbol.Filter,
+        "orifice" => DiagramSymbol.Orifice,
+        "fill" => DiagramSymbol.Fill,
+        "drain" => DiagramSymbol.Drain,
+        "engine" => DiagramSymbol.Engine,
+        "gauge" => DiagramSymbol.Gauge,
+        "glass" or "sight glass" => DiagramSymbol.Glass,
+        "button" => DiagramSymbol.Button,
+        "switch" => DiagramSymbol.Switch,
+        "handle" => DiagramSymbol.Handle,
+        _ => DiagramSymbol.Box,
+    };
+}

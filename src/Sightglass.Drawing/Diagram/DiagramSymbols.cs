@@ -1,0 +1,78 @@
+using Sightglass.Drawing.Svg;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>Draws the symbols on pipes. Each is drawn for flow to the right and turned; valves are drawn upright.</summary>
+internal static class DiagramSymbols
+{
+    private const string Bow = "M-13-11V11L13-11V11Z";
+
+    public static void Draw(DiagramPen pen, DiagramPart part)
+    {
+        SvgWriter w = pen.Writer;
+        string turn = part.Turn == 0 ? "" : $" rotate({part.Turn})";
+        pen.Group(part.Node, ("transform", $"translate({SvgNumber.Format(part.X)} {SvgNumber.Format(part.Y)}){turn}"));
+        w.Title(part.Node.Label);
+        w.Element("circle", ("class", "tgt"), ("r", Math.Max(part.Half.Along, 16) + 6));
+        Shape(w, part);
+        w.Close().Break();
+    }
+
+    private static void Shape(SvgWriter w, DiagramPart part)
+    {
+        switch (part.Node.Symbol)
+        {
+            case DiagramSymbol.Valve:
+                w.Element("path", ("class", "bow"), ("d", Bow));
+                Handle(w, part.Turn);
+                break;
+            case DiagramSymbol.CutOff:
+                w.Element("path", ("class", "bow"), ("d", Bow));
+                Solenoid(w, part.Turn);
+                break;
+            case DiagramSymbol.Check:
+                w.Element("path", ("class", "bow one"), ("d", "M-13-11V11L11 0Z")).Element("path", ("class", "d-line bar"), ("d", "M12-11V11"));
+                break;
+            case DiagramSymbol.Pump:
+                w.Element("circle", ("class", "d-out"), ("r", 22)).Element("path", ("class", "d-ink"), ("d", "M22 0L-8-18V18z"));
+                break;
+            case DiagramSymbol.Filter:
+                w.Element("path", ("class", "d-out"), ("d", "M-22 0L0-22 22 0 0 22z")).Element("path", ("class", "d-line dash"), ("d", "M0-22V22"));
+                break;
+            case DiagramSymbol.Orifice:
+                w.Element("path", ("class", "d-line"), ("d", "M-9-10Q0-3 9-10M-9 10Q0 3 9 10"));
+                break;
+            case DiagramSymbol.Pipe:
+                w.Element("rect", ("class", "d-part"), ("x", -26), ("y", -6), ("width", 52), ("height", 12), ("rx", 6)).Element("path", ("class", "d-det"), ("d", "M-20 0H20"));
+                break;
+            case DiagramSymbol.Fill:
+                w.Element("path", ("class", "bow"), ("d", "M-9-9V9L7 4V-4Z"));
+                break;
+            case DiagramSymbol.Drain:
+                w.Element("path", ("class", "bow"), ("d", "M-9-7V7L9-7V7Z"));
+                break;
+            default:
+                w.Element("rect", ("class", "d-part"), ("x", -18), ("y", -12), ("width", 36), ("height", 24));
+                break;
+        }
+    }
+
+    // In line with the pipe when open; the sheet turns it across when closed: to the right on an upright pipe, up on a level one.
+    private static void Handle(SvgWriter w, int turn)
+    {
+        int way = turn == 90 ? -1 : 1;
+        string style = turn switch { 90 => "handle down", 270 => "handle up", _ => "handle" };
+        w.Open("g", ("class", style)).Element("path", ("class", "handle-bar"), ("d", way > 0 ? "M0 0H25" : "M0 0H-25"))
+            .Element("circle", ("class", "d-ink"), ("cx", way * 26), ("cy", 0), ("r", 4.2)).Close();
+    }
+
+    // The magnet that holds it open: always below, or to the right on an upright pipe.
+    private static void Solenoid(SvgWriter w, int turn)
+    {
+        string back = turn == 0 ? "" : $"rotate({-turn})";
+        bool upright = turn % 180 != 0;
+        w.Open("g", ("transform", back.Length > 0 ? back + (upright ? " rotate(-90)" : "") : null))
+            .Element("path", ("class", "m m-control"), ("d", "M0 9V14")).Element("rect", ("class", "d-part"), ("x", -11), ("y", 14), ("width", 22), ("height", 14))
+            .Element("path", ("class", "d-line"), ("d", "M-11 28L11 14")).Close();
+    }
+}
