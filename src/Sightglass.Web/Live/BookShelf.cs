@@ -1,0 +1,72 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Web.Live;
+
+/// <summary>The book that is served: read once, one plan for each road number.</summary>
+public sealed class BookShelf
+{
+    private readonly ConcurrentDictionary<string, Plan> _plans = new(StringComparer.Ordinal);
+
+    private BookShelf(string folder, ClassBook book, string hash) => (Folder, Book, Hash) = (folder, book, hash);
+
+    /// <summary>Full path of the book's folder.</summary>
+    public string Folder { get; }
+
+    public ClassBook Book { get; }
+
+    /// <summary>Of the names and bytes of its files, hexadecimal.</summary>
+    public string Hash { get; }
+
+    /// <summary>Road numbers, in order; one empty name for a book without.</summary>
+    public ImmutableArray<string> RoadNumbers => Book.RoadNumbers.IsEmpty ? [""] : [.. Book.RoadNumbers.Keys];
+
+    /// <summary>Situations in the order of the author's files.</summary>
+    public ImmutableArray<Situation> Situations =>
+        [.. Book.Situations.Values.OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
+
+    /// <summary>Reads a book. Null where it has errors; all of them are in <paramref name="found"/>.</summary>
+    public static BookShelf? Open(string folder, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        if (BookReader.Read(folder, KindLibrary.Catalog, found) is not { } book || found.HasErrors)
+        {
+            return null;
+        }
+
+        BookShelf shelf = new(Path.GetFullPath(folder), book, HashOf(folder));
+        foreach (string road in shelf.RoadNumbers)
+        {
+            if (PlanCompiler.Compile(road.Length == 0 ? book : book.For(road), found) is not { } plan)
+            {
+                return null;
+            }
+
+            shelf._plans[road] = plan;
+        }
+
+        return shelf;
+    }
+
+    /// <summary>The plan of a road number, or of the first where it is unknown.</summary>
+    public Plan PlanOf(string? roadNumber) => _plans.TryGetValue(roadNumber ?? "", out Plan? plan) ? plan : _plans[RoadNumbers[0]];
+
+    private static string HashOf(string folder)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (string file in Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(Path.GetRelativePath(folder, file).Replace('\\', '/')));
+            hash.AppendData(File.ReadAllBytes(file));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
+    }
+}

@@ -1,0 +1,25 @@
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Web.Live;
+
+/// <summary>A scale at the side of the diagram: a gauge of the book, or something that nobody can read.</summary>
+/// <param name="Name">As in the book.</param>
+/// <param name="Label">Words shown.</param>
+/// <param name="Where">Where it is read, or that nobody can.</param>
+/// <param name="Unit">Of the scale.</param>
+/// <param name="Minimum">Of the scale, SI.</param>
+/// <param name="Maximum">Of the scale, SI.</param>
+/// <param name="Resolution">SI.</param>
+/// <param name="Item">The gauge, or null where nobody can read it.</param>
+/// <param name="Truths">Signals whose sum over <paramref name="TruthDivisor"/> is what ought to be shown.</param>
+public sealed record LiveGauge(string Name, string Label, string Where, Unit Unit, double Minimum, double Maximum, double Resolution, Item? Item, Signal[] Truths, double TruthDivisor)
+{
+    public double? NormalFrom => Item?.Reading?.NormalFrom;
+
+    public double? NormalTo => Item?.Reading?.NormalTo;
+
+    /// <summary>Truth apart from the reading by more than this is told, SI.</summary>
+    public double Misleading => Math.Max(Resolution * 2, (Maximum - Minimum) * 0.04);
+}

@@ -1,0 +1,12 @@
+namespace Sightglass.Web.Live;
+
+/// <summary>The first line of a record.</summary>
+/// <param name="Format">Version of the record's format.</param>
+/// <param name="Book">The book's title.</param>
+/// <param name="BookHash">Hash of the book's files, hexadecimal.</param>
+/// <param name="Start">Where the world started.</param>
+public sealed record RecordHeader(int Format, string Book, string BookHash, SessionStart Start)
+{
+    /// <summary>Raised when older records can no longer be read as they stand.</summary>
+    public const int CurrentFormat = 1;
+}

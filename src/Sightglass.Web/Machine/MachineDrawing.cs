@@ -1,0 +1,32 @@
+using System.Runtime.CompilerServices;
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Diagram;
+using Sightglass.Drawing.Svg;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Web.Machine;
+
+/// <summary>The diagram of what is alive in a plan: laid out once, drawn for whoever comes.</summary>
+internal sealed class MachineDrawing
+{
+    private const string Prefix = "d-";
+    private static readonly ConditionalWeakTable<Plan, MachineDrawing> s_drawn = [];
+
+    private MachineDrawing(Plan plan)
+    {
+        System = plan.Book.Systems.Values.FirstOrDefault(s => s.Alive)?.Name;
+        Layout = DiagramLayout.Of(DiagramInput.Of(plan.Book, System));
+    }
+
+    /// <summary>Name of the system, or null for the whole book.</summary>
+    public string? System { get; }
+
+    public DiagramLayout Layout { get; }
+
+    public static MachineDrawing Of(Plan plan) => s_drawn.GetValue(plan, p => new(p));
+
+    public string Render(DiagramState state) =>
+        DiagramDrawing.Render(Layout, state, null, SvgOptions.Inline with { IdPrefix = Prefix });
+
+    public DiagramValues Values(DiagramState state) => DiagramValues.Of(Layout, state, Prefix);
+}

@@ -1,0 +1,298 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Web.Live;
+using Sightglass.World;
+using Sightglass.World.Journal;
+
+namespace Sightglass.Web.Machine;
+
+/// <summary>The machine alive. The drawing is written once; afterwards only what has changed is sent to it.</summary>
+public sealed partial class MachinePage : IAsyncDisposable
+{
+    private static readonly string[] s_keys = [" ", "t", "T", "f", "F", "s", "S", "?"];
+
+    private readonly Lock _gate = new();
+    private MachineDrawing _drawing = null!;
+    private MachineView _view = null!;
+    private string _drawn = "";
+    private bool _truth = true;
+    private bool _wanted;
+    private bool _sending;
+    private Item? _turning;
+    private string? _refused;
+    private Shown _shown = new(-1, default, null, 0, "");
+    private IJSObjectReference? _script;
+    private IJSObjectReference? _listening;
+    private DotNetObjectReference<MachinePage>? _self;
+
+    [Inject]
+    private MachineRoom Room { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    private LiveSession Session { get; set; } = null!;
+
+    private MachineSnapshot Seen => Session.Current;
+
+    private string Heading => _drawing.System is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
+
+    private string Situation
+    {
+        get
+        {
+            SessionStart start = Session.Start;
+            string road = string.IsNullOrEmpty(start.RoadNumber) ? "" : $"{start.RoadNumber}: ";
+            return start.Situation is null ? $"{road}as built" : $"{road}{start.Situation}, case {start.Case}";
+        }
+    }
+
+    private string Around
+    {
+        get
+        {
+            IEnumerable<string> said = WorldInput.All.Where(i => Seen.Inputs.TryGetValue(i.Name, out double value) && (Math.Abs(value) > 1e-9 || i.Name == "grade"))
+                .Select(i => i.Name == "grade" && Math.Abs(Seen.Inputs[i.Name]) < 1e-9 ? "level track" : $"{i.Name} {Show(i, Seen.Inputs[i.Name])}");
+            return string.Join(", ", said.Where(s => !s.StartsWith("ambient", StringComparison.Ordinal)));
+        }
+    }
+
+    private string Caption => $"The {_drawing.System ?? "machine"}{(_drawing.System is null ? "" : " system")}. Handle in line with the pipe: open. Handle across, valve solid: closed.";
+
+    private IEnumerable<JournalEntry> Happened => Seen.Journal.Where(j => j.Text.Length > 0 && (_truth || j.Kind != JournalKind.Truth)).Reverse().Take(40);
+
+    private ImmutableArray<(string Key, string Words)> AllKeys =>
+    [
+        ("Space", "hold, and go on as fast as before"), ("T", "truth on and off, on this screen only"), ("F", "put in a fault"), ("S", "another situation, surroundings"),
+        ("Tab", "to a valve or another control; Enter turns it"), ("?", "this list"),
+    ];
+
+    private Pace LastPace { get; set; } = Pace.Four;
+
+    protected override void OnInitialized()
+    {
+        Draw();
+        Room.Changed += OnChanged;
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
+            _self = DotNetObjectReference.Create(this);
+            await Listen();
+            OnChanged();
+        }
+    }
+
+    /// <summary>A control of the drawing was operated.</summary>
+    [JSInvokable]
+    public async Task TouchItem(string name)
+    {
+        if (!Session.Plan.Items.TryGetValue(name, out Plant.Plans.ItemPlan? known) || known.Position is null)
+        {
+            return;
+        }
+
+        Item item = known.Item;
+        if (item.Positions.Length == 2)
+        {
+            int now = item.Positions.IndexOf(Seen.Positions[name]);
+            Do(new WorldAction.Operate(-1, name, item.Positions[1 - now]));
+            return;
+        }
+
+        _turning = item;
+        StateHasChanged();
+        await Call("open", "positions");
+    }
+
+    /// <summary>Places are not in this drawing.</summary>
+    [JSInvokable]
+    public Task TouchPlace(string name) => TouchItem(name);
+
+    /// <summary>A key that the page listens to.</summary>
+    [JSInvokable]
+    public async Task PressKey(string key)
+    {
+        switch (key)
+        {
+            case " ":
+                LastPace = Seen.Pace == Pace.Hold ? LastPace : Seen.Pace;
+                Session.SetPace(Seen.Pace == Pace.Hold ? LastPace : Pace.Hold);
+                break;
+            case "t" or "T":
+                TurnTruth();
+                StateHasChanged();
+                break;
+            case "f" or "F":
+                await Call("focus", "fault-what");
+                break;
+            case "s" or "S":
+                await Call("open", "start");
+                break;
+            case "?":
+                await Call("open", "keys");
+                break;
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Room.Changed -= OnChanged;
+        try
+        {
+            if (_listening is not null)
+            {
+                await _listening.InvokeVoidAsync("stop");
+                await _listening.DisposeAsync();
+            }
+
+            if (_script is not null)
+            {
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its listeners with it.
+        }
+
+        _self?.Dispose();
+    }
+
+    internal static string Show(WorldInput input, double value) =>
+        QuantityFormat.Text(value, UnitTable.Get(input.Unit), UnitTable.Get(input.Unit).Factor / (input.Unit == "%" && Math.Abs(value) < 0.1 ? 10 : 1));
+
+    private static string Told(string text) => text.StartsWith("Truth", StringComparison.Ordinal) ? text : $"Truth. {text}";
+
+    private void Draw()
+    {
+        Session = Room.Session;
+        _drawing = MachineDrawing.Of(Session.Plan);
+        MachineSnapshot seen = Seen;
+        _view = MachineView.Of(_drawing, Session.Gauges, seen, _truth);
+        _drawn = _drawing.Render(seen.Diagram with { ShowTruth = _truth });
+    }
+
+    private async Task Listen()
+    {
+        if (_listening is not null)
+        {
+            await _listening.InvokeVoidAsync("stop");
+            await _listening.DisposeAsync();
+        }
+
+        _listening = await _script!.InvokeAsync<IJSObjectReference>("listen", _self, "diagram", s_keys);
+    }
+
+    private void OnChanged()
+    {
+        lock (_gate)
+        {
+            _wanted = true;
+            if (_sending)
+            {
+                return;
+            }
+
+            _sending = true;
+        }
+
+        _ = InvokeAsync(Send);
+    }
+
+    /// <summary>Sends until nothing newer is there: a slow screen gets fewer pictures, never old ones.</summary>
+    private async Task Send()
+    {
+        try
+        {
+            while (TakeWish())
+            {
+                if (Room.Session != Session)
+                {
+                    Draw();
+                    StateHasChanged();
+                    await Task.Yield();
+                    if (_script is not null)
+                    {
+                        await Listen();
+                    }
+                }
+
+                MachineSnapshot seen = Seen;
+                MachineView next = MachineView.Of(_drawing, Session.Gauges, seen, _truth);
+                string[] changes = MachineView.Changes(_view, next);
+                _view = next;
+                if (changes.Length > 0 && _script is not null)
+                {
+                    await _script.InvokeVoidAsync("apply", (object)changes);
+                }
+
+                Shown shown = new(seen.Journal.Length == 0 ? 0 : seen.Journal[^1].Time.Ticks + seen.Journal.Length, seen.Pace, seen.Trouble, seen.Faults.Length, Around);
+                if (shown != _shown)
+                {
+                    _shown = shown;
+                    StateHasChanged();
+                }
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone.
+        }
+        catch (TaskCanceledException)
+        {
+            // The page is gone.
+        }
+    }
+
+    private bool TakeWish()
+    {
+        lock (_gate)
+        {
+            bool wanted = _wanted;
+            _wanted = false;
+            _sending = wanted;
+            return wanted;
+        }
+    }
+
+    private void TurnTruth()
+    {
+        _truth = !_truth;
+        OnChanged();
+    }
+
+    private void Do(WorldAction action) => Refuse(Session.Do(action));
+
+    private void Refuse(string? why)
+    {
+        _refused = why is null ? null : $"Not done: {why}.";
+        StateHasChanged();
+    }
+
+    private async Task Turn(string position)
+    {
+        await Call("close", "positions");
+        if (_turning is { } item)
+        {
+            Do(new WorldAction.Operate(-1, item.Name, position));
+        }
+    }
+
+    private async Task Call(string what, string id)
+    {
+        if (_script is not null)
+        {
+            await _script.InvokeVoidAsync(what, id);
+        }
+    }
+
+    /// <summary>What the page itself was last written for.</summary>
+    private sealed record Shown(long Journal, Pace Pace, string? Trouble, int Faults, string Around);
+}

@@ -1,0 +1,296 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Strip;
+using Sightglass.Drawing.Svg;
+using Sightglass.Drawing.Walk;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Walk;
+
+/// <summary>The walk round the machine: the strip, what stands where the person is, and the ways on.</summary>
+public sealed partial class WalkPage : IAsyncDisposable
+{
+    private static readonly string[] s_keys = ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown", "Home", "/", "?"];
+
+
+    private readonly HashSet<string> _been = [];
+    private ImmutableHashSet<string> _visited = [];
+    private int _at;
+    private string? _item;
+    private string _depth = "Know";
+    private string _strip = "";
+    private string _overview = "";
+    private bool _moved;
+    private IJSObjectReference? _script;
+    private IJSObjectReference? _listening;
+    private DotNetObjectReference<WalkPage>? _self;
+
+    [Inject]
+    private MachineRoom Room { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    /// <summary>The place or item to begin at.</summary>
+    [SupplyParameterFromQuery(Name = "at")]
+    private string? StartAt { get; set; }
+
+    private ClassBook Book { get; set; } = null!;
+
+    private WalkRoute Route { get; set; } = null!;
+
+    private bool RunsLeft { get; set; }
+
+    private WalkStop Stop => Route.Stops[_at];
+
+    private Item? Item => _item is null ? null : Book.Items[_item];
+
+    private string Title => Item is { } item ? LabelOf(item.Name) : Words.Capital(Stop.Place.Name);
+
+    private string Lead => Item?.Purpose ?? Stop.Place.Text;
+
+    private string How => RunsLeft
+        ? "The machine is at your right hand, so the walk runs right to left, as your eyes see it."
+        : "The machine is at your left hand, so the walk runs left to right, as your eyes see it.";
+
+    private string Progress
+    {
+        get
+        {
+            string[] order = [.. Route.Stops.SelectMany(s => s.Items)];
+            string stop = $"stop {_at + 1} of {Route.Stops.Length}";
+            return _item is null ? stop : $"{stop}, item {Array.IndexOf(order, _item) + 1} of {order.Length}";
+        }
+    }
+
+    private string Where
+    {
+        get
+        {
+            string from = $"Seen from: {Words.Capital(Stop.Place.Name)}";
+            return Item?.Position is { } p
+                ? FormattableString.Invariant($"{from}. {p.X:0.0} m from the front, {p.Z:0.0} m above rail")
+                : from;
+        }
+    }
+
+    /// <summary>The item's own, then those of the place, the gravest first; none twice.</summary>
+    private ImmutableArray<Caution> Cautions =>
+        [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name)).Select(h => h.Caution))
+            .DistinctBy(c => c.Text).OrderByDescending(c => c.Word)];
+
+    private IEnumerable<(string Medium, string Words)> Legend => MediumMark.Legend.Where(m => Book.Systems.Values.Any(s => s.Medium == m.Medium));
+
+    private ImmutableArray<(string Key, string Words)> AllKeys =>
+    [
+        (RunsLeft ? "←" : "→", "onward to the next stop"),
+        (RunsLeft ? "→" : "←", "back to the stop before"),
+        ("↓", "next item, then the next stop"),
+        ("↑", "item before"),
+        ("Home", "to the start of the walk"),
+        ("/", "find a place or an item by name"),
+        ("Tab", "into the strip, to buttons and links"),
+        ("?", "this list"),
+    ];
+
+    protected override void OnInitialized()
+    {
+        Book = Room.Session.Plan.Book;
+        Route = WalkRoute.Of(Book);
+        RunsLeft = new WalkSides(Book).RunsLeft;
+        _overview = StripDrawing.Render(
+            Book,
+            new StripOptions { Scale = 12, Labels = StripLabels.None, Hazards = false, Tape = false, Interactive = false },
+            SvgOptions.Inline with { IdPrefix = "small-" });
+        if (StartAt is { } name && (Book.Items.ContainsKey(name) || Route.Find(name) is not null))
+        {
+            _ = Book.Items.ContainsKey(name) ? PutItem(name) : PutStop(Index(name));
+        }
+        else
+        {
+            PutStop(0);
+        }
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
+            _self = DotNetObjectReference.Create(this);
+            _listening = await _script.InvokeAsync<IJSObjectReference>("listen", _self, "strip-frame", s_keys);
+            await _script.InvokeVoidAsync("follow", false);
+        }
+        else if (_moved && _script is not null)
+        {
+            _moved = false;
+            await _script.InvokeVoidAsync("follow", true);
+        }
+    }
+
+    /// <summary>A key that the page listens to.</summary>
+    [JSInvokable]
+    public async Task PressKey(string key)
+    {
+        switch (key)
+        {
+            case "ArrowLeft":
+                Hop(RunsLeft ? 1 : -1);
+                break;
+            case "ArrowRight":
+                Hop(RunsLeft ? -1 : 1);
+                break;
+            case "ArrowDown":
+                StepItem(1);
+                break;
+            case "ArrowUp":
+                StepItem(-1);
+                break;
+            case "Home":
+                PutStop(0);
+                break;
+            case "/":
+                await Call("open", "find");
+                return;
+            case "?":
+                await Call("open", "keys");
+                return;
+        }
+
+        StateHasChanged();
+    }
+
+    /// <summary>An item of the strip was touched.</summary>
+    [JSInvokable]
+    public void TouchItem(string name) => GoToItem(name);
+
+    /// <summary>A stop of the strip was touched.</summary>
+    [JSInvokable]
+    public void TouchPlace(string name) => GoToPlace(name);
+
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            if (_listening is not null)
+            {
+                await _listening.InvokeVoidAsync("stop");
+                await _listening.DisposeAsync();
+            }
+
+            if (_script is not null)
+            {
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its listeners with it.
+        }
+
+        _self?.Dispose();
+    }
+
+    private static ImmutableArray<string> DepthsOf(Item item) => [.. s_depthOrder.Where(d => TextOf(item, d).Length > 0)];
+
+    private static readonly string[] s_depthOrder = ["Know", "Operate", "Repair"];
+
+    private static string TextOf(Item item, string depth) => depth switch
+    {
+        "Know" => item.Texts.Know,
+        "Operate" => item.Texts.Operate,
+        _ => item.Texts.Repair,
+    };
+
+    private string DepthOf(Item item) => TextOf(item, _depth).Length > 0 ? _depth : DepthsOf(item)[0];
+
+    private string LabelOf(string item) => Book.Items.TryGetValue(item, out Item? known) && known.Label.Length > 0 ? known.Label : Words.Capital(item);
+
+    private void Onward() => Hop(1);
+
+    private void Back() => Hop(-1);
+
+    private void Hop(int by)
+    {
+        int to = Math.Clamp(_at + by, 0, Route.Stops.Length - 1);
+        if (to != _at)
+        {
+            PutStop(to);
+        }
+    }
+
+    private void StepItem(int by)
+    {
+        ImmutableArray<string> here = Stop.Items;
+        int next = (_item is null ? -1 : here.IndexOf(_item)) + by;
+        if (next >= 0 && next < here.Length)
+        {
+            Select(here[next]);
+        }
+        else if (by > 0 && _at + 1 < Route.Stops.Length)
+        {
+            PutStop(_at + 1);
+        }
+        else if (by < 0 && _at > 0)
+        {
+            PutStop(_at - 1);
+            Select(Stop.Items.LastOrDefault() ?? _item);
+        }
+    }
+
+    private void GoToPlace(string name)
+    {
+        PutStop(Index(name));
+        StateHasChanged();
+    }
+
+    private void GoToItem(string name)
+    {
+        PutItem(name);
+        StateHasChanged();
+    }
+
+    private int Index(string place) => Math.Max(0, Route.Stops.ToList().FindIndex(s => s.Place.Name == place));
+
+    private bool PutItem(string name)
+    {
+        if (!Book.Items.TryGetValue(name, out Item? item))
+        {
+            return false;
+        }
+
+        if (!item.Places.Contains(Stop.Place.Name) && !item.Places.IsEmpty)
+        {
+            PutStop(Index(item.Places[0]));
+        }
+
+        Select(name);
+        return true;
+    }
+
+    private bool PutStop(int stop)
+    {
+        _at = stop;
+        _been.Add(Stop.Place.Name);
+        _visited = [.. _been];
+        Select(Stop.Items.FirstOrDefault());
+        return true;
+    }
+
+    private void Select(string? item)
+    {
+        _item = item;
+        _moved = true;
+        _strip = StripDrawing.Render(Book, new StripOptions { CurrentPlace = Stop.Place.Name, SelectedItem = item, Visited = _visited });
+    }
+
+    private async Task Call(string what, string id)
+    {
+        if (_script is not null)
+        {
+            await _script.InvokeVoidAsync(what, id);
+        }
+    }
+}

@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Web.Live;
+using Sightglass.World;
+
+namespace Sightglass.Web.Tests;
+
+public sealed class LiveSessionTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("sightglass").FullName;
+    private readonly ManualClock _clock = new();
+
+    [Theory]
+    [InlineData(Pace.Real, 2)]
+    [InlineData(Pace.Four, 8)]
+    [InlineData(Pace.Sixty, 120)]
+    public void Look_AtAPace_GoesAsFarAsTheClockSays(Pace pace, double seconds)
+    {
+        using LiveSession session = Begin();
+        session.SetPace(pace);
+        for (int i = 0; i < 20; i++)
+        {
+            _clock.Pass(0.1);
+            session.Look();
+        }
+
+        Assert.Equal(seconds, session.Current.Now.Seconds, 1e-3);
+    }
+
+    [Fact]
+    public void Look_Held_NothingMoves()
+    {
+        using LiveSession session = Begin();
+        MachineSnapshot before = session.Current;
+        _clock.Pass(0.5);
+        session.Look();
+        Assert.Same(before, session.Current);
+    }
+
+    [Fact]
+    public void Look_TenTimesASecondOrOnce_SameHash()
+    {
+        ulong Looked(int looks)
+        {
+            using LiveSession session = Begin();
+            session.SetPace(Pace.Sixty);
+            for (int i = 0; i < 20; i++)
+            {
+                for (int k = 0; k < looks; k++)
+                {
+                    _clock.Pass(0.5 / looks);
+                    session.Look();
+                }
+            }
+
+            return session.Close();
+        }
+
+        Assert.Equal(Looked(1), Looked(5));
+    }
+
+    [Fact]
+    public void Do_ValveClosedWhileHeld_IsSeenAtOnceAndFlowStops()
+    {
+        using LiveSession session = Begin();
+        session.SetPace(Pace.Fifteen);
+        Pass(session, 20);
+        session.SetPace(Pace.Hold);
+        Assert.True(Math.Abs(session.Current.Diagram.Flows["forward supply valve"]) > 1e-7);
+        Assert.Null(session.Do(new WorldAction.Operate(-1, "forward supply valve", "closed")));
+        Assert.Equal(0, session.Current.Diagram.Openings["forward supply valve"]);
+        Assert.Equal(0, session.Current.Diagram.Flows["forward supply valve"], 1e-9);
+        Assert.Equal("closed", session.Current.Positions["forward supply valve"]);
+    }
+
+    [Fact]
+    public void Do_LeakPutInAndTakenOut_LevelFallsThenStands()
+    {
+        using LiveSession session = LiveSession.Begin(Shelves.Curlew.PlanOf("4101"), new("4101", "idle, nothing wrong", 1, 0), _clock, null, new DiagnosticList())!;
+        Assert.Null(session.Do(new WorldAction.PutIn("aft compartment", "leak", ImmutableSortedDictionary.Create<string, double>().Add("diameter", 0.03))));
+        Assert.Contains(new PresentFault("aft compartment", "leak"), session.Current.Faults);
+        session.SetPace(Pace.Sixty);
+        Pass(session, 50);
+        Assert.Equal("leak, 30 mm", session.Current.Diagram.Leaks["aft compartment"].Text.Replace('\u202F', ' '));
+        double? spilled = session.Current.Gauges[^1].Truth;
+        Assert.True(spilled > 0.1, $"{spilled} m³");
+        Assert.Null(session.Do(new WorldAction.TakeOut("aft compartment", "leak")));
+        double? then = session.Current.Gauges[^1].Truth;
+        Pass(session, 20);
+        Assert.Equal(then!.Value, session.Current.Gauges[^1].Truth!.Value, 1e-5);
+        Assert.Empty(session.Current.Faults);
+    }
+
+    [Theory]
+    [InlineData("no such valve", "open", "cannot be operated")]
+    [InlineData("aft supply valve", "ajar", "has no position")]
+    public void Do_WhatCannotBe_IsRefusedAndNotRecorded(string item, string position, string why)
+    {
+        string path = Path.Combine(_folder, "r.jsonl");
+        using (LiveSession session = Begin(path))
+        {
+            Assert.Contains(why, session.Do(new WorldAction.Operate(-1, item, position)), StringComparison.Ordinal);
+        }
+
+        Assert.Empty(SessionRecord.Read(File.ReadAllBytes(path), out _)!.Lines);
+    }
+
+    [Fact]
+    public void Do_Acknowledged_StandsOnDiskAlready()
+    {
+        string path = Path.Combine(_folder, "r.jsonl");
+        using LiveSession session = Begin(path);
+        WorldAction action = new WorldAction.Operate(-1, "aft return valve", "closed");
+        Assert.Null(session.Do(action));
+        using FileStream other = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        byte[] bytes = new byte[other.Length];
+        other.ReadExactly(bytes);
+        Assert.Equal(action, Assert.Single(SessionRecord.Read(bytes, out _)!.Lines).Do);
+    }
+
+    [Fact]
+    public void Restore_AfterALongRun_ShowsWhatWasShown()
+    {
+        string path = Path.Combine(_folder, "r.jsonl");
+        MachineSnapshot last;
+        using (LiveSession session = Begin(path))
+        {
+            session.SetPace(Pace.Sixty);
+            Pass(session, 100);
+            session.Do(new WorldAction.Operate(-1, "centre supply valve", "closed"));
+            Pass(session, 100);
+            session.SetPace(Pace.Hold);
+            last = session.Current;
+        }
+
+        using RecordFile file = RecordFile.Open(path, out SessionRecord? record)!;
+        using LiveSession again = LiveSession.Restore(Shelves.Curlew.PlanOf("4101"), record!, _clock, file, new DiagnosticList())!;
+        Assert.Equal(last.Now, again.Current.Now);
+        Assert.Equal(last.Gauges.AsEnumerable(), again.Current.Gauges);
+        Assert.Equal(last.Positions.AsEnumerable(), again.Current.Positions);
+        Assert.Equal(last.Journal.AsEnumerable(), again.Current.Journal);
+        Assert.Equal(Pace.Hold, again.Pace);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private LiveSession Begin(string? path = null)
+    {
+        RecordFile? file = path is null ? null : RecordFile.Create(path, new(RecordHeader.CurrentFormat, "Curlew", Shelves.Curlew.Hash, Shelves.Leak));
+        return LiveSession.Begin(Shelves.Curlew.PlanOf("4101"), Shelves.Leak, _clock, file, new DiagnosticList())!;
+    }
+
+    private void Pass(LiveSession session, int beats)
+    {
+        for (int i = 0; i < beats; i++)
+        {
+            _clock.Pass(0.1);
+            session.Look();
+        }
+    }
+}
