@@ -39,8 +39,10 @@ export function listen(page, drawing, keys) {
     page.invokeMethodAsync('PressKey', e.key);
   };
   window.addEventListener('keydown', pressed);
+  if (box) box.dataset.alive = 'yes';
   return {
     stop() {
+      if (box) delete box.dataset.alive;
       window.removeEventListener('keydown', pressed);
       box?.removeEventListener('click', clicked);
       box?.removeEventListener('keydown', entered);

@@ -10,12 +10,16 @@ namespace Sightglass.Web.Machine;
 internal sealed class MachineDrawing
 {
     private const string Prefix = "d-";
+
+    /// <summary>Labels large enough to be 13 px on a screen of 1440, where the drawing is made smaller.</summary>
+    private static readonly DiagramOptions s_options = new() { LabelSize = 17 };
+
     private static readonly ConditionalWeakTable<Plan, MachineDrawing> s_drawn = [];
 
     private MachineDrawing(Plan plan)
     {
         System = plan.Book.Systems.Values.FirstOrDefault(s => s.Alive)?.Name;
-        Layout = DiagramLayout.Of(DiagramInput.Of(plan.Book, System));
+        Layout = DiagramLayout.Of(DiagramInput.Of(plan.Book, System), s_options);
     }
 
     /// <summary>Name of the system, or null for the whole book.</summary>
@@ -26,7 +30,7 @@ internal sealed class MachineDrawing
     public static MachineDrawing Of(Plan plan) => s_drawn.GetValue(plan, p => new(p));
 
     public string Render(DiagramState state) =>
-        DiagramDrawing.Render(Layout, state, null, SvgOptions.Inline with { IdPrefix = Prefix });
+        DiagramDrawing.Render(Layout, state, s_options, SvgOptions.Inline with { IdPrefix = Prefix });
 
     public DiagramValues Values(DiagramState state) => DiagramValues.Of(Layout, state, Prefix);
 }

@@ -28,9 +28,9 @@ internal static class TraceGauge
         values[(id, "class")] = lies ? "g lies" : gauge.Item is null ? "g hidden-truth" : "g";
         values[($"{id}-v", DiagramDelta.Text)] = look.Reading is { } r ? QuantityFormat.Number(r, gauge.Unit, gauge.Resolution) : "–";
         values[($"{id}-line", "d")] = look.Reading is null ? "" : Line(gauge, seen, index, g => g.Reading);
-        values[($"{id}-notch", "transform")] = look.Reading is { } value ? $"translate(0 {N(Y(gauge, value))})" : "translate(0 -99)";
+        values[($"{id}-notch", "transform")] = look.Reading is { } value ? $"translate(0 {N(Y(gauge, value))})" : "translate(0 -9999)";
         values[($"{id}-truth", "d")] = shown ? Line(gauge, seen, index, g => g.Truth) : "";
-        values[($"{id}-diamond", "transform")] = shown ? $"translate(0 {N(Y(gauge, look.Truth!.Value))})" : "translate(0 -99)";
+        values[($"{id}-diamond", "transform")] = shown ? $"translate(0 {N(Y(gauge, look.Truth!.Value))})" : "translate(0 -9999)";
         bool same = look.Reading is { } reading && !lies && shown && gauge.Item is not null && Math.Abs(reading - look.Truth!.Value) <= gauge.Resolution;
         values[($"{id}-said", DiagramDelta.Text)] = shown && !same ? $"truth {QuantityFormat.Text(look.Truth!.Value, gauge.Unit, gauge.Resolution)}" : "";
         values[($"{id}-by", DiagramDelta.Text)] = lies ? $"misleads by {Difference(gauge, look)}" : "";

@@ -15,12 +15,16 @@ public sealed partial class WalkPage : IAsyncDisposable
     private static readonly string[] s_keys = ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown", "Home", "/", "?"];
 
 
+    /// <summary>Drawn as large as it is shown, so that labels keep their 13 px.</summary>
+    private static readonly StripOptions s_strip = new() { Scale = 44, MostTiers = 4 };
+
     private readonly HashSet<string> _been = [];
     private ImmutableHashSet<string> _visited = [];
     private int _at;
     private string? _item;
     private string _depth = "Know";
     private string _strip = "";
+    private string _natural = "";
     private string _overview = "";
     private bool _moved;
     private IJSObjectReference? _script;
@@ -283,7 +287,10 @@ public sealed partial class WalkPage : IAsyncDisposable
     {
         _item = item;
         _moved = true;
-        _strip = StripDrawing.Render(Book, new StripOptions { CurrentPlace = Stop.Place.Name, SelectedItem = item, Visited = _visited });
+        StripOptions options = s_strip with { CurrentPlace = Stop.Place.Name, SelectedItem = item, Visited = _visited };
+        StripLayout layout = StripLayout.Of(Book, options);
+        _natural = FormattableString.Invariant($"--natural:{layout.Sheet.Height:0}px");
+        _strip = StripDrawing.Render(layout, options);
     }
 
     private async Task Call(string what, string id)

@@ -1,0 +1,119 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sightglass.Browser.Tests;
+
+/// <summary>Few journeys through both pages, by role and name.</summary>
+public sealed class PageTests(Site site) : IClassFixture<Site>
+{
+    [Fact]
+    public async Task Walk_ArrowKeys_GoOnwardAndBack()
+    {
+        IPage page = await site.Open("/walk");
+        ILocator progress = page.GetByText("stop 1 of");
+        await Expect(progress).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(page.GetByText("stop 2 of")).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Expect(progress).ToBeVisibleAsync();
+        string first = await page.Locator("#item-name").InnerTextAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await Expect(page.Locator("#item-name")).Not.ToHaveTextAsync(first);
+        await page.Keyboard.PressAsync("/");
+        await page.GetByLabel("Place or item").FillAsync("fuel panel, right");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.GetByText("Seen from: Fuel panel, right")).ToBeVisibleAsync();
+        await Site.Keep(page, "walk-keys");
+    }
+
+    [Fact]
+    public async Task Walk_ItemOfTheStripClicked_IsReadBelow()
+    {
+        IPage page = await site.Open("/walk?at=fuel panel, right");
+        await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).ClickAsync(new() { Force = true });
+        await Expect(page.Locator("#item-name")).ToHaveTextAsync("Sight glass, forward");
+        Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
+    }
+
+    [Fact]
+    public async Task Machine_ValveTurnedByKeyboard_LevelsPartInBothBrowsers()
+    {
+        IPage one = await site.Open("/machine");
+        IPage two = await site.Open("/machine");
+        await Begin(one, "4101", "idle, nothing wrong");
+        ILocator valve = one.GetByRole(AriaRole.Switch, new() { Name = "aft supply valve" });
+        ILocator same = two.GetByRole(AriaRole.Switch, new() { Name = "aft supply valve" });
+        await Expect(same).ToHaveAttributeAsync("aria-checked", "true");
+        await valve.FocusAsync();
+        await one.Keyboard.PressAsync("Enter");
+        await Expect(valve).ToHaveAttributeAsync("aria-checked", "false");
+        await Expect(same).ToHaveAttributeAsync("aria-checked", "false");
+        await Expect(two.GetByText("Instructor puts aft supply valve to closed.")).ToBeVisibleAsync();
+        string before = await two.Locator("#d-lt-aft-compartment").TextContentAsync() ?? "";
+        await two.GetByRole(AriaRole.Button, new() { Name = "×60" }).ClickAsync();
+        await Expect(one.Locator("#d-lt-aft-compartment")).Not.ToHaveTextAsync(before);
+        await two.GetByRole(AriaRole.Button, new() { Name = "Hold" }).ClickAsync();
+        await Expect(one.GetByRole(AriaRole.Button, new() { Name = "Hold" })).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(one.Locator("#clock")).ToHaveTextAsync(await two.Locator("#clock").InnerTextAsync());
+        Assert.Equal(await one.Locator("#diagram").InnerHTMLAsync(), await two.Locator("#diagram").InnerHTMLAsync());
+    }
+
+    [Fact]
+    public async Task Machine_TruthOff_NoTruthInThePage()
+    {
+        IPage page = await site.Open("/machine");
+        await Begin(page, "4101", "leaking compartment");
+        await page.GetByRole(AriaRole.Button, new() { Name = "×60" }).ClickAsync();
+        await Expect(page.Locator(".ev .h").First).ToBeVisibleAsync(new() { Timeout = 20000 });
+        await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
+        await Expect(page.Locator(".ev .h")).ToHaveCountAsync(0);
+        await Expect(page.Locator("#diagram .tr:not(.off)")).ToHaveCountAsync(0);
+        await Expect(page.Locator("#g0-said")).ToHaveTextAsync("");
+        await Site.Keep(page, "machine-without-truth");
+        await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
+        await Expect(page.Locator("#diagram .tr:not(.off)")).Not.ToHaveCountAsync(0);
+    }
+
+    [Theory]
+    [InlineData("/walk", ColorScheme.Light, 1440, 900)]
+    [InlineData("/walk?at=fuel panel, right", ColorScheme.Dark, 1440, 900)]
+    [InlineData("/walk?at=rear coupler", ColorScheme.Light, 390, 844)]
+    [InlineData("/walk?at=fuel panel, right", ColorScheme.Light, 1920, 1080)]
+    [InlineData("/machine", ColorScheme.Light, 1440, 900)]
+    [InlineData("/machine", ColorScheme.Dark, 1440, 900)]
+    [InlineData("/machine", ColorScheme.Light, 390, 844)]
+    [InlineData("/machine", ColorScheme.Light, 1920, 1080)]
+    public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)
+    {
+        IPage page = await site.Open(path, width, height, scheme);
+        List<string> said = [];
+        page.Console += (_, m) => { if (m.Type == "error") { said.Add(m.Text); } };
+        if (path == "/machine")
+        {
+            await Begin(page, "4101", "leaking compartment");
+            await page.GetByRole(AriaRole.Button, new() { Name = "×60" }).ClickAsync();
+            await Expect(page.Locator("#clock")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^0:1"), new() { Timeout = 40000 });
+            await page.GetByRole(AriaRole.Button, new() { Name = "Hold" }).ClickAsync();
+            await page.WaitForTimeoutAsync(300);
+        }
+
+        await Site.Keep(page, $"{path[1..].Split('?')[0]}-{scheme.ToString().ToLowerInvariant()}-{width}");
+        AxeResult result = await page.RunAxe();
+        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}")));
+        Assert.Empty(said);
+    }
+
+    private static async Task Begin(IPage page, string road, string situation)
+    {
+        await page.Keyboard.PressAsync("s");
+        ILocator dialog = page.GetByRole(AriaRole.Dialog);
+        await dialog.GetByLabel("Road number").SelectOptionAsync(road);
+        await dialog.GetByLabel("Situation").SelectOptionAsync(situation);
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Begin, held" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = $"{road}: {situation}, case 0" })).ToBeVisibleAsync();
+        await Expect(page.Locator("#clock")).ToHaveTextAsync("0:00:00");
+        await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
+    }
+}

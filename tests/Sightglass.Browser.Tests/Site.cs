@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Playwright;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Web.Host;
+
+namespace Sightglass.Browser.Tests;
+
+/// <summary>The pages of the demo book, served on a free port, and a browser to look at them.</summary>
+public sealed class Site : IAsyncLifetime
+{
+    private static readonly string[] s_flags =
+    [
+        "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    ];
+
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+    private WebApplication? _app;
+
+    public string Address { get; private set; } = "";
+
+    public async ValueTask InitializeAsync()
+    {
+        DiagnosticList found = new();
+        _app = WebHost.Build(Folder("curlew"), 0, null, found) ?? throw new InvalidOperationException(string.Join('\n', found));
+        await _app.StartAsync();
+        Address = WebHost.Address(_app);
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = s_flags });
+    }
+
+    /// <summary>A browser of its own, on a page whose circuit is there.</summary>
+    public async Task<IPage> Open(string path, int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        IPage page = await context.NewPageAsync();
+        await page.GotoAsync(Address + path);
+        await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
+        return page;
+    }
+
+    /// <summary>Keeps a picture where the environment names a folder for them.</summary>
+    public static async Task Keep(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("SIGHTGLASS_SHOTS") is { Length: > 0 } folder)
+        {
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png") });
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.CloseAsync();
+        }
+
+        _playwright?.Dispose();
+        if (_app is not null)
+        {
+            await _app.StopAsync();
+            await _app.DisposeAsync();
+        }
+    }
+
+    private static string Folder(string name, [CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "books", name));
+}
