@@ -144,9 +144,11 @@ internal static class DiagramBodies
         w.Path("d-tint", cylinders).Path("d-det", new SvgPath().Segment(middle - 48, b.Low + 38, middle + 49, b.Low + 38).Segment(middle - 48, b.Low + 62, middle + 49, b.Low + 62));
         w.Element("circle", ("class", "d-part"), ("cx", middle), ("cy", b.Low + 79), ("r", 14));
         w.Path("crank", new SvgPath().Segment(middle, b.Low + 79, middle, b.Low + 69), ("style", $"transform-origin:{SvgNumber.Format(middle)}px {SvgNumber.Format(b.Low + 79)}px"));
+        w.Close();
+
+        // Beside the group, whose name is the item's: what it does now is no part of its name.
         double line = Math.Ceiling(pen.Options.LabelSize * 1.25);
         Line(pen, pen.Id("m1", body.Node.Id), b.Right + 8, b.Low + 22 + line, "d-lab");
         Line(pen, pen.Id("m2", body.Node.Id), b.Right + 8, b.Low + 22 + (2 * line), "d-lab quiet");
-        w.Close();
     }
 }
