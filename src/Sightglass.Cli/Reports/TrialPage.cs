@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Sightglass.Cards.Tree;
+using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Look;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
@@ -31,23 +32,23 @@ internal static class TrialPage
         .truth{color:var(--truth)}
         """;
 
-    public static string Write(TrialFindings findings)
+    public static string Write(TryResult findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
         StringBuilder page = new();
-        string title = findings.Card.Title;
+        string title = findings.Request.Card.Title;
         page.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
         page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
-        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Result))).Append("</span></header><main>");
-        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Result.Setup.Start.Situation.Name}\u201d")).Append("</p>");
-        page.Append("<h1>").Append(TrialWords.Verdict(findings.Result)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Result))).Append("</p>");
+        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Trial))).Append("</span></header><main>");
+        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Trial.Setup.Start.Situation.Name}\u201d")).Append("</p>");
+        page.Append("<h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial))).Append("</p>");
         page.Append("<div class=\"two\"><section><h2>The text, and what leaving out costs</h2>");
         Steps(page, findings);
         page.Append("</section><section><h2>Where it fails</h2>");
         Map(page, findings);
         page.Append("</section></div>");
         Failures(page, findings);
-        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Result.Setup.Plan.Book.Notice));
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Trial.Setup.Plan.Book.Notice));
         page.Append(" Training aid. Local rules, the maker\u2019s manual and qualified people decide.</span></footer></body></html>");
         return page.ToString();
     }
@@ -55,10 +56,10 @@ internal static class TrialPage
     private static string Where(TrialResult result) =>
         string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Plan.Book.Title} {result.Setup.Plan.Book.RoadNumberInUse}, edition {result.Setup.Plan.Book.Edition}, seed {result.Seed}");
 
-    private static void Steps(StringBuilder page, TrialFindings findings)
+    private static void Steps(StringBuilder page, TryResult findings)
     {
         page.Append("<ol class=\"steps\">");
-        foreach (CardElement element in findings.Card.Elements)
+        foreach (CardElement element in findings.Request.Card.Elements)
         {
             if (element is CardElement.Notice notice)
             {
@@ -80,7 +81,7 @@ internal static class TrialPage
         ? "left out: no harm seen"
         : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(cost.Mechanism)}</i>");
 
-    private static void Map(StringBuilder page, TrialFindings findings)
+    private static void Map(StringBuilder page, TryResult findings)
     {
         if (findings.Ranking.Length < 2)
         {
@@ -89,7 +90,7 @@ internal static class TrialPage
         }
 
         page.Append("<p class=\"small\">The two ranges that tell most. A point ended well, a ring stopped safely, a cross failed.</p>");
-        page.Append(CaseMap.Svg(findings.Result, findings.Ranking[0].Range, findings.Ranking[1].Range)).Append("<div class=\"rank\">");
+        page.Append(CaseMap.Svg(findings.Trial, findings.Ranking[0].Range, findings.Ranking[1].Range)).Append("<div class=\"rank\">");
         foreach ((World.Situations.DrawnRange range, double share) in findings.Ranking.Take(6))
         {
             page.Append("<span>").Append(Html.Text(range.Name)).Append("</span><span class=\"track\"><i style=\"width:");
@@ -100,7 +101,7 @@ internal static class TrialPage
         page.Append("</div>");
     }
 
-    private static void Failures(StringBuilder page, TrialFindings findings)
+    private static void Failures(StringBuilder page, TryResult findings)
     {
         if (findings.Failures.IsEmpty)
         {
@@ -108,7 +109,7 @@ internal static class TrialPage
         }
 
         page.Append("<section><h2>How it fails</h2>");
-        foreach (ToldFailure failure in findings.Failures)
+        foreach (FailureStory failure in findings.Failures)
         {
             page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("</b><div><h3>");
             page.Append(Html.Text(TrialWords.Failure(failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p><table class=\"story\">");

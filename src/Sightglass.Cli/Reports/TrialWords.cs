@@ -1,5 +1,6 @@
 using System.Globalization;
 using Sightglass.Basics.Time;
+using Sightglass.Cli.Tries;
 using Sightglass.Trials.Results;
 
 namespace Sightglass.Cli.Reports;
@@ -30,7 +31,7 @@ internal static class TrialWords
         CultureInfo.InvariantCulture,
         $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided; in {result.NotApplicable} it was not to be used.");
 
-    public static string Failure(ToldFailure failure)
+    public static string Failure(FailureStory failure)
     {
         ArgumentNullException.ThrowIfNull(failure);
         return $"{World(failure.Group.Mechanism)} at step {failure.Group.Step.ToString(CultureInfo.InvariantCulture)}";

@@ -6,6 +6,7 @@ using Sightglass.Cards;
 using Sightglass.Cards.Tree;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
+using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
 using Sightglass.Plant.Plans;
 using Sightglass.Trials;
@@ -34,6 +35,8 @@ internal sealed class TryVerb : BookVerb
     private readonly Option<bool> _leftOut = new("--left-out") { Description = "Try it also with each step left out: a card that passes without a step is told." };
     private readonly Option<string?> _outcomes = new("--outcomes") { Description = "Write every case's outcome to this file (CSV).", HelpName = "FILE" };
 
+    private readonly Option<string?> _html = new("--html") { Description = "Write a report that stands alone to this file: verdict, text with what each step is worth, where and how it fails.", HelpName = "FILE" };
+
     public TryVerb()
         : base("try", "Try a card by simulation in many cases, and lay out the ones in which it fails.")
     {
@@ -47,6 +50,7 @@ internal sealed class TryVerb : BookVerb
         Add(_backwards);
         Add(_leftOut);
         Add(_outcomes);
+        Add(_html);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -54,6 +58,7 @@ internal sealed class TryVerb : BookVerb
         ("try empty-a-leaking-compartment --situation \"leaking compartment\" --cases 400", "whether a card holds in the situation it is for"),
         ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: why, and the least that it takes"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
+        ("try empty-a-leaking-compartment -s \"leaking compartment\" --left-out --html report.html", "a report to send, with what each step is worth"),
         ("try drain-water -s \"water in the fuel\" --cases 64 --left-out", "which of its steps are needed"),
     ];
 
@@ -171,6 +176,15 @@ internal sealed class TryVerb : BookVerb
         if (line.GetValue(_outcomes) is { } file)
         {
             File.WriteAllText(file, OutcomeCsv.Of(results));
+        }
+
+        if (line.GetValue(_html) is { } page && results.Count > 0)
+        {
+            File.WriteAllText(page, TrialPage.Write(results[0]));
+            if (brief)
+            {
+                line.InvocationConfiguration.Error.WriteLine($"The report tells of the first situation, `{results[0].Request.Setup.Start.Situation.Name}`; name another with --situation.");
+            }
         }
 
         bool good = results.Any(r => r.Trial.Applicable > 0) && results.All(r => r.Trial.Failed == 0 && r.Trial.Undecided == 0);

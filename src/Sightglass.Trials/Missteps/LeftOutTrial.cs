@@ -19,7 +19,8 @@ public static class LeftOutTrial
         ArgumentNullException.ThrowIfNull(card);
         ArgumentNullException.ThrowIfNull(options);
         ImmutableArray<LeftOutResult>.Builder rows = ImmutableArray.CreateBuilder<LeftOutResult>();
-        foreach (CardElement.Step step in card.Steps)
+        Card numbered = StepNumbers.Renumber(card);
+        foreach (CardElement.Step step in numbered.Steps)
         {
             if (stop.IsCancellationRequested)
             {
@@ -27,7 +28,7 @@ public static class LeftOutTrial
             }
 
             DiagnosticList found = [];
-            Card without = Misstep.LeaveOut(card, step.Number);
+            Card without = Misstep.LeaveOut(numbered, step.Number);
             if (TrialPreparation.Prepare(plan, without, situation, found) is not { } setup)
             {
                 continue;
