@@ -28,17 +28,13 @@ public sealed partial class World
         Agenda.Add(new(at, AgendaKind.Fault, _faults.Count - 1));
     }
 
-    internal void StartWalk(Person person, int place, string where)
+    internal void StartWalk(Person person, int place)
     {
         double seconds = person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace / person.Role.WalkingSpeed;
         person.Walked += person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace;
         person.WalkingTo = place;
         person.Place = seconds > 0 ? -1 : place;
         Agenda.Add(new(Now + SimTime.FromSeconds(seconds), AgendaKind.Person, person.Id));
-        if (seconds > 0)
-        {
-            Note(JournalKind.Deed, $"{Capital(person.Role.Name)} goes to {where}.");
-        }
     }
 
     /// <summary>Moves a control; a jammed one stays where it is.</summary>
@@ -90,7 +86,8 @@ public sealed partial class World
                 Note(JournalKind.Deed, $"{(o.Person < 0 ? "Instructor" : Capital(_people[o.Person].Role.Name))} puts {o.Item} to {o.Position}{(moved ? "" : ", but it does not move")}.");
                 break;
             case WorldAction.Walk w:
-                StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place), w.Place);
+                Note(JournalKind.Deed, $"{Capital(_people[w.Person].Role.Name)} goes to {w.Place}.");
+                StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place));
                 break;
             case WorldAction.PutIn p:
                 PutIn(new(p.Item, p.Fault, p.Values));

@@ -69,16 +69,17 @@ internal static class TrialPage
             {
                 LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == step.Number);
                 double share = cost is { Applicable: > 0 } ? cost.Bad / (double)cost.Applicable : 0;
-                page.Append(share > 0.5 ? "<li class=\"needed\">" : "<li>").Append("<span class=\"cost\">");
-                page.Append(cost is null ? "" : Cost(cost, share)).Append("</span><span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
+                bool critical = cost is not null && cost.Bad > findings.Trial.Failed && share > 0.5;
+                page.Append(critical ? "<li class=\"needed\">" : "<li>").Append("<span class=\"cost\">");
+                page.Append(cost is null ? "" : Cost(cost, share, findings.Trial.Failed)).Append("</span><span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
             }
         }
 
         page.Append("</ol>");
     }
 
-    private static string Cost(LeftOutResult cost, double share) => cost.Bad == 0
-        ? "left out: no harm seen"
+    private static string Cost(LeftOutResult cost, double share, int failedWithIt) => cost.Bad <= failedWithIt
+        ? "left out: no worse"
         : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(cost.Mechanism)}</i>");
 
     private static void Map(StringBuilder page, TryResult findings)

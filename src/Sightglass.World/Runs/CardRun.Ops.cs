@@ -1,6 +1,9 @@
+using Sightglass.Basics.Quantities;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Programs;
+using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Story;
 using Sightglass.Plant.Signals;
 using Sightglass.World.Agenda;
 using Sightglass.World.Journal;
@@ -81,21 +84,23 @@ public sealed partial class CardRun
         switch (op)
         {
             case CardOp.Go:
+                Story(JournalKind.Deed);
                 _next++;
                 break;
             case CardOp.Set set:
+                Story(JournalKind.Deed);
                 Move(person, set.Item.At(PlaceName(person)), set.Position);
                 _next++;
                 break;
             case CardOp.Check check:
-                Branch(check.Condition, check.Else, check.Span.Text);
+                Branch(check.Condition, check.Else);
                 break;
             case CardOp.If branch:
-                Branch(branch.Condition, branch.Else, branch.Span.Text);
+                Branch(branch.Condition, branch.Else);
                 break;
             case CardOp.Look look:
                 bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal);
-                _world.Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} looks: {look.Sign.Name}: {(seen ? "yes" : "no")}.", Step);
+                Story(JournalKind.Finding, seen);
                 _next = seen ? _next + 1 : look.Else;
                 break;
             case CardOp.Read read:
@@ -105,7 +110,7 @@ public sealed partial class CardRun
                 Round(repeat);
                 break;
             case CardOp.WaitUntil wait:
-                _world.Note(JournalKind.Finding, $"Waited for: {wait.Span.Text} Now it is so.", Step);
+                Story(JournalKind.Finding);
                 _next++;
                 break;
             case CardOp.Hold hold:
@@ -113,7 +118,7 @@ public sealed partial class CardRun
                 _next++;
                 break;
             case CardOp.Tell tell:
-                _world.Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} tells {string.Join(" and ", tell.Roles.Select(r => r.Name))}: {tell.Text.Say(_written)}", Step);
+                Story(JournalKind.Said);
                 _next++;
                 break;
             case CardOp.Ask ask:
@@ -132,7 +137,7 @@ public sealed partial class CardRun
     /// <summary>What happens when the time allowed is over.</summary>
     private void GiveUp(CardOp op)
     {
-        _world.Note(JournalKind.Finding, $"Waited for: {op.Span.Text} The time is over.", Step);
+        Story(JournalKind.Finding, held: false);
         if (op is CardOp.Hold hold)
         {
             Person person = _world.People[_actor];
@@ -146,6 +151,18 @@ public sealed partial class CardRun
     }
 
     private string _heldFrom = "";
+
+    private CardStory? _story;
+
+    /// <summary>Tells the operation under way in the words of the card's own table, where a journal is kept.</summary>
+    private void Story(JournalKind kind, bool held = true, string? shown = null)
+    {
+        if (_world.Journal is not null)
+        {
+            _story ??= new(_program!, EnglishForms.Language);
+            _world.Note(kind, _story.Tell(_next, held, PlaceName(_world.People[_actor]), _written, shown), Step);
+        }
+    }
 
     private string? PlaceName(Person person) => person.Place < 0 ? null : _world.Plan.Ways.Places[person.Place].Name;
 
@@ -173,7 +190,7 @@ public sealed partial class CardRun
         }
 
         _halfway = true;
-        _world.StartWalk(person, to, place.Name);
+        _world.StartWalk(person, to);
         return true;
     }
 
@@ -204,7 +221,10 @@ public sealed partial class CardRun
     private void Move(Person person, Item item, string position)
     {
         bool moved = _world.Turn(item, position);
-        _world.Note(JournalKind.Deed, $"{World.Capital(person.Role.Name)} puts {item.Name} to {position}{(moved ? "" : ", but it does not move")}.", Step);
+        if (!moved)
+        {
+            _world.Note(JournalKind.Finding, $"{World.Capital(item.Name)} does not move to {position}.", Step);
+        }
     }
 
     private bool Hold(Person person, CardOp.Hold hold)
@@ -233,10 +253,10 @@ public sealed partial class CardRun
         return true;
     }
 
-    private void Branch(Condition condition, int otherwise, string text)
+    private void Branch(Condition condition, int otherwise)
     {
         bool holds = Holds(condition);
-        _world.Note(JournalKind.Finding, $"{text} {(holds ? "Yes." : "No.")}", Step);
+        Story(JournalKind.Finding, holds);
         _next = holds ? _next + 1 : otherwise;
     }
 
@@ -245,7 +265,7 @@ public sealed partial class CardRun
         if (Reach(person, read.Item.At(PlaceName(person)), operate: false) is { } item && _world.Read(item) is { } value)
         {
             _written[read.Name] = value;
-            _world.Note(JournalKind.Finding, $"{World.Capital(person.Role.Name)} reads {item.Name}: {item.Reading!.Unit.FromSi(value):0.###} {item.Reading.Unit.Symbol}.", Step);
+            Story(JournalKind.Finding, shown: _world.Journal is null ? null : QuantityFormat.Text(value, item.Reading!.Unit, item.Reading.Resolution));
             _next++;
         }
     }
@@ -273,7 +293,7 @@ public sealed partial class CardRun
     private void Answer(Person person, CardOp.Ask ask)
     {
         bool granted = _world.HumanTimes.Tell + _world.HumanTimes.Answer <= ask.AtMostSeconds;
-        _world.Note(JournalKind.Said, $"{World.Capital(person.Role.Name)} asks {ask.Role.Name}: {(granted ? "granted" : "no answer")}.", Step);
+        Story(JournalKind.Said, granted);
         if (granted && ask.Protection is { } protection)
         {
             person.Protections |= 1UL << ProtectionNumber(protection);

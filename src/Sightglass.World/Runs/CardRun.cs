@@ -231,6 +231,7 @@ public sealed partial class CardRun
         (_program, _next, _halfway, _judging, _noticing, _heldFrom) = (null, 0, false, false, false, "");
         (_roundBegan, BeganAt, EndedAt) = (SimTime.Zero, SimTime.Zero, SimTime.Zero);
         (Ended, Mechanism, Step) = (OutcomeKind.Running, "", 0);
+        _story = null;
     }
 
     private void End(OutcomeKind kind, string mechanism)
