@@ -10,7 +10,7 @@ public sealed partial class FilterKind : KindBuilder
     {
         Name = "filter",
         Purpose = "Holds dirt back at the price of a pressure drop.",
-        Details = "The drop is proportional to the flow; dirt multiplies it. Source: Darcy's law.",
+        Details = "Seven tenths of the drop grow with the flow and the rest with its square; dirt multiplies it. Source: Forchheimer, from memory.",
         Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "filter",

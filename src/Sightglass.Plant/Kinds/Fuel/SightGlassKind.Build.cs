@@ -15,7 +15,7 @@ public sealed partial class SightGlassKind
         string name = of.Names.Length > 0 ? of.Names[0] : of.Text;
         if (plan.FindStore(name) is not { Holds: StoreSort.OpenTank, Item: { } tank } end)
         {
-            plan.Found.Error("P014", of.Span, $"`{name}` is not a tank", Nearest.DidYouMean(name, plan.Book.Items.Values.Where(i => i.Kind.Name == "tank").Select(i => i.Name)));
+            plan.Found.Error("P014", of.Span, $"`{name}` is not a tank", Nearest.DidYouMean(name, plan.Book.Items.Values.Where(i => i.Kind.Name == "tank").Select(i => i.Name)) ?? "name the tank it stands at");
             return;
         }
 

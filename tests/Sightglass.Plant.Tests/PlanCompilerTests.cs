@@ -1,0 +1,74 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Tests;
+
+public sealed class PlanCompilerTests
+{
+    private const string Tank = """
+        items:
+          tank: { kind: tank, position: { x: 5 m, y: 0 m, z: 1 m }, floor area: 1 m^2, depth: 1 m, ports: { outlet: { height: 0 mm } } }
+          line: { kind: fuel line, volume: 1 L, height: 1 m }
+
+        """;
+
+    /// <summary>Every error says where it is and what would be right.</summary>
+    [Theory]
+    [InlineData("P004", 9, "  valve: { kind: hand valve, from: tank, to: other, area: 1 cm^2 }\n  other: { kind: fuel line, system: second, volume: 1 L }\nsystems:\n  second: { medium: fuel, alive: yes, text: Another. }")]
+    [InlineData("P005", 9, "  valve: { kind: hand valve, from: tank, to: line }")]
+    [InlineData("P006", 9, "  pump: { kind: displacement pump, from: tank, to: line, flow: 1 L/min, driven by: line }")]
+    [InlineData("P007", 9, "  engine: { kind: engine, from: tank, to: outside, consumption: { running: 1 L/h } }")]
+    [InlineData("P009", 10, "  throttle: { kind: handle, positions: [idle, full] }\n  engine: { kind: engine, from: line, to: outside, throttle: throttle, consumption: { idle: 1 L/h } }")]
+    [InlineData("P010", 9, "  barrel: { kind: tank, shape: upright cylinder, depth: 1 m }")]
+    [InlineData("P011", 9, "  barrel: { kind: tank, shape: lying cylinder, radius: 1 m }")]
+    [InlineData("P012", 9, "  barrel: { kind: tank, depth: 1 m }")]
+    [InlineData("P013", 9, "  barrel: { kind: tank, shape: dip table, dip table: [ { height: 0 mm, volume: 0 L }, { height: 10 mm, volume: 0 L } ] }")]
+    [InlineData("P014", 9, "  glass: { kind: sight glass, of: line, top: 1 m, scale: 0 cm .. 100 cm }")]
+    public void Compile_OneMistake_NamesItAtItsLine(string code, int line, string items)
+    {
+        Assert.Null(Plants.Compile(Tank + items + "\n", out DiagnosticList found));
+        Diagnostic error = Assert.Single(found, d => d.Severity == Severity.Error && d.Code == code);
+        Assert.Equal(line, error.Span.Source!.Locate(error.Span.Start).Line);
+        Assert.False(string.IsNullOrWhiteSpace(error.Fix));
+    }
+
+    /// <summary>All mistakes at once.</summary>
+    [Fact]
+    public void Compile_ThreeMistakes_TellsAll()
+    {
+        Assert.Null(Plants.Compile(Tank + "  a: { kind: hand valve, from: tank, to: line }\n  b: { kind: tank, depth: 1 m }\n  c: { kind: tank, shape: lying cylinder, radius: 1 m }\n", out DiagnosticList found));
+        Assert.Equal(["P005", "P011", "P012"], found.Where(d => d.Severity == Severity.Error).Select(d => d.Code).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>Names of one item: what its sheet says it has can be asked for.</summary>
+    [Fact]
+    public void Compile_Tank_HasAllQuantitiesOfItsSheet()
+    {
+        Plan plan = Plants.Compile(Tank);
+        Assert.All(plan.Book.Items["tank"].Kind.Quantities, q => Assert.NotNull(plan.FindSignal($"{q.Name} of tank")));
+        Assert.All(plan.Book.Items["line"].Kind.Quantities, q => Assert.NotNull(plan.FindSignal($"{q.Name} of line")));
+        Assert.Null(plan.FindSignal("volume of barrel"));
+        Assert.Equal(["leak"], plan.Items["tank"].Faults.Keys);
+    }
+
+    /// <summary>The same book twice: the same networks, so that a snapshot of one fits the other.</summary>
+    [Fact]
+    public void Compile_Twice_SameAmountsAndSlots()
+    {
+        Plan one = Plants.Compile(Tank);
+        Plan other = Plants.Compile(Tank);
+        Assert.Equal(one.AmountNames.SelectMany(n => n), other.AmountNames.SelectMany(n => n));
+        Assert.Equal(one.Slots, other.Slots);
+    }
+
+    /// <summary>The order of building is the order in the file: a name that sorts elsewhere moves nothing.</summary>
+    [Fact]
+    public void Compile_Renamed_SameOrder()
+    {
+        Plan one = Plants.Compile(Tank);
+        Plan other = Plants.Compile(Tank.Replace("tank:", "zzz:", StringComparison.Ordinal).Replace("line:", "aaa:", StringComparison.Ordinal));
+        Assert.Equal(
+            one.AmountNames[0],
+            other.AmountNames[0].Select(n => n.Replace("zzz", "tank", StringComparison.Ordinal).Replace("aaa", "line", StringComparison.Ordinal)));
+    }
+}
