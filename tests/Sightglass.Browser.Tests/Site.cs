@@ -35,8 +35,11 @@ public sealed class Site : IAsyncLifetime
     {
         IBrowserContext context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
         IPage page = await context.NewPageAsync();
+        List<string> said = [];
+        page.Console += (_, m) => { if (m.Type == "error") { said.Add(m.Text); } };
         await page.GotoAsync(Address + path);
         await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
+        Assert.Empty(said);
         return page;
     }
 

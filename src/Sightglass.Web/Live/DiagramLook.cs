@@ -71,7 +71,8 @@ internal sealed class DiagramLook
             if (world.Read(item) is { } value)
             {
                 Reading r = item.Reading!;
-                readings[item.Name] = new(QuantityFormat.Text(value, r.Unit, r.Resolution), (value - r.Minimum) / (r.Maximum - r.Minimum));
+                bool glass = item.Kind.Symbol.Contains("glass", StringComparison.Ordinal);
+                readings[item.Name] = new(glass ? QuantityFormat.Number(value, r.Unit, r.Resolution) : QuantityFormat.Text(value, r.Unit, r.Resolution), (value - r.Minimum) / (r.Maximum - r.Minimum));
             }
         }
 

@@ -12,7 +12,7 @@ internal sealed class MachineDrawing
     private const string Prefix = "d-";
 
     /// <summary>Labels large enough to be 13 px on a screen of 1440, where the drawing is made smaller.</summary>
-    private static readonly DiagramOptions s_options = new() { LabelSize = 17 };
+    private static readonly DiagramOptions s_options = new() { LabelSize = 19 };
 
     private static readonly ConditionalWeakTable<Plan, MachineDrawing> s_drawn = [];
 

@@ -60,7 +60,16 @@ public sealed partial class MachinePage : IAsyncDisposable
         }
     }
 
-    private string Caption => $"The {_drawing.System ?? "machine"}{(_drawing.System is null ? "" : " system")}. Handle in line with the pipe: open. Handle across, valve solid: closed.";
+    private string Caption => $"The {_drawing.System ?? "machine"}{(_drawing.System is null ? "" : " system")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}";
+
+    private string Glasses
+    {
+        get
+        {
+            string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
+            return units.Length == 1 ? $" Glasses in {units[0]}." : "";
+        }
+    }
 
     private IEnumerable<JournalEntry> Happened => Seen.Journal.Where(j => j.Text.Length > 0 && (_truth || j.Kind != JournalKind.Truth)).Reverse().Take(40);
 

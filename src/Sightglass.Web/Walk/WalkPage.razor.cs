@@ -16,7 +16,7 @@ public sealed partial class WalkPage : IAsyncDisposable
 
 
     /// <summary>Drawn as large as it is shown, so that labels keep their 13 px.</summary>
-    private static readonly StripOptions s_strip = new() { Scale = 41, MostTiers = 3, You = "" };
+    private static readonly StripOptions s_strip = new() { Scale = 38, MostTiers = 3, You = "" };
 
     private readonly HashSet<string> _been = [];
     private ImmutableHashSet<string> _visited = [];
