@@ -1,0 +1,75 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Web.Host;
+
+namespace Sightglass.Web.Tests;
+
+public sealed class WebHostTests : IAsyncLifetime
+{
+    private WebApplication? _app;
+    private HttpClient _client = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        _app = WebHost.Build(Shelves.Folder("curlew"), 0, null, new DiagnosticList(), new ManualClock())!;
+        await _app.StartAsync();
+        _client = new() { BaseAddress = new(WebHost.Address(_app)) };
+    }
+
+    [Theory]
+    [InlineData("/walk", "text/html")]
+    [InlineData("/machine", "text/html")]
+    [InlineData("/look/tokens.css", "text/css")]
+    [InlineData("/look/fonts/source-serif-4-latin-opsz-normal.woff2", "font/woff2")]
+    [InlineData("/assets/pages.js", "text/javascript")]
+    [InlineData("/_framework/blazor.web.js", "text/javascript")]
+    public async Task Get_WhatPagesNeed_ComesFromTheProgram(string path, string type)
+    {
+        HttpResponseMessage answer = await _client.GetAsync(new Uri(path, UriKind.Relative));
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal(type, answer.Content.Headers.ContentType?.MediaType);
+        Assert.Contains(answer.Headers.GetValues("Content-Security-Policy"), p => p.Contains("script-src 'self';", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("/walk")]
+    [InlineData("/machine")]
+    public async Task Get_Page_NamesNothingElsewhere(string path)
+    {
+        string page = await _client.GetStringAsync(new Uri(path, UriKind.Relative));
+        Assert.Contains("<main", page, StringComparison.Ordinal);
+        Assert.Contains("<h1", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("https://", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("src=\"http", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/photo/book.yaml")]
+    [InlineData("/photo/..%2f..%2fREADME.md")]
+    [InlineData("/assets/none.js")]
+    [InlineData("/look/..%2ftokens.css")]
+    public async Task Get_WhatIsNotOffered_NotFound(string path) =>
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
+
+    [Fact]
+    public void Address_Started_IsThisComputerAlone() => Assert.StartsWith("http://127.0.0.1:", WebHost.Address(_app!), StringComparison.Ordinal);
+
+    [Fact]
+    public void Build_FolderWithoutABook_ErrorsAndNoHost()
+    {
+        DiagnosticList found = new();
+        Assert.Null(WebHost.Build(Path.GetTempPath() + "no-such-book", 0, null, found));
+        Assert.True(found.HasErrors);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        _client.Dispose();
+        if (_app is not null)
+        {
+            await _app.StopAsync();
+            await _app.DisposeAsync();
+        }
+    }
+}
