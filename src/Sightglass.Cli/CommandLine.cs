@@ -11,7 +11,7 @@ internal static class CommandLine
 {
     /// <summary>Runs one call.</summary>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static async Task<int> RunAsync(IReadOnlyList<string> arguments, TextWriter output, TextWriter error)
+    public static async Task<int> RunAsync(IReadOnlyList<string> arguments, TextWriter output, TextWriter error, CancellationToken stop = default)
     {
         try
         {
@@ -23,7 +23,14 @@ internal static class CommandLine
                 return ExitCode.WrongUse;
             }
 
-            return await line.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            InvocationConfiguration configuration = new()
+            {
+                Output = output,
+                Error = error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = TimeSpan.FromSeconds(60),
+            };
+            return await line.InvokeAsync(configuration, stop);
         }
         catch (OperationCanceledException)
         {

@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -17,7 +17,7 @@ public sealed class AnswerSchemaTests
     {
         string generated = Generate(name);
         string path = Path.Combine(Call.Root, "docs", "schemas", name + ".json");
-        if (Environment.GetEnvironmentVariable("SIGHTGLASS_WRITE") == "1")
+        if (Environment.GetEnvironmentVariable("SIGHTGLASS_ACCEPT") == "1")
         {
             File.WriteAllText(path, generated);
         }
@@ -31,10 +31,12 @@ public sealed class AnswerSchemaTests
     [InlineData("run-answer", "run", "--book", "books/smallest", "--json")]
     [InlineData("try-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--cases", "24", "--left-out", "--json")]
     [InlineData("cases-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--case", "3", "--json")]
+    [InlineData("new-answer", "new", "NEW", "--json")]
     [InlineData("format-answer", "format", "--check", "--json")]
     public async Task Answer_OfAVerb_KeepsToItsSchema(string name, params string[] arguments)
     {
-        Call call = await Call.Of(arguments);
+        using ScratchFolder scratch = new();
+        Call call = await Call.Of([.. arguments.Select(a => a == "NEW" ? scratch.At("new") : a)]);
         JsonSchema schema = JsonSchema.FromText(Generate(name));
         EvaluationResults results = schema.Evaluate(JsonDocument.Parse(call.Output).RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(results.IsValid, string.Join('\n', (results.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Values)));

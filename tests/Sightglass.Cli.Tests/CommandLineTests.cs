@@ -25,7 +25,8 @@ public sealed class CommandLineTests
     {
         using ScratchFolder scratch = new();
         string[] words = [.. Words(example).Select(w => w.Contains('.', StringComparison.Ordinal) && !w.Contains('/', StringComparison.Ordinal) ? scratch.At(w) : w)];
-        Call call = await Call.Of(words.Contains("my-class") ? [.. words.Select(w => w == "my-class" ? "books/smallest" : w)] : words);
+        string own = words[0] == "new" ? scratch.At("my-class") : "books/smallest";
+        Call call = await Call.Of([.. words.Select(w => w == "my-class" ? own : w)]);
         Assert.True(call.Exit is ExitCode.Good or ExitCode.No, $"{call.Exit}: {call.Error}");
         Assert.Empty(call.Error);
     }

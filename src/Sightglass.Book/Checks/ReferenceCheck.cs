@@ -42,7 +42,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
     /// <summary>Where a name that is not declared resembles a declared one that nothing uses, the declaration may be the mistyped one.</summary>
     private void Counterpart(NameReference missing, ImmutableArray<NameReference> references)
     {
-        if (missing.Use == NameUse.RoadNumber || !_told.Add(missing.Name) || _told.Count > MostCounterparts || found.Similar(Names(missing.Use)).Count == 0)
+        if (missing.Use is NameUse.RoadNumber or NameUse.Card || !_told.Add(missing.Name) || _told.Count > MostCounterparts || found.Similar(Names(missing.Use)).Count == 0)
         {
             return;
         }
@@ -87,6 +87,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Role => book.Roles.ContainsKey(name),
         NameUse.System => book.Systems.ContainsKey(name),
         NameUse.Protection => book.Protections.ContainsKey(name),
+        NameUse.Card => book.CardNames.Contains(name, StringComparer.Ordinal),
         _ => book.RoadNumbers.ContainsKey(name),
     };
 
@@ -97,6 +98,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Role => book.Roles.Keys,
         NameUse.System => book.Systems.Keys,
         NameUse.Protection => book.Protections.Keys,
+        NameUse.Card => book.CardNames,
         _ => book.RoadNumbers.Keys,
     };
 

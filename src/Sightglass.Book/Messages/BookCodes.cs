@@ -64,6 +64,7 @@ public static class BookCodes
         new("B072", Severity.Error, "An item, a fact, a sign or a quantity of the surroundings share a name."),
         new("B073", Severity.Error, "A modification changes an item that is not there."),
         new("B074", Severity.Error, "A leg or a path leads to where it begins."),
+        new("B075", Severity.Error, "A situation names a card whose file is not there."),
         new("B076", Severity.Note, "A declared name is used nowhere while a similar one is used but not declared."),
         new("B080", Severity.Warning, "A place cannot be walked to."),
         new("B081", Severity.Warning, "An item has no place."),

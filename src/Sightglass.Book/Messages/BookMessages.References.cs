@@ -5,7 +5,7 @@ namespace Sightglass.Book.Messages;
 /// <content>Names that must be declared.</content>
 internal static partial class BookMessages
 {
-    /// <summary>B060…B064, B066: a name that is not declared.</summary>
+    /// <summary>B060…B064, B066, B075: a name that is not declared.</summary>
     public static Diagnostic NotDeclared(NameUse use, Span span, string name, IEnumerable<string> names)
     {
         (string code, string noun) = use switch
@@ -15,6 +15,7 @@ internal static partial class BookMessages
             NameUse.Role => ("B062", "role"),
             NameUse.System => ("B063", "system"),
             NameUse.Protection => ("B064", "protection"),
+            NameUse.Card => ("B075", "card"),
             _ => ("B066", "road number"),
         };
         string[] all = [.. names];

@@ -9,5 +9,8 @@ internal enum NameUse
     System,
     Protection,
     RoadNumber,
+
+    /// <summary>The file of a card, without its ending.</summary>
+    Card,
     Position,
 }

@@ -58,6 +58,9 @@ public sealed record ClassBook
     /// <summary>Texts of the card files in the folder, unread: the card language reads them.</summary>
     public ImmutableArray<SourceText> CardTexts { get; init; } = [];
 
+    /// <summary>Names of the card files, without folder and ending.</summary>
+    public IEnumerable<string> CardNames => CardTexts.Select(t => Path.GetFileNameWithoutExtension(t.Path));
+
     public ImmutableSortedDictionary<string, Situation> Situations { get; init; } = ImmutableSortedDictionary<string, Situation>.Empty;
 
     /// <summary>The road number these items are for, or null before <c>For</c> was asked.</summary>

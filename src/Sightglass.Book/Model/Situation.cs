@@ -15,6 +15,9 @@ public sealed record Situation
     /// <summary>Road number, or null for any of the book's.</summary>
     public string? RoadNumber { get; init; }
 
+    /// <summary>The cards that are for it, by the names of their files without the ending: it is where they are tried.</summary>
+    public ImmutableArray<string> Cards { get; init; } = [];
+
     /// <summary>Who is there: role → place (fixed or one of several).</summary>
     public ImmutableArray<PersonStart> People { get; init; } = [];
 

@@ -23,6 +23,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
             Span = entry.Key.Span,
             Text = map.Text("text"),
             RoadNumber = map.Name("road number", NameUse.RoadNumber),
+            Cards = map.Names("cards", NameUse.Card),
             People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
             Start = Start(map.Take("start")),
             Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope).Read(n)).OfType<FaultStart>()],

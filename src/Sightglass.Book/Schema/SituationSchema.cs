@@ -12,6 +12,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
     [
         Key("text", Text("What has happened, for a person to read.")),
         Key("road number", new JsonObject { ["type"] = new JsonArray("string", "number", "null"), ["description"] = "A road number of the class; any where none is given." }),
+        Key("cards", Ref("names", "The cards that are for it, by their file names without `.card`: where they are tried.")),
         Key("people", List(Person(), "Who is there.")),
         Key("start", Start()),
         Key("faults", List(Fault(), "Faults that come.")),

@@ -19,7 +19,7 @@ internal sealed class ExampleHelp(SynchronousCommandLineAction usual) : Synchron
         if (parseResult.CommandResult.Command is not Verb verb)
         {
             output.WriteLine("Start here:");
-            output.WriteLine($"  {Program} check books/curlew");
+            output.WriteLine($"  {Program} start");
             output.WriteLine($"  {Program} VERB --help");
             return ExitCode.Good;
         }

@@ -14,7 +14,7 @@ internal static class TryText
     public static void PrintBrief(TextWriter output, TryResult result)
     {
         TrialResult trial = result.Trial;
-        string verdict = trial.Applicable == 0 ? "not for it" : trial.Passes ? "holds" : "FAILS";
+        string verdict = trial.Applicable == 0 ? "not for it" : trial.Passes ? "none fails" : "FAILS";
         output.WriteLine($"  {verdict,-10} {trial.Setup.Start.Situation.Name}: {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
         if (result.Failures.FirstOrDefault() is { } failure)
         {

@@ -6,15 +6,16 @@ using Sightglass.World.Runs;
 
 namespace Sightglass.Cli.Tries;
 
-/// <summary>Which situations a card is tried in: those named, or all where somebody is who may work by it.</summary>
+/// <summary>Which situations a card is tried in: those named, those that are said to be for it, or all where somebody is who may work by it.</summary>
 internal static class SituationChoice
 {
     /// <returns>Null after an unknown name, which <paramref name="error"/> was told.</returns>
-    public static IReadOnlyList<Situation>? Choose(ClassBook book, IReadOnlyList<string> named, Func<Situation, bool> hasSomebody, TextWriter error)
+    public static IReadOnlyList<Situation>? Choose(ClassBook book, SourceText card, IReadOnlyList<string> named, Func<Situation, bool> hasSomebody, TextWriter error)
     {
         if (named.Count == 0)
         {
-            return [.. book.Situations.Values.Where(hasSomebody).OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
+            IReadOnlyList<Situation> own = For(book, card);
+            return own.Count > 0 ? own : InOrder(book.Situations.Values.Where(hasSomebody));
         }
 
         foreach (string name in named.Where(n => !book.Situations.ContainsKey(n)))
@@ -25,6 +26,16 @@ internal static class SituationChoice
 
         return [.. named.Select(n => book.Situations[n])];
     }
+
+    /// <summary>The situations that are said to be for a card.</summary>
+    public static IReadOnlyList<Situation> For(ClassBook book, SourceText card)
+    {
+        string name = Path.GetFileNameWithoutExtension(card.Path);
+        return InOrder(book.Situations.Values.Where(s => s.Cards.Contains(name, StringComparer.Ordinal)));
+    }
+
+    private static IReadOnlyList<Situation> InOrder(IEnumerable<Situation> situations) =>
+        [.. situations.OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
 
     /// <summary>The role that is missing for a card in a situation, or null when the card can be begun there.</summary>
     public static string? Missing(ImmutableArray<ProgramChoice> choices, Situation situation)

@@ -3,5 +3,8 @@ namespace Sightglass.Cli.Verbs;
 /// <summary>The verbs, in the order of the help.</summary>
 internal static class AllVerbs
 {
-    public static IEnumerable<Verb> Create() => [new CheckVerb(), new WalkVerb(), new RunVerb(), new TryVerb(), new FormatVerb()];
+    public static IEnumerable<Verb> Create() =>
+    [
+        new StartVerb(), new CheckVerb(), new WalkVerb(), new RunVerb(), new TryVerb(), new FormatVerb(), new NewVerb(), new ServeVerb(),
+    ];
 }

@@ -22,7 +22,7 @@ internal sealed class TryVerb : BookVerb
 
     private readonly Option<string[]> _situations = new("--situation", "-s")
     {
-        Description = "Where it is tried. Default: every situation in which somebody is who may work by it.",
+        Description = "Where it is tried. Default: the situations that are said to be for it; else every one in which somebody is who may work by it.",
         HelpName = "NAME",
         DefaultValueFactory = _ => [],
     };
@@ -59,7 +59,7 @@ internal sealed class TryVerb : BookVerb
         ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: why, and the least that it takes"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --left-out --html report.html", "a report to send, with what each step is worth"),
-        ("try drain-water -s \"water in the fuel\" --cases 64 --left-out", "which of its steps are needed"),
+        ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop) => Task.Run(() => Try(line, stop), CancellationToken.None);
@@ -102,7 +102,7 @@ internal sealed class TryVerb : BookVerb
         }
 
         TextWriter error = line.InvocationConfiguration.Error;
-        if (SituationChoice.Choose(inspection.Book!, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null, error) is not { } situations)
+        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null, error) is not { } situations)
         {
             return ExitCode.WrongUse;
         }

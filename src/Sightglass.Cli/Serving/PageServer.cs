@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Web.Host;
+
+namespace Sightglass.Cli.Serving;
+
+/// <summary>Serves the pages. The only place that touches them, so that the other verbs start without loading a web server.</summary>
+internal static class PageServer
+{
+    /// <summary>Tried first where no port is named; any free one where it is taken.</summary>
+    public const int UsualPort = 8217;
+
+    /// <param name="folder">The book's.</param>
+    /// <param name="port">Null for the usual one, or any free one where that is taken.</param>
+    /// <param name="records">Where sessions are recorded; null for the user's own data folder.</param>
+    /// <param name="serving">Told the address.</param>
+    /// <param name="stop">Asks to stop.</param>
+    /// <returns>What is wrong with the book.</returns>
+    /// <exception cref="IOException">The port named is taken.</exception>
+    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, Action<string> serving, CancellationToken stop)
+    {
+        try
+        {
+            return await WebHost.ServeAsync(folder, port ?? UsualPort, records, serving, stop);
+        }
+        catch (IOException) when (port is null)
+        {
+            return await WebHost.ServeAsync(folder, 0, records, serving, stop);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using System.Text.Json;
+
+namespace Sightglass.Cli.Tests;
+
+public sealed class ServeVerbTests
+{
+    [Theory]
+    [InlineData("serve")]
+    [InlineData("start", "--cases", "8")]
+    public async Task Serve_UntilStopped_AnswersAtTheAddressItTold(params string[] verb)
+    {
+        Directory.SetCurrentDirectory(Call.Root);
+        using ScratchFolder scratch = new();
+        using CancellationTokenSource stop = new(TimeSpan.FromMinutes(3));
+        FirstAnswer output = new();
+        StringWriter error = new();
+        Task<int> serving = CommandLine.RunAsync([.. verb, "--port", "0", "--records", scratch.Folder, "--json"], output, error, stop.Token);
+        await Task.WhenAny(output.Whole, serving);
+        Assert.False(serving.IsCompleted, error.ToString());
+        JsonElement answer = JsonDocument.Parse(await output.Whole).RootElement;
+        using HttpClient client = new();
+        string page = await client.GetStringAsync(new Uri(answer.GetProperty("address").GetString()!), stop.Token);
+        Assert.Contains("Curlew", page, StringComparison.Ordinal);
+        await stop.CancelAsync();
+        Assert.Equal(ExitCode.Good, await serving);
+    }
+
+    [Fact]
+    public async Task Serve_ABookWithErrors_SaysNo()
+    {
+        using ScratchFolder scratch = new();
+        scratch.Write("book.yaml", "book: Broken\nitems:\n  tank: { kind: tnak }\n");
+        foreach (string verb in new[] { "serve", "start" })
+        {
+            Call call = await Call.Of(verb, "--book", scratch.Folder, "--port", "0");
+            Assert.Equal(ExitCode.No, call.Exit);
+            Assert.Contains("did you mean `tank`?", call.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("serve", "--port", "70000")]
+    [InlineData("serve", "--book", "no-such-folder")]
+    [InlineData("start", "--cases", "-1")]
+    public async Task Serve_CalledWrongly_SaysSo(params string[] arguments)
+    {
+        Call call = await Call.Of(arguments);
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.NotEmpty(call.Error);
+    }
+}
