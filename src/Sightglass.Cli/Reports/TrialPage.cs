@@ -84,14 +84,15 @@ internal static class TrialPage
 
     private static void Map(StringBuilder page, TryResult findings)
     {
-        if (findings.Ranking.Length < 2)
+        World.Situations.DrawnRange[] numbers = [.. findings.Ranking.Where(r => r.Range.Words.IsEmpty).Select(r => r.Range).Take(2)];
+        if (numbers.Length < 2)
         {
             page.Append("<p class=\"small\">No case failed: no range tells more than another.</p>");
             return;
         }
 
-        page.Append("<p class=\"small\">The two ranges that tell most. A point ended well, a ring stopped safely, a cross failed.</p>");
-        page.Append(CaseMap.Svg(findings.Trial, findings.Ranking[0].Range, findings.Ranking[1].Range)).Append("<div class=\"rank\">");
+        page.Append("<p class=\"small\">The two ranges of numbers that tell most. A point ended well, a ring stopped safely, a cross failed.</p>");
+        page.Append(CaseMap.Svg(findings.Trial, numbers[0], numbers[1])).Append("<div class=\"rank\">");
         foreach ((World.Situations.DrawnRange range, double share) in findings.Ranking.Take(6))
         {
             page.Append("<span>").Append(Html.Text(range.Name)).Append("</span><span class=\"track\"><i style=\"width:");
