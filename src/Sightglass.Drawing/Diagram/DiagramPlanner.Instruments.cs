@@ -116,10 +116,11 @@ internal sealed partial class DiagramPlanner
         return (taps[0].X, bottom, RingLines(taps, taps[0].X, bottom - RingRadius, 1));
     }
 
-    private static List<ImmutableArray<(double X, double Y)>> RingLines(List<(double X, double Y)> taps, double x, double edge, int way) =>
-    [
-        .. taps.Select(t => t.X == x ? ImmutableArray.Create(t, (x, edge)) : [t, (t.X, edge - (8 * way)), (x, edge - (8 * way))]),
-    ];
+    private List<ImmutableArray<(double X, double Y)>> RingLines(List<(double X, double Y)> taps, double x, double edge, int way)
+    {
+        double bend = edge - (way > 0 ? 8 : -_board.LineHeight);
+        return [.. taps.Select(t => t.X == x ? ImmutableArray.Create(t, (x, edge)) : [t, (t.X, bend), (x, bend)])];
+    }
 
     private bool IsOpenWay(ImmutableArray<(double X, double Y)> line) => line.Zip(line.Skip(1)).All(s => _board.IsFree(
         new Bounds(Math.Min(s.First.X, s.Second.X), Math.Min(s.First.Y, s.Second.Y), Math.Max(s.First.X, s.Second.X), Math.Max(s.First.Y, s.Second.Y)), 2));

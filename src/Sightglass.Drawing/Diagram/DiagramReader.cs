@@ -50,7 +50,8 @@ internal sealed class DiagramReader(ClassBook book, string? system)
         DiagramRole role = item.Kind.Role == KindRole.Store
             ? symbol is DiagramSymbol.Line or DiagramSymbol.Pipe ? DiagramRole.Line : DiagramRole.Tank
             : symbol == DiagramSymbol.Engine ? DiagramRole.Machine : DiagramRole.Path;
-        _nodes[item.Name] = Node(item, role, symbol) with
+        bool drains = role == DiagramRole.Path && symbol == DiagramSymbol.Valve && End(item.To) is null;
+        _nodes[item.Name] = Node(item, role, drains ? DiagramSymbol.Drain : symbol) with
         {
             From = End(item.From),
             To = End(item.To),

@@ -10,8 +10,7 @@ public sealed class FlagBoard
 {
     private const int MostMoves = 60;
     private readonly IReadOnlyList<FlagWish> _wishes;
-    private readonly FlagRequest[] _requests;
-    private FlagPlacer _placer;
+    private readonly FlagPlacer _placer;
     private readonly bool[] _up;
     private readonly bool[] _dropped;
     private readonly Dictionary<int, FlagPlace>[] _placed = new Dictionary<int, FlagPlace>[2];
@@ -19,8 +18,7 @@ public sealed class FlagBoard
     private FlagBoard(IReadOnlyList<FlagWish> wishes)
     {
         _wishes = wishes;
-        _requests = [.. wishes.Select(w => w.Request)];
-        _placer = new FlagPlacer(_requests, quick: true);
+        _placer = new FlagPlacer([.. wishes.Select(w => w.Request)]);
         _up = [.. wishes.Select(w => w.Up)];
         _dropped = new bool[wishes.Count];
         Refresh();
@@ -33,9 +31,8 @@ public sealed class FlagBoard
     {
         FlagBoard board = new(wishes);
         board.Balance();
-        board._placer = new FlagPlacer(board._requests);
-        board.Refresh();
         board.GiveUp(mostTiers);
+        board.TakeBack(mostTiers);
         return [.. Enumerable.Range(0, wishes.Count).Select(i => board._dropped[i] ? ((bool, FlagPlace)?)null : (board._up[i], board._placed[board._up[i] ? 1 : 0][i]))];
     }
 
@@ -76,6 +73,28 @@ public sealed class FlagBoard
                 int worst = _placed[room].Where(p => p.Value.Tier > 0)
                     .OrderBy(p => _wishes[p.Key].Priority).ThenByDescending(p => p.Value.Tier).ThenBy(p => p.Key).First(p => IsUnderTop(room, p.Key, mostTiers)).Key;
                 _dropped[worst] = true;
+                Refresh();
+            }
+        }
+    }
+
+    // What was given up too soon comes back, the most wanted first.
+    private void TakeBack(int mostTiers)
+    {
+        foreach (int flag in Enumerable.Range(0, _wishes.Count).Where(i => _dropped[i]).OrderByDescending(i => _wishes[i].Priority).ThenBy(i => i).ToList())
+        {
+            _dropped[flag] = false;
+            Refresh();
+            if (Math.Max(Tiers(0), Tiers(1)) > mostTiers)
+            {
+                _up[flag] = !_up[flag];
+                Refresh();
+            }
+
+            if (Math.Max(Tiers(0), Tiers(1)) > mostTiers)
+            {
+                _up[flag] = !_up[flag];
+                _dropped[flag] = true;
                 Refresh();
             }
         }

@@ -1,27 +1,41 @@
 namespace Sightglass.Drawing.Labels;
 
 /// <summary>Flags near enough to disturb each other: chooses directions and tiers for them. Poles ascend.</summary>
-internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool centre)
+internal sealed class FlagCluster
 {
     private const int Impossible = int.MaxValue;
-    private readonly int _count = requests.Length;
+    private const int Open = 1;
+    private const int Done = 2;
+    private readonly FlagRequest[] _requests;
+    private readonly double[] _poles;
+    private readonly bool _centre;
+    private readonly int _count;
+    private readonly double[][] _left = new double[3][];
+    private readonly double[][] _right = new double[3][];
+    private readonly int[][] _firstCovered = new int[3][];
+    private readonly int[][] _lastCovered = new int[3][];
+    private readonly int[] _tiers;
+    private readonly int[] _state;
 
-    public (double Left, double Right) Extent(int flag, FlagDirection direction) => direction switch
+    public FlagCluster(FlagRequest[] requests, double[] poles, bool centre)
     {
-        FlagDirection.Right => (poles[flag], poles[flag] + requests[flag].Width),
-        FlagDirection.Left => (poles[flag] - requests[flag].Width, poles[flag]),
-        _ => (poles[flag] - (requests[flag].Width / 2), poles[flag] + (requests[flag].Width / 2)),
-    };
+        (_requests, _poles, _centre, _count) = (requests, poles, centre, requests.Length);
+        _tiers = new int[_count];
+        _state = new int[_count];
+        for (int direction = 0; direction < 3; direction++)
+        {
+            Measure(direction);
+        }
+    }
 
-    /// <summary>Directions with the lowest cost among a few plain ones: quick, for comparing.</summary>
-    public FlagDirection[] Quick() => Starts().MinBy(Cost)!;
+    public (double Left, double Right) Extent(int flag, FlagDirection direction) => (_left[(int)direction][flag], _right[(int)direction][flag]);
 
     /// <summary>Directions with the lowest cost that a fixed set of starts and exchanges finds.</summary>
     public FlagDirection[] Search()
     {
         FlagDirection[] best = [];
         int bestCost = Impossible;
-        foreach (FlagDirection[] start in Starts().OrderBy(Cost).Take(3).ToList())
+        foreach (FlagDirection[] start in Starts().OrderBy(Cost).Take(2).ToList())
         {
             int cost = Improve(start);
             if (best.Length == 0 || cost < bestCost)
@@ -34,75 +48,86 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
     }
 
     /// <summary>Lowest tiers for these directions, or null where two flags each cover the other's pole.</summary>
-    public int[]? Tiers(FlagDirection[] directions)
-    {
-        (double Left, double Right)[] extents = new (double, double)[_count];
-        for (int i = 0; i < _count; i++)
-        {
-            extents[i] = Extent(i, directions[i]);
-        }
+    public int[]? Tiers(FlagDirection[] directions) => TryTiers(directions) ? [.. _tiers] : null;
 
-        int[] tiers = new int[_count];
-        int[] state = new int[_count];
+    private void Measure(int direction)
+    {
+        double[] left = _left[direction] = new double[_count];
+        double[] right = _right[direction] = new double[_count];
+        int[] first = _firstCovered[direction] = new int[_count];
+        int[] last = _lastCovered[direction] = new int[_count];
         for (int i = 0; i < _count; i++)
         {
-            if (state[i] == 0 && !Visit(i, extents, tiers, state))
+            double width = _requests[i].Width;
+            left[i] = _poles[i] - (direction switch { (int)FlagDirection.Right => 0, (int)FlagDirection.Left => width, _ => width / 2 });
+            right[i] = left[i] + width;
+            first[i] = i;
+            while (first[i] > 0 && _poles[first[i] - 1] > left[i] - FlagPlacer.Clearance)
             {
-                return null;
+                first[i]--;
+            }
+
+            last[i] = i;
+            while (last[i] + 1 < _count && _poles[last[i] + 1] < right[i] + FlagPlacer.Clearance)
+            {
+                last[i]++;
+            }
+        }
+    }
+
+    private bool TryTiers(FlagDirection[] directions)
+    {
+        Array.Clear(_state);
+        for (int i = 0; i < _count; i++)
+        {
+            if (_state[i] == 0 && !Visit(i, directions))
+            {
+                return false;
             }
         }
 
-        return tiers;
+        return true;
     }
 
     // Depth first: all flags whose poles this one covers get their tiers before it.
-    private bool Visit(int flag, (double Left, double Right)[] extents, int[] tiers, int[] state)
+    private bool Visit(int flag, FlagDirection[] directions)
     {
-        state[flag] = 1;
+        _state[flag] = Open;
+        int direction = (int)directions[flag];
         int least = 0;
-        for (int j = flag - 1; j >= 0 && poles[j] > extents[flag].Left - FlagPlacer.Clearance; j--)
+        int last = _lastCovered[direction][flag];
+        for (int j = _firstCovered[direction][flag]; j <= last; j++)
         {
-            if (!Above(j, ref least))
+            if (j == flag)
+            {
+                continue;
+            }
+
+            if (_state[j] == Open || (_state[j] == 0 && !Visit(j, directions)))
             {
                 return false;
             }
+
+            least = Math.Max(least, _tiers[j] + 1);
         }
 
-        for (int j = flag + 1; j < _count && poles[j] < extents[flag].Right + FlagPlacer.Clearance; j++)
-        {
-            if (!Above(j, ref least))
-            {
-                return false;
-            }
-        }
-
-        while (Taken(flag, least, extents, tiers, state))
+        double left = _left[direction][flag] - FlagPlacer.Gap;
+        double right = _right[direction][flag] + FlagPlacer.Gap;
+        while (Taken(least, left, right, directions))
         {
             least++;
         }
 
-        tiers[flag] = least;
-        state[flag] = 2;
+        _tiers[flag] = least;
+        _state[flag] = Done;
         return true;
-
-        bool Above(int j, ref int least)
-        {
-            if (state[j] == 1 || (state[j] == 0 && !Visit(j, extents, tiers, state)))
-            {
-                return false;
-            }
-
-            least = Math.Max(least, tiers[j] + 1);
-            return true;
-        }
     }
 
-    private bool Taken(int flag, int tier, (double Left, double Right)[] extents, int[] tiers, int[] state)
+    private bool Taken(int tier, double left, double right, FlagDirection[] directions)
     {
-        (double left, double right) = extents[flag];
         for (int j = 0; j < _count; j++)
         {
-            if (state[j] == 2 && tiers[j] == tier && left < extents[j].Right + FlagPlacer.Gap && extents[j].Left < right + FlagPlacer.Gap)
+            if (_tiers[j] == tier && _state[j] == Done && left < _right[(int)directions[j]][j] && _left[(int)directions[j]][j] < right)
             {
                 return true;
             }
@@ -119,7 +144,7 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
             yield return Fill(i => i < first ? FlagDirection.Left : FlagDirection.Right);
         }
 
-        if (centre)
+        if (_centre)
         {
             yield return Fill(_ => FlagDirection.Centre);
         }
@@ -149,7 +174,7 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
     {
         FlagDirection oldI = directions[i];
         FlagDirection oldJ = directions[j];
-        int choices = centre ? 3 : 2;
+        int choices = _centre ? 3 : 2;
         for (int a = 0; a < choices; a++)
         {
             for (int b = 0; b < (i == j ? 1 : choices); b++)
@@ -172,8 +197,7 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
 
     private int Cost(FlagDirection[] directions)
     {
-        int[]? tiers = Tiers(directions);
-        if (tiers is null)
+        if (!TryTiers(directions))
         {
             return Impossible;
         }
@@ -182,11 +206,11 @@ internal sealed class FlagCluster(FlagRequest[] requests, double[] poles, bool c
         int highest = 0;
         for (int i = 0; i < _count; i++)
         {
-            (double left, double right) = Extent(i, directions[i]);
-            bool strays = left < requests[i].From || right > requests[i].To;
-            bool unliked = directions[i] != (centre ? FlagDirection.Centre : FlagDirection.Right);
-            cost += (tiers[i] * 10) + (strays ? 60 : 0) + (unliked ? centre ? 6 : 1 : 0);
-            highest = Math.Max(highest, tiers[i]);
+            int direction = (int)directions[i];
+            bool strays = _left[direction][i] < _requests[i].From || _right[direction][i] > _requests[i].To;
+            bool unliked = directions[i] != (_centre ? FlagDirection.Centre : FlagDirection.Right);
+            cost += (_tiers[i] * 10) + (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
+            highest = Math.Max(highest, _tiers[i]);
         }
 
         return cost + (highest * 100);

@@ -20,14 +20,11 @@ public sealed class FlagPlacer
 
     private readonly IReadOnlyList<FlagRequest> _requests;
     private readonly bool _centre;
-    private readonly bool _quick;
     private readonly Dictionary<string, (int Flag, FlagPlace Place)[]> _known = [];
 
     /// <param name="requests">All flags that may be placed.</param>
     /// <param name="centre">Whether flags may sit in the middle of their pole, and then like to.</param>
-    /// <param name="quick">Places that are allowed but perhaps higher: for comparing choices.</param>
-    public FlagPlacer(IReadOnlyList<FlagRequest> requests, bool centre = false, bool quick = false) =>
-        (_requests, _centre, _quick) = (requests, centre, quick);
+    public FlagPlacer(IReadOnlyList<FlagRequest> requests, bool centre = false) => (_requests, _centre) = (requests, centre);
 
     /// <summary>One place for each request, in the same order. The same requests always give the same places.</summary>
     public static ImmutableArray<FlagPlace> Place(IReadOnlyList<FlagRequest> requests, bool centre = false)
@@ -85,7 +82,7 @@ public sealed class FlagPlacer
         }
 
         FlagCluster cluster = new([.. flags.Select(i => _requests[i])], poles, _centre);
-        FlagDirection[] directions = _quick ? cluster.Quick() : cluster.Search();
+        FlagDirection[] directions = cluster.Search();
         int[] tiers = cluster.Tiers(directions)!;
         (int, FlagPlace)[] placed = new (int, FlagPlace)[flags.Length];
         for (int k = 0; k < flags.Length; k++)

@@ -27,8 +27,8 @@ public sealed record StripOptions
     /// <summary>Which items get a flag. Default all that can be met from the ground, and those inside where the person is.</summary>
     public StripLabels Labels { get; init; } = StripLabels.All;
 
-    /// <summary>Most tiers of flags above and below. Where more would be needed, flags of other places are left out. Default 8.</summary>
-    public int MostTiers { get; init; } = 8;
+    /// <summary>Most tiers of flags above and below. Where more would be needed, flags of other places are left out. Default 10.</summary>
+    public int MostTiers { get; init; } = 10;
 
     /// <summary>Whether the hazards of ground places are hatched. Default true.</summary>
     public bool Hazards { get; init; } = true;

@@ -84,8 +84,8 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
     {
         StripSide side = sides.First(s => s.Side == item.Side);
         double room = StripSides.Gap * options.Scale * 0.45;
-        TextFace face = item.IsSelected ? TextFace.Sans600 : TextFace.Sans500;
-        return new FlagRequest(item.X, TextMeasure.Width(StripItems.Label(item.Item), face, options.LabelSize) + 10, side.Left - room, side.Right + room);
+        // Measured as if selected, so that choosing an item moves nothing.
+        return new FlagRequest(item.X, TextMeasure.Width(StripItems.Label(item.Item), TextFace.Sans600, options.LabelSize) + 10, side.Left - room, side.Right + room);
     }
 
     private ImmutableArray<StripStop> Stops(ImmutableArray<StripSide> sides, double tape)
