@@ -29,6 +29,9 @@ internal sealed class DiagramBoard(DiagramOptions options)
 
     public List<DiagramLabel> Labels { get; } = [];
 
+    /// <summary>Ways that pipes will take which are not drawn yet.</summary>
+    public List<ImmutableArray<(double X, double Y)>> Reserved { get; } = [];
+
     /// <summary>Where inner lines lie, for taps: name → point.</summary>
     public Dictionary<string, (double X, double Y)> LinePoints { get; } = new(StringComparer.Ordinal);
 
@@ -86,8 +89,12 @@ internal sealed class DiagramBoard(DiagramOptions options)
         Solid().All(b => b.DistanceTo(box) >= gap);
 
     /// <summary>Whether no pipe and no dashed line passes through a box.</summary>
-    public bool IsClearOfPipes(Bounds box, double gap = 3) => Pipes.Select(p => p.Points).Concat(Instruments.SelectMany(i => i.Lines)).All(p => p.Zip(p.Skip(1))
+    public bool IsClearOfPipes(Bounds box, double gap = 3) => Pipes.Select(p => p.Points).Concat(Reserved).Concat(Instruments.SelectMany(i => i.Lines)).All(p => p.Zip(p.Skip(1))
         .All(s => new Bounds(Math.Min(s.First.X, s.Second.X), Math.Min(s.First.Y, s.Second.Y), Math.Max(s.First.X, s.Second.X), Math.Max(s.First.Y, s.Second.Y)).DistanceTo(box) >= gap));
+
+    /// <summary>Whether a straight pipe would pass everything that stands.</summary>
+    public bool IsOpen(double x1, double y1, double x2, double y2) =>
+        IsFree(new Bounds(Math.Min(x1, x2), Math.Min(y1, y2), Math.Max(x1, x2), Math.Max(y1, y2)), 2);
 
     public IEnumerable<Bounds> Solid() =>
         [.. Bodies.Select(b => b.Box), .. Parts.Select(p => p.Box), .. Labels.Select(l => l.Box), .. Instruments.Select(i => i.Box), .. Glasses.Select(GlassBox)];

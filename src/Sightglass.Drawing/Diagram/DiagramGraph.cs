@@ -34,7 +34,7 @@ internal sealed class DiagramGraph
         {
             if (!_used.Contains(path.Id))
             {
-                _terminals[path.From!] = new DiagramTerminal(_nodes[path.From!]);
+                _terminals.TryAdd(path.From!, new DiagramTerminal(_nodes[path.From!]));
                 Follow(path);
             }
         }

@@ -64,13 +64,19 @@ internal sealed partial class DiagramPlanner
                 edge.Add((x, body.Box.High));
             }
 
-            return [.. edge.Where(p => _board.IsClearOfPipes(new Bounds(p.X - 8, p.Y + 2, p.X + 8, p.Y + 10), 0)).DefaultIfEmpty((body.Box.Left + 6, body.Box.High))];
+            bool Clear((double X, double Y) p)
+            {
+                Bounds below = new(p.X - 7, p.Y + 6, p.X + 7, p.Y + 40);
+                return _board.IsFree(below, 2) && _board.IsClearOfPipes(below, 0);
+            }
+
+            return [.. edge.Where(Clear).DefaultIfEmpty((body.Box.Left + 6, body.Box.High))];
         }
 
         DiagramNet net = _nets[terminal];
         if (net.Joints.Count == 0)
         {
-            double bottom = _board.Solid().Select(b => b.High).Append(_lane).Max();
+            double bottom = _board.Solid().Select(b => b.High).Append(_rows.Lane).Max();
             net.Y = bottom + 28;
             net.Join(_board.Solid().Select(b => b.Left).DefaultIfEmpty(0).Min(), []);
         }

@@ -10,12 +10,14 @@ internal sealed partial class DiagramPlanner
     private void PlaceMachine(DiagramTerminal machine)
     {
         List<DiagramChain> arriving = [.. machine.In.Where(c => c.Route == DiagramRoute.Run)];
-        List<DiagramChain> through = [.. arriving.Where(c => c.Links.Count == 0 && c.From is { IsNet: true }).SelectMany(c => c.From!.Out).Where(c => c.Route == DiagramRoute.Riser)];
+        List<DiagramChain> through = [.. arriving.Where(c => c.Links.Count == 0 && c.From is { IsNet: true }).SelectMany(c => c.From!.Out).Where(c => c.Route == DiagramRoute.Riser && !_risers.Exists(r => r.Chain == c))];
         List<DiagramChain> rising = [.. machine.Out.Where(c => c.Route == DiagramRoute.Riser), .. through.Distinct()];
         List<DiagramChain> leaving = [.. machine.Out.Where(c => c.Route == DiagramRoute.Run)];
         List<DiagramChain> stubs = [.. machine.In.Concat(machine.Out).Where(c => c.Route == DiagramRoute.Stub)];
         List<RunEnd> ends = [.. arriving.Select(PlaceRun)];
-        double width = Math.Max(M.MachineWidth, (Math.Max(arriving.Count + leaving.Count + stubs.Count(s => s.From is null), rising.Count + stubs.Count(s => s.To is null)) * MachineSlot) + 12);
+        int above = rising.Count + stubs.Count(s => s.To is null);
+        double pitch = above < 2 ? MachineSlot : rising.SelectMany(c => c.Links).Select(l => (2 * DiagramPart.SizeOf(l.Path.Symbol).Across) + 20 + Wrapped(l.Path.Label).Max(w => _board.Width(w))).Append(MachineSlot).Max();
+        double width = Math.Max(M.MachineWidth, Math.Max((arriving.Count + leaving.Count + stubs.Count(s => s.From is null)) * MachineSlot, above * pitch) + 12);
         int slots = arriving.Count + leaving.Count + stubs.Count(s => s.From is null);
         double firstSlot = (width / 2) - ((slots - 1) * MachineSlot / 2);
         double x = _bodyEnd;
@@ -31,6 +33,21 @@ internal sealed partial class DiagramPlanner
         foreach (DiagramChain chain in rising)
         {
             x = Math.Max(x, ReturnFrom(chain.To!) - (width / 2));
+        }
+
+        while (Enumerable.Range(0, ends.Count).Any(i => !_board.IsOpen(x + firstSlot + (i * MachineSlot), M.TankHeight, x + firstSlot + (i * MachineSlot), LaneY(ends[i].Lane) - 4)))
+        {
+            x += 8;
+        }
+
+        foreach (DiagramChain chain in stubs.Where(s => s.From is null))
+        {
+            double reach = chain.Links.Select(l => DiagramPart.SizeOf(l.Path.Symbol).Across).DefaultIfEmpty(6).Max();
+            double first = firstSlot + (arriving.Count * MachineSlot) - reach;
+            while (!_board.IsFree(new Bounds(x + first, M.TankHeight + 4, x + first + (2 * reach) + (stubs.Count * MachineSlot), M.TankHeight + 20 + (chain.Links.Count * 60))))
+            {
+                x += 8;
+            }
         }
 
         double top = M.TankHeight - M.MachineHeight;
@@ -56,17 +73,17 @@ internal sealed partial class DiagramPlanner
             slot += MachineSlot;
         }
 
-        slot = x + (width / 2) - ((rising.Count + stubs.Count(s => s.To is null) - 1) * MachineSlot / 2);
+        slot = x + (width / 2) - ((above - 1) * pitch / 2);
         foreach (DiagramChain chain in rising)
         {
             _risers.Add((chain, slot, top));
-            slot += MachineSlot;
+            slot += pitch;
         }
 
         foreach (DiagramChain chain in stubs.Where(s => s.To is null))
         {
             MachineStub(chain, slot, top, false);
-            slot += MachineSlot;
+            slot += pitch;
         }
 
         _bodyEnd = x + width + MachineWords(body) + M.TankGap;

@@ -36,7 +36,7 @@ internal sealed partial class DiagramPlanner
 
         PlaceReturnRuns(returns);
         List<List<Bounds>> lanes = [];
-        foreach (List<DiagramTerminal> group in Groups(returns).OrderBy(g => g.Max(t => _nets[t].Right) - g.Min(t => _nets[t].Left)))
+        foreach (List<DiagramTerminal> group in Groups([.. returns.Where(t => _nets[t].Joints.Count > 0)]).OrderBy(g => g.Max(t => _nets[t].Right) - g.Min(t => _nets[t].Left)))
         {
             Bounds span = new(group.Min(t => _nets[t].Left) - 12, 0, group.Max(t => _nets[t].Right) + 12, 0);
             int lane = lanes.FindIndex(l => l.All(b => b.DistanceTo(span) > 0));
@@ -50,12 +50,12 @@ internal sealed partial class DiagramPlanner
             foreach (DiagramTerminal terminal in group)
             {
                 DiagramNet net = _nets[terminal];
-                net.Y = _topLane - (lane * M.TopLanePitch);
+                net.Y = _rows.TopLane - (lane * M.TopLanePitch);
                 net.IsPlaced = true;
             }
         }
 
-        foreach (DiagramTerminal terminal in returns)
+        foreach (DiagramTerminal terminal in returns.Where(t => _nets[t].IsPlaced))
         {
             DrawReturns(terminal);
         }
@@ -91,12 +91,14 @@ internal sealed partial class DiagramPlanner
     // From the right to the left: the target's tanks are placed, the source's risers stand to the right of the run.
     private void PlaceReturnRuns(List<DiagramTerminal> returns)
     {
+        HashSet<DiagramTerminal> left = [];
+        HashSet<DiagramTerminal> reached = [];
         foreach (DiagramChain chain in returns.SelectMany(t => t.Out).Where(c => c.Route == DiagramRoute.ReturnRun))
         {
             DiagramNet from = _nets[chain.From!];
             DiagramNet to = _nets[chain.To!];
             double width = chain.Links.Sum(l => Cell(l.Path).Before + Cell(l.Path).Behind);
-            if (from.Joints.Count == 0 || to.Joints.Count == 0 || from.Left - to.Right < width)
+            if (from.Joints.Count == 0 || to.Joints.Count == 0 || from.Left - to.Right < width || !left.Add(chain.From!) || !reached.Add(chain.To!))
             {
                 chain.Route = DiagramRoute.Loop;
                 continue;
@@ -114,14 +116,7 @@ internal sealed partial class DiagramPlanner
         foreach (DiagramChain chain in terminal.Out.Where(c => c.Route == DiagramRoute.Return))
         {
             double x = _slots[chain];
-            double y = _returnRow;
-            foreach (DiagramLink link in Enumerable.Reverse(chain.Links))
-            {
-                _board.Part(link.Path, x, y, link.Reversed ? 270 : 90);
-                y -= M.RowPitch;
-            }
-
-            InnerLines(chain, i => (x, _returnRow - ((chain.Links.Count - i - 0.5) * M.RowPitch)));
+            Upright(chain, x, _rows.Return);
             _board.Pipe(Name(chain), [(x, net.Y), (x, 0)], Terms(chain));
         }
 

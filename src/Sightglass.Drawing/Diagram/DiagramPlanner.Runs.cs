@@ -20,6 +20,7 @@ internal sealed partial class DiagramPlanner
         foreach (DiagramLink link in chain.Links)
         {
             (double before, double behind) = Cell(link.Path);
+            at = FreeFrom(link.Path, at, y, before, behind);
             _board.Part(link.Path, at + before, y, link.Reversed ? 180 : 0);
             RunWords(link.Path, at + before, y);
             at += before + behind;
@@ -28,6 +29,7 @@ internal sealed partial class DiagramPlanner
 
         InnerLines(chain, i => (i == 0 ? (x + first) / 2 : gaps[i], y));
         UseLane(lane, at);
+        _board.Reserved.Add([.. start]);
         return new RunEnd(lane, at, start);
     }
 
@@ -43,12 +45,19 @@ internal sealed partial class DiagramPlanner
             int lane = _laneEnds[net.Lane] <= x + 0.01 ? net.Lane : FreeLane(x, net.Lane + 1);
             net.Join(x, Against(Terms(chain)));
             UseLane(lane, x);
-            return (x, lane, lane == net.Lane ? [(x, net.Y)] : [(x, net.Y), (x, LaneY(lane))]);
+            return (x, lane, lane == net.Lane ? [(x, net.Y)] : [.. Way((x, net.Y), (x, LaneY(lane))), (x, LaneY(lane))]);
         }
 
         double slot = _slots[chain];
         int free = FreeLane(slot);
-        return (slot, free, [(slot, M.TankHeight), (slot, LaneY(free))]);
+        return (slot, free, [.. Way((slot, M.TankHeight), (slot, LaneY(free))), (slot, LaneY(free))]);
+    }
+
+    // Straight where nothing stands in the way, else round it; without the end.
+    private List<(double X, double Y)> Way((double X, double Y) from, (double X, double Y) to)
+    {
+        double shorter = Math.Sign(to.Y - from.Y) * 3;
+        return from == to || _board.IsOpen(from.X, from.Y + shorter, to.X, to.Y - shorter) ? [from] : new DiagramWay(_board).Find([from], to);
     }
 
     // Room to the left and right of a symbol's middle: the symbol itself, its words, and the controls that hang on it.
@@ -66,14 +75,43 @@ internal sealed partial class DiagramPlanner
         return (half, Math.Max(half, words + 16));
     }
 
+    // The first x from which a symbol and its words touch nothing that stands already.
+    private double FreeFrom(DiagramNode node, double x, double y, double before, double behind)
+    {
+        double across = DiagramPart.SizeOf(node.Symbol).Across;
+        double words = (Wrapped(node.Label).Count * _board.LineHeight) + 6;
+        Bounds Symbol() => new(x + before - across, y - across, x + before + across, y + across);
+        while (!_board.IsFree(new Bounds(x, y - across, x + before + behind, y + across + words), 1) || !_board.IsClearOfPipes(Symbol()))
+        {
+            x += 8;
+        }
+
+        return x;
+    }
+
     private IReadOnlyList<string> Wrapped(string label) =>
         TextMeasure.Wrap(label, TextFace.Sans500, _board.LabelSize, _board.LabelSize * 7);
 
+    // Below the symbol, or above it where something stands there.
     private void RunWords(DiagramNode node, double x, double y)
     {
         bool beside = Controls(node).Count > 0;
-        double line = y + DiagramPart.SizeOf(node.Symbol).Across + _board.LineHeight + 1;
-        foreach (string words in Wrapped(node.Label))
+        double across = DiagramPart.SizeOf(node.Symbol).Across;
+        IReadOnlyList<string> lines = Wrapped(node.Label);
+        double width = lines.Max(l => _board.Width(l));
+        double left = beside ? x + 8 : x - (width / 2);
+        double line = y + across + _board.LineHeight + 1;
+        Bounds Room() => new(left, line - _board.LabelSize, left + width, line + ((lines.Count - 1) * _board.LineHeight) + 4);
+        if (!_board.IsFree(Room(), 1))
+        {
+            line = y - across - 6 - ((lines.Count - 1) * _board.LineHeight);
+            if (!_board.IsFree(Room(), 1))
+            {
+                return;
+            }
+        }
+
+        foreach (string words in lines)
         {
             _board.Label(words, "d-lab", beside ? x + 8 : x, line, beside ? "start" : "middle");
             line += _board.LineHeight;
@@ -99,7 +137,7 @@ internal sealed partial class DiagramPlanner
         for (int i = 0; i < ends.Count; i++)
         {
             double x = ends[i].Lane == net.Lane ? ends[i].X : join + (14 * i);
-            EndRun(arriving[i], ends[i], [(x, LaneY(ends[i].Lane)), (x, net.Y)]);
+            EndRun(arriving[i], ends[i], [.. Way((x, LaneY(ends[i].Lane)), (x, net.Y)), (x, net.Y)]);
             net.Join(x, Terms(arriving[i]));
         }
 
@@ -127,37 +165,48 @@ internal sealed partial class DiagramPlanner
     private void HangStub(DiagramChain chain, DiagramNet net)
     {
         bool outward = chain.To is null;
+        List<DiagramLink> links = outward ? chain.Links : [.. Enumerable.Reverse(chain.Links)];
+        double length = 16 + links.Sum(l => (2 * DiagramPart.SizeOf(l.Path.Symbol).Along) + 14);
+        double across = links.Select(l => DiagramPart.SizeOf(l.Path.Symbol).Across).DefaultIfEmpty(8).Max();
         double x = Math.Max(net.Right, _laneEnds[net.Lane]) + 30;
-        double y = net.Y + 34;
-        foreach (DiagramLink link in outward ? chain.Links : Enumerable.Reverse(chain.Links))
+        Bounds Room() => new(x - across, net.Y + 8, x + across, net.Y + length + 14);
+        while (!_board.IsFree(Room()) || !_board.IsClearOfPipes(Room()))
         {
-            _board.Part(link.Path, x, y, outward == link.Reversed ? 270 : 90);
-            _board.Label(link.Path.Label, "d-lab", x + DiagramPart.SizeOf(link.Path.Symbol).Across + 6, y + (_board.LabelSize * 0.35), "start");
-            y += 52;
+            x += 8;
         }
 
-        double end = y - 20;
+        double end = net.Y + 16;
+        foreach (DiagramLink link in links)
+        {
+            double half = DiagramPart.SizeOf(link.Path.Symbol).Along;
+            _board.Part(link.Path, x, end + half, outward == link.Reversed ? 270 : 90);
+            Beside(_board.Parts[^1]);
+            end += (2 * half) + 14;
+        }
+
         (double, double)[] points = [(x, net.Y), (x, end)];
         List<(string, int)> terms = Terms(chain);
         _board.Pipe(Name(chain), outward ? points : points.Reverse(), terms);
         _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
         net.Join(x, outward ? Against(terms) : terms);
-        UseLane(net.Lane, x + chain.Links.Select(l => _board.Width(l.Path.Label) + 30).DefaultIfEmpty(12).Max());
-        for (int lane = net.Lane + 1; lane < _laneEnds.Count; lane++)
-        {
-            UseLane(lane, x + 12);
-        }
+        UseLane(net.Lane, x);
     }
 
     private void PlaceRiser(DiagramChain chain, DiagramNet net)
     {
-        double x = Math.Max(Math.Max(_bodyEnd, net.Right + M.RunGap), ReturnFrom(chain.To!));
+        double across = chain.Links.Select(l => DiagramPart.SizeOf(l.Path.Symbol).Across).DefaultIfEmpty(0).Max();
+        double x = Math.Max(Math.Max(_bodyEnd + across, net.Right + M.RunGap), ReturnFrom(chain.To!));
         for (int lane = 0; lane < net.Lane; lane++)
         {
             x = Math.Max(x, _laneEnds[lane] + 16);
         }
 
         x = Math.Max(x, _laneEnds[net.Lane] + 16);
+        while (!_board.IsOpen(x, net.Y - 4, x, _rows.TopLane))
+        {
+            x += 8;
+        }
+
         net.Join(x, Against(Terms(chain)));
         for (int lane = 0; lane <= net.Lane; lane++)
         {
@@ -165,6 +214,6 @@ internal sealed partial class DiagramPlanner
         }
 
         _risers.Add((chain, x, net.Y));
-        _bodyEnd = x + 26 + chain.Links.Select(l => _board.Width(l.Path.Label) + 16).DefaultIfEmpty(0).Max();
+        _bodyEnd = x + 26 + chain.Links.Select(l => across + Wrapped(l.Path.Label).Max(w => _board.Width(w))).DefaultIfEmpty(0).Max();
     }
 }

@@ -16,7 +16,7 @@ internal sealed partial class DiagramPlanner
         int left = glasses.Count / 2;
         List<DiagramChain> returns = [.. tank.In.Where(c => c.Route == DiagramRoute.Return)];
         List<DiagramChain> fills = [.. tank.In.Where(c => c.Route == DiagramRoute.Fill)];
-        double above = (returns.Count * M.ReturnSlot) + (fills.Count * M.FillSlot) + (taps.Count * M.TapSlot) + (tank.Node.HasVent ? M.VentSlot : 0);
+        double above = returns.Sum(c => Slot(c, M.ReturnSlot)) + fills.Sum(c => Slot(c, M.FillSlot)) + (taps.Count * M.TapSlot) + (tank.Node.HasVent ? M.VentSlot : 0);
         double width = Math.Max(M.LeastTankWidth, Math.Max(above, below.Sum(b => b.Width)) + 16);
         width = Math.Max(width, _board.WidthOf(tank.Node.Label, "body-words") + 20);
         double x = _bodyEnd + (left * M.GlassRoom);
@@ -24,6 +24,11 @@ internal sealed partial class DiagramPlanner
         if (ends.Count > 0)
         {
             x = Math.Max(x, ends.Max(e => e.X) + 10 - firstBelow - (M.SupplySlot / 2));
+        }
+
+        while (Enumerable.Range(0, ends.Count).Any(i => !_board.IsOpen(x + firstBelow + ((i + 0.5) * M.SupplySlot), M.TankHeight, x + firstBelow + ((i + 0.5) * M.SupplySlot), LaneY(ends[i].Lane) - 4)))
+        {
+            x += 8;
         }
 
         DiagramBody body = new(tank.Node, new Bounds(x, 0, x + width, M.TankHeight)) { Vent = tank.Node.HasVent ? x + width - 16 : null };
@@ -48,24 +53,28 @@ internal sealed partial class DiagramPlanner
     private static List<(DiagramChain? Chain, double Width)> Below(DiagramTerminal tank, List<DiagramChain> arriving) =>
     [
         .. arriving.Select(c => ((DiagramChain?)c, M.SupplySlot)),
-        .. tank.Out.Concat(tank.In).Where(c => c.Route == DiagramRoute.Supply).Distinct().Select(c => ((DiagramChain?)c, M.SupplySlot)),
+        .. tank.Out.Concat(tank.In).Where(c => c.Route == DiagramRoute.Supply).Distinct().Select(c => ((DiagramChain?)c, Slot(c, M.SupplySlot))),
         .. tank.Out.Where(c => c.Route == DiagramRoute.Run).Select(c => ((DiagramChain?)c, M.SupplySlot)),
-        .. tank.Out.Where(c => c.Route == DiagramRoute.Drain).Select(c => ((DiagramChain?)c, M.DrainSlot)),
+        .. tank.Out.Where(c => c.Route == DiagramRoute.Drain).Select(c => ((DiagramChain?)c, Slot(c, M.DrainSlot))),
     ];
+
+    // Room for a vertical pipe: the usual, or more for wide symbols.
+    private static double Slot(DiagramChain chain, double usual) =>
+        Math.Max(usual, chain.Links.Select(l => (2 * DiagramPart.SizeOf(l.Path.Symbol).Across) + 12).DefaultIfEmpty(0).Max());
 
     private void Top(DiagramTerminal tank, double left, List<DiagramChain> returns, List<DiagramChain> fills, List<DiagramNode> taps)
     {
         double x = left + 8;
         foreach (DiagramChain chain in returns)
         {
-            _slots[chain] = x + (M.ReturnSlot / 2) - 4;
-            x += M.ReturnSlot;
+            _slots[chain] = x + (Slot(chain, M.ReturnSlot) / 2) - 4;
+            x += Slot(chain, M.ReturnSlot);
         }
 
         foreach (DiagramChain chain in fills)
         {
-            DrawFill(chain, x + (M.FillSlot / 2));
-            x += M.FillSlot;
+            DrawFill(chain, x + (Slot(chain, M.FillSlot) / 2));
+            x += Slot(chain, M.FillSlot);
         }
 
         foreach (DiagramNode gauge in taps)
@@ -97,29 +106,38 @@ internal sealed partial class DiagramPlanner
 
     private void DrawFill(DiagramChain chain, double x)
     {
-        double y = _fillRow;
-        foreach (DiagramLink link in Enumerable.Reverse(chain.Links))
-        {
-            _board.Part(link.Path, x, y, link.Reversed ? 270 : 90);
-            y -= 26;
-        }
-
-        _board.Pipe(Name(chain), [(x, y + 2), (x, 0)], Terms(chain));
-        _board.OpenEnds.Add(new DiagramOpenEnd(x, y + 4, true));
+        double top = Upright(chain, x, _rows.Fill);
+        _board.Pipe(Name(chain), [(x, top - 8), (x, 0)], Terms(chain));
+        _board.OpenEnds.Add(new DiagramOpenEnd(x, top - 7, true));
     }
 
     private void DrawDrain(DiagramChain chain, double x)
     {
-        double y = M.TankHeight + 16;
-        foreach (DiagramLink link in chain.Links)
-        {
-            _board.Part(link.Path, x, y, link.Reversed ? 270 : 90);
-            y += 40;
-        }
-
-        double end = y - 40 + 16;
+        double end = Upright(chain, x, _rows.Drain) + 7;
         _board.Pipe(Name(chain), [(x, M.TankHeight), (x, end)], Terms(chain));
         _board.OpenEnds.Add(new DiagramOpenEnd(x, end + 6, true));
+    }
+
+    // Symbols of a vertical pipe in their rows; returns the outer edge of the last.
+    private double Upright(DiagramChain chain, double x, double[] rows)
+    {
+        bool below = chain.Route is DiagramRoute.Drain or DiagramRoute.Supply;
+        bool down = chain.Route != DiagramRoute.Supply || chain.From is { IsTank: true };
+        double edge = below ? M.TankHeight : 0;
+        List<DiagramLink> links = [.. DiagramRows.FromTank(chain)];
+        for (int i = 0; i < links.Count; i++)
+        {
+            _board.Part(links[i].Path, x, rows[i], down == links[i].Reversed ? 270 : 90);
+            edge = rows[i] + ((below ? 1 : -1) * DiagramPart.SizeOf(links[i].Path.Symbol).Along);
+        }
+
+        bool forward = links.Count == 0 || links[0] == chain.Links[0];
+        InnerLines(chain, gap =>
+        {
+            int i = forward ? gap : chain.Links.Count - gap;
+            return (x, i == 0 ? (below ? M.TankHeight : 0) : i == rows.Length ? edge : i == links.Count ? edge : (rows[i - 1] + rows[i]) / 2);
+        });
+        return edge;
     }
 
     // Right wall first, then left, then right again outside of it.
@@ -136,15 +154,7 @@ internal sealed partial class DiagramPlanner
     {
         double x = _slots[chain];
         bool down = chain.From is { IsTank: true };
-        List<DiagramLink> links = down ? chain.Links : [.. Enumerable.Reverse(chain.Links)];
-        double y = _supplyRow;
-        foreach (DiagramLink link in links)
-        {
-            _board.Part(link.Path, x, y, down == link.Reversed ? 270 : 90);
-            y += M.RowPitch;
-        }
-
-        InnerLines(chain, i => (x, _supplyRow + (((down ? i : chain.Links.Count - i) - 0.5) * M.RowPitch)));
+        Upright(chain, x, _rows.Supply);
         (double, double)[] points = [(x, M.TankHeight), (x, net.Y)];
         List<(string, int)> terms = Terms(chain);
         _board.Pipe(Name(chain), down ? points : points.Reverse(), terms);

@@ -12,10 +12,10 @@ internal sealed partial class DiagramPlanner
             _board.Labels.Add(new DiagramLabel(tank.Node.Label, "body-words", tank.Box.Left + 8, 26, "start", new Bounds(tank.Box.Left + 8, 6, tank.Box.Left + 8 + _board.WidthOf(tank.Node.Label, "body-words"), 30)));
         }
 
-        RowWords(DiagramRoute.Return, (_, i) => _returnRow - (i * M.RowPitch));
-        RowWords(DiagramRoute.Fill, (_, i) => _fillRow - (i * 26));
-        RowWords(DiagramRoute.Drain, (_, i) => M.TankHeight + 16 + (i * 40));
-        RowWords(DiagramRoute.Supply, (_, i) => _supplyRow + (i * M.RowPitch));
+        RowWords(DiagramRoute.Return, _rows.Return);
+        RowWords(DiagramRoute.Fill, _rows.Fill);
+        RowWords(DiagramRoute.Drain, _rows.Drain);
+        RowWords(DiagramRoute.Supply, _rows.Supply);
         foreach (DiagramNet net in _nets.Values.Where(n => n.Joints.Count > 0 && n.Terminal.Node.Label.Length > 0))
         {
             LineWords(net);
@@ -23,11 +23,11 @@ internal sealed partial class DiagramPlanner
     }
 
     // One caption at the left end for a row of like parts; unlike parts are named one by one.
-    private void RowWords(DiagramRoute route, Func<DiagramChain, int, double> rowOf)
+    private void RowWords(DiagramRoute route, double[] rows)
     {
         List<(DiagramChain Chain, DiagramNode Node, double Y)> parts =
         [
-            .. _graph.Chains.Where(c => c.Route == route).SelectMany(c => Row(c, route).Select((n, i) => (c, n, rowOf(c, i)))),
+            .. _graph.Chains.Where(c => c.Route == route).SelectMany(c => DiagramRows.FromTank(c).Select((l, i) => (c, l.Path, rows[i]))),
         ];
         foreach (IGrouping<double, (DiagramChain Chain, DiagramNode Node, double Y)> row in parts.GroupBy(p => p.Y))
         {
@@ -35,7 +35,7 @@ internal sealed partial class DiagramPlanner
             double left = row.Min(p => _board.Parts.Where(q => q.Node.Id == p.Node.Id).Min(q => q.Box.Left));
             if (RowCaption.Of(named) is { } caption)
             {
-                _board.Label(caption, "row-words", Math.Min(left, _board.Glasses.Select(g => DiagramBoard.GlassBox(g).Left).Concat(_bodies.Values.Select(b => b.Box.Left - 4)).Min()) - 10, row.Key + (_board.LabelSize * 0.35), "end");
+                Caption(caption, Math.Min(left, _board.Glasses.Select(g => DiagramBoard.GlassBox(g).Left).Concat(_bodies.Values.Select(b => b.Box.Left - 4)).Min()) - 10, row.Key);
             }
             else
             {
@@ -47,10 +47,17 @@ internal sealed partial class DiagramPlanner
         }
     }
 
-    private static IEnumerable<DiagramNode> Row(DiagramChain chain, DiagramRoute route)
+    // At the left end of its row, farther left where something stands there.
+    private void Caption(string text, double right, double row)
     {
-        bool fromTank = route is DiagramRoute.Drain || (route == DiagramRoute.Supply && chain.From is { IsTank: true });
-        return fromTank ? chain.Links.Select(l => l.Path) : Enumerable.Reverse(chain.Links).Select(l => l.Path);
+        double y = row + (_board.LabelSize * 0.35);
+        double width = _board.WidthOf(text, "row-words");
+        while (!_board.IsFree(new Bounds(right - width, y - _board.LabelSize, right, y + 4), 2))
+        {
+            right -= 8;
+        }
+
+        _board.Label(text, "row-words", right, y, "end");
     }
 
     // Right of the symbol, else left, else smaller words: what does not fit is left to the title.

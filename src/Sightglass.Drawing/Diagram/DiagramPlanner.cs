@@ -20,11 +20,7 @@ internal sealed partial class DiagramPlanner
     private readonly List<(DiagramChain Chain, double X, double From)> _risers = [];
     private double _bodyEnd;
     private double _elementsFrom = double.NegativeInfinity;
-    private double _fillRow;
-    private double _returnRow;
-    private double _topLane;
-    private double _supplyRow;
-    private double _lane;
+    private readonly DiagramRows _rows;
 
     public DiagramPlanner(DiagramInput input, DiagramOptions options)
     {
@@ -32,6 +28,7 @@ internal sealed partial class DiagramPlanner
         _board = new DiagramBoard(options);
         _graph = new DiagramGraph(input);
         new DiagramRouter(_graph).Route();
+        _rows = new DiagramRows(_graph.Chains);
         foreach (DiagramTerminal terminal in _graph.Terminals.Where(t => t.IsNet))
         {
             _nets[terminal] = new DiagramNet(terminal);
@@ -42,7 +39,6 @@ internal sealed partial class DiagramPlanner
 
     public DiagramLayout Plan()
     {
-        Rows();
         foreach (IGrouping<int, DiagramTerminal> rank in _graph.Terminals.Where(t => !t.IsReturn).GroupBy(t => t.Rank).OrderBy(g => g.Key))
         {
             foreach (DiagramTerminal tank in rank.Where(t => t.IsTank))
@@ -68,33 +64,19 @@ internal sealed partial class DiagramPlanner
             DrawNet(net);
         }
 
+        Mend();
         Instruments();
         Words();
         return Finish();
     }
 
-    // Rows count from the tanks: the first valve below every tank stands on one line, and so on.
-    private void Rows()
-    {
-        int Most(DiagramRoute route) => _graph.Chains.Where(c => c.Route == route).Select(c => c.Links.Count).DefaultIfEmpty(0).Max();
-        bool fills = Most(DiagramRoute.Fill) > 0;
-        bool drains = Most(DiagramRoute.Drain) > 0;
-        _fillRow = -20;
-        _returnRow = fills ? -76 : -40;
-        int returns = Most(DiagramRoute.Return);
-        _topLane = (fills ? -72 : -52) - (returns > 0 ? 40 : 0) - (Math.Max(0, returns - 1) * M.RowPitch) - (Most(DiagramRoute.Fill) > 1 ? 20 * Most(DiagramRoute.Fill) : 0);
-        _supplyRow = M.TankHeight + (drains ? 58 : 44);
-        int supplies = Most(DiagramRoute.Supply);
-        _lane = M.TankHeight + 58 + (drains ? 14 : 0) + (Math.Max(0, Most(DiagramRoute.Drain) - 1) * 40) + (supplies > 0 ? 34 : 0) + (Math.Max(0, supplies - 1) * M.RowPitch);
-    }
-
-    private double LaneY(int lane) => _lane + (lane * M.LanePitch);
+    private double LaneY(int lane) => _rows.Lane + (lane * M.LanePitch);
 
     /// <summary>The lowest lane that nothing uses from x on.</summary>
     private int FreeLane(double x, int from = 0)
     {
         int lane = from;
-        while (lane < _laneEnds.Count && _laneEnds[lane] > x)
+        while ((lane < _laneEnds.Count && _laneEnds[lane] > x) || _board.Parts.Exists(p => p.Box.Right > x && Math.Abs(p.Y - LaneY(lane)) < p.Box.Height / 2))
         {
             lane++;
         }

@@ -126,6 +126,7 @@ internal sealed class DiagramRouter
         ({ IsTank: true }, null) => DiagramRoute.Drain,
         (null, { IsTank: true }) => DiagramRoute.Fill,
         (null, null) => DiagramRoute.Loop,
+        (null, { IsReturn: true }) or ({ IsReturn: true }, null) => DiagramRoute.Loop,
         (null, _) or (_, null) => DiagramRoute.Stub,
         ({ IsTank: true }, { IsReturn: true }) => DiagramRoute.Loop,
         ({ IsReturn: true }, { IsReturn: true }) => DiagramRoute.ReturnRun,

@@ -9,6 +9,7 @@ internal sealed class DiagramWay
     private const int Corner = 6;
     private const int Along = 12;
     private const int Crossing = 2;
+    private const int Through = 80;
     private static readonly (int Dx, int Dy)[] _ways = [(1, 0), (0, 1), (-1, 0), (0, -1)];
     private readonly double _left;
     private readonly double _top;
@@ -90,14 +91,9 @@ internal sealed class DiagramWay
         }
 
         int cell = (y * _columns) + x;
-        if (_blocked[cell] && cell != goal && !_blocked[state / 4])
-        {
-            return;
-        }
-
         bool lengthwise = way % 2 == 0 ? _horizontal[cell] : _vertical[cell];
         bool across = way % 2 == 0 ? _vertical[cell] : _horizontal[cell];
-        int spent = cost[state] + 1 + (way == state % 4 ? 0 : Corner) + (lengthwise ? Along : across ? Crossing : 0);
+        int spent = cost[state] + 1 + (way == state % 4 ? 0 : Corner) + (lengthwise ? Along : across ? Crossing : 0) + (_blocked[cell] && cell != goal ? Through : 0);
         int next = (cell * 4) + way;
         if (!cost.TryGetValue(next, out int known) || spent < known)
         {
@@ -122,7 +118,7 @@ internal sealed class DiagramWay
         }
     }
 
-    // Grid points to corners, with the ends moved to where they belong.
+    // Grid points to corners, with the ends moved to where they belong and the corners next to them along; without the target.
     private List<(double X, double Y)> Exact(List<(double X, double Y)> grid, IReadOnlyList<(double X, double Y)> starts, (double X, double Y) target)
     {
         (double X, double Y) start = starts.First(s => Cell(s) == Cell(grid[0]));
@@ -135,43 +131,18 @@ internal sealed class DiagramWay
             }
         }
 
-        if (grid.Count > 1)
+        if (corners.Count == 1)
         {
-            corners.Add(grid[^1]);
+            bool upright = grid.Count < 2 || grid[0].X == grid[^1].X;
+            double x = (start.X + target.X) / 2;
+            double y = (start.Y + target.Y) / 2;
+            return upright ? [start, (start.X, y), (target.X, y)] : [start, (x, start.Y), (x, target.Y)];
         }
 
-        Shift(corners, 0, 1, start);
-        Shift(corners, corners.Count - 1, -1, target);
-        if (corners.Count < 2)
-        {
-            return [start, (start.X, target.Y)];
-        }
-
-        corners.RemoveAt(corners.Count - 1);
+        corners[1] = corners[1].X == grid[0].X ? (start.X, corners[1].Y) : (corners[1].X, start.Y);
+        corners[^1] = corners[^1].X == grid[^1].X ? (target.X, corners[^1].Y) : (corners[^1].X, target.Y);
+        corners[0] = start;
         return corners;
-    }
-
-    // Moves an end, and the corner next to it, so that the stretch between stays straight.
-    private static void Shift(List<(double X, double Y)> corners, int end, int step, (double X, double Y) to)
-    {
-        int next = end + step;
-        (double X, double Y) old = corners[end];
-        corners[end] = to;
-        if (next < 0 || next >= corners.Count)
-        {
-            return;
-        }
-
-        bool upright = Math.Abs(corners[next].X - old.X) < 0.01;
-        bool inner = next != 0 && next != corners.Count - 1;
-        if (inner)
-        {
-            corners[next] = upright ? (to.X, corners[next].Y) : (corners[next].X, to.Y);
-        }
-        else
-        {
-            corners.Insert(Math.Max(end, next), upright ? (to.X, corners[next].Y) : (corners[next].X, to.Y));
-        }
     }
 
     private int Cell((double X, double Y) point) =>

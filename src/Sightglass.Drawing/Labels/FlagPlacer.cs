@@ -53,18 +53,25 @@ public sealed class FlagPlacer
     /// <summary>Stretches of flags that could touch each other, whichever way they fly.</summary>
     private IEnumerable<(int Start, int End)> Clusters(int[] order, double[] poles)
     {
+        // How far to the left any flag from here on could reach.
+        double[] back = new double[order.Length + 1];
+        back[^1] = double.PositiveInfinity;
+        for (int k = order.Length - 1; k >= 0; k--)
+        {
+            back[k] = Math.Min(back[k + 1], poles[k] - _requests[order[k]].Width - Gap);
+        }
+
         int start = 0;
         double reach = double.NegativeInfinity;
         for (int k = 0; k < order.Length; k++)
         {
-            double width = _requests[order[k]].Width + Gap;
-            if (k > start && poles[k] - width > reach)
+            if (k > start && back[k] > reach)
             {
                 yield return (start, k);
                 start = k;
             }
 
-            reach = Math.Max(reach, poles[k] + width);
+            reach = Math.Max(reach, poles[k] + _requests[order[k]].Width + Gap);
         }
 
         if (order.Length > start)

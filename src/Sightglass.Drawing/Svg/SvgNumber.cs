@@ -14,7 +14,7 @@ public static class SvgNumber
             throw new ArgumentOutOfRangeException(nameof(value), value, "A coordinate must be finite.");
         }
 
-        double rounded = Math.Round(value, 2, MidpointRounding.AwayFromZero);
+        double rounded = Math.Round(value, 2);
         return rounded == 0 ? "0" : rounded.ToString("0.##", CultureInfo.InvariantCulture);
     }
 }

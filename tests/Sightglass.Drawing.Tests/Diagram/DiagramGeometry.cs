@@ -9,7 +9,7 @@ internal static class DiagramGeometry
 {
     /// <summary>The first fault found, or null.</summary>
     public static string? Fault(DiagramLayout layout) =>
-        Missing(layout) ?? Overlap(layout) ?? Slanted(layout) ?? Loose(layout) ?? Outside(layout);
+        Missing(layout) ?? Overlap(layout) ?? Slanted(layout) ?? Loose(layout) ?? Through(layout) ?? Outside(layout);
 
     private static string? Missing(DiagramLayout layout)
     {
@@ -56,6 +56,29 @@ internal static class DiagramGeometry
             Math.Abs(Distance(s.A.X, s.B.X, p.X)) < 0.01 && Math.Abs(Distance(s.A.Y, s.B.Y, p.Y)) < 0.01)));
         return part is null ? null : $"{part.Node.Id} is on no pipe";
     }
+
+    // No pipe runs through a symbol that it does not serve, nor through a tank or machine.
+    private static string? Through(DiagramLayout layout)
+    {
+        foreach (DiagramPipe pipe in layout.Pipes)
+        {
+            foreach (((double X, double Y) a, (double X, double Y) b) in Segments(pipe.Points))
+            {
+                Bounds line = new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
+                DiagramPart? part = layout.Parts.FirstOrDefault(p => p.Box.Grow(-3).DistanceTo(line) <= 0 && !Serves(pipe, p));
+                DiagramBody? body = layout.Bodies.FirstOrDefault(p => p.Box.Grow(-3).DistanceTo(line) <= 0);
+                if (part is not null || body is not null)
+                {
+                    return $"pipe {pipe.Id} runs through {part?.Node.Id ?? body!.Node.Id}: {string.Join(' ', pipe.Points)} box {part?.Box ?? body!.Box}";
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Serves(DiagramPipe pipe, DiagramPart part) => Segments(pipe.Points).Any(s =>
+        Distance(s.A.X, s.B.X, part.X) < 0.01 && Distance(s.A.Y, s.B.Y, part.Y) < 0.01);
 
     private static string? Outside(DiagramLayout layout) =>
         layout.Pipes.SelectMany(p => p.Points).All(p => layout.Sheet == layout.Sheet.Union(new Bounds(p.X, p.Y, p.X, p.Y))) ? null : "a pipe leaves the sheet";

