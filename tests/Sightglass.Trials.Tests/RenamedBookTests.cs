@@ -38,7 +38,7 @@ public sealed class RenamedBookTests
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;
         Outcome[] before = Try(old, card, situation);
-        Outcome[] after = Try(renamed, card, renamer.Text(situation));
+        Outcome[] after = Try(renamed, renamer.Text(card), renamer.Text(situation));
         Assert.Equal(before.Select(o => o with { Mechanism = renamer.Text(o.Mechanism) }), after);
     }
 

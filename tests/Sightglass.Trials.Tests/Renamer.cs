@@ -62,8 +62,8 @@ internal sealed partial class Renamer
 
     public SourceText Book(SourceText text) => new(text.Path, _yaml.Replace(text.Text, Change));
 
-    /// <summary>A card: also the letter C, which becomes K.</summary>
-    public SourceText Card(SourceText text) => new(text.Path, LetterC().Replace(Words().Replace(text.Text, m => Word(m.Value)), "K"));
+    /// <summary>A card, its file too; also the letter C, which becomes K.</summary>
+    public SourceText Card(SourceText text) => new(Text(text.Path), LetterC().Replace(Words().Replace(text.Text, m => Word(m.Value)), "K"));
 
     public string Text(string text) => Words().Replace(text, m => Word(m.Value));
 
