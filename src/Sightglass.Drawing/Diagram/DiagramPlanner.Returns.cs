@@ -98,7 +98,7 @@ internal sealed partial class DiagramPlanner
             DiagramNet from = _nets[chain.From!];
             DiagramNet to = _nets[chain.To!];
             double width = chain.Links.Sum(l => Cell(l.Path).Before + Cell(l.Path).Behind);
-            if (from.Joints.Count == 0 || to.Joints.Count == 0 || from.Left - to.Right < width || !left.Add(chain.From!) || !reached.Add(chain.To!))
+            if (from.Joints.Count == 0 || to.Joints.Count == 0 || from.Left - to.Right < width + M.RunGap + 8 || !left.Add(chain.From!) || !reached.Add(chain.To!))
             {
                 chain.Route = DiagramRoute.Loop;
                 continue;
