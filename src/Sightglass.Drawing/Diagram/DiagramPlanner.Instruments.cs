@@ -8,8 +8,9 @@ namespace Sightglass.Drawing.Diagram;
 internal sealed partial class DiagramPlanner
 {
     private const double RingRadius = 11;
-    private const double ControlPitch = 21;
     private const double ControlHalf = 8;
+
+    private double ControlPitch => Math.Max(21, _board.LineHeight + 2);
 
     private List<DiagramNode> Controls(DiagramNode node) =>
         [.. _input.Nodes.Where(n => n.Role == DiagramRole.Control && n.Of.Contains(node.Id)).OrderBy(n => n.Label.Length).ThenBy(n => n.Id, StringComparer.Ordinal)];

@@ -5,6 +5,9 @@ namespace Sightglass.Drawing.Diagram;
 
 internal sealed partial class DiagramPlanner
 {
+    // A tube, and its reading above it.
+    private double GlassRoom => Math.Max(M.GlassRoom, _board.Width("00 cm") + 10 - (M.TankGap / 2));
+
     private void PlaceTank(DiagramTerminal tank)
     {
         List<DiagramChain> arriving = [.. tank.In.Where(c => c.Route == DiagramRoute.Run)];
@@ -19,7 +22,7 @@ internal sealed partial class DiagramPlanner
         double above = returns.Sum(c => Slot(c, M.ReturnSlot)) + fills.Sum(c => Slot(c, M.FillSlot)) + (taps.Count * M.TapSlot) + (tank.Node.HasVent ? M.VentSlot : 0);
         double width = Math.Max(M.LeastTankWidth, Math.Max(above, below.Sum(b => b.Width)) + 16);
         width = Math.Max(width, _board.WidthOf(tank.Node.Label, "body-words") + 20);
-        double x = _bodyEnd + (left * M.GlassRoom);
+        double x = _bodyEnd + (left * GlassRoom);
         double firstBelow = (width - below.Sum(b => b.Width)) / 2;
         if (ends.Count > 0)
         {
@@ -47,7 +50,7 @@ internal sealed partial class DiagramPlanner
             Glass(glasses[i], body, i);
         }
 
-        _bodyEnd = x + width + (right * M.GlassRoom) + M.TankGap;
+        _bodyEnd = x + width + (right * GlassRoom) + M.TankGap;
     }
 
     private static List<(DiagramChain? Chain, double Width)> Below(DiagramTerminal tank, List<DiagramChain> arriving) =>
@@ -144,7 +147,7 @@ internal sealed partial class DiagramPlanner
     private void Glass(DiagramNode glass, DiagramBody body, int index)
     {
         bool left = index % 2 == 1;
-        double away = 8 + (index / 2 * M.GlassRoom);
+        double away = 8 + (index / 2 * GlassRoom);
         double wall = left ? body.Box.Left : body.Box.Right;
         double x = left ? wall - away - 12 : wall + away;
         _board.Glasses.Add(new DiagramGlass(glass, body.Node, left, x, wall, 8, M.TankHeight - 16));

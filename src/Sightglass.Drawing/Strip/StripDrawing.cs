@@ -63,13 +63,14 @@ public static class StripDrawing
     private static void Names(SvgWriter w, StripLayout layout)
     {
         double y = layout.HeadLine;
+        bool small = layout.Scale < 30;
         foreach (StripSide side in layout.Sides)
         {
             bool wide = side.Side is Side.Right or Side.Left;
             bool right = wide && layout.RunsLeft;
             double x = !wide ? (side.Left + side.Right) / 2 : right ? side.Right : side.Left;
-            w.Text("side-name", x, y, SideName(side.Side), ("text-anchor", !wide ? "middle" : right ? "end" : "start"));
-            if (wide)
+            w.Text(small ? "side-name small-name" : "side-name", x, y, SideName(side.Side), ("text-anchor", !wide ? "middle" : right ? "end" : "start"));
+            if (wide && !small)
             {
                 double tip = x + (right ? -150 : 150);
                 double tail = x + (right ? -108 : 108);

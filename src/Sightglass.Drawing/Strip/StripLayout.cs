@@ -42,6 +42,9 @@ public sealed record StripLayout
 
     public required ImmutableArray<StripPace> Paces { get; init; }
 
+    /// <summary>Box of the words under the person, or null.</summary>
+    public Bounds? You { get; init; }
+
     public StripStop? Here => Stops.FirstOrDefault(s => s.IsCurrent);
 
     /// <summary>The layout of a book.</summary>

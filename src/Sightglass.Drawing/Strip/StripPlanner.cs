@@ -8,7 +8,7 @@ using Sightglass.Drawing.Walk;
 namespace Sightglass.Drawing.Strip;
 
 /// <summary>Works out a <see cref="StripLayout"/>.</summary>
-internal sealed class StripPlanner(ClassBook book, StripOptions options)
+internal sealed class StripPlanner(ClassBook book, StripOptions asked)
 {
     private const double HeadHeight = 34;
     private const double TierGap = FlagPlacer.Gap;
@@ -16,43 +16,48 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
     private const double PersonRoom = 44;
     private const double Margin = 12;
 
-    private readonly WalkRoute _route = WalkRoute.Of(book, options.WalkingSpeed);
-    private readonly double _flagHeight = Math.Round(options.LabelSize * 1.25);
+    private readonly WalkRoute _route = WalkRoute.Of(book, asked.WalkingSpeed);
+    private readonly double _flagHeight = Math.Round(asked.LabelSize * 1.25);
+
+    // Below 10 px a metre only silhouettes and people are left.
+    private readonly StripOptions _options = asked.Scale < 10 ? asked with { Tape = false, Hazards = false, Labels = StripLabels.None } : asked;
 
     private double Pitch => _flagHeight + TierGap;
 
     public StripLayout Plan()
     {
         bool runsLeft = new WalkSides(book).RunsLeft;
-        ImmutableArray<StripSide> sides = StripSides.Of(book, options);
-        StripItems items = new(book, options, _route, sides);
+        ImmutableArray<StripSide> sides = StripSides.Of(book, _options);
+        StripItems items = new(book, _options, _route, sides);
         ImmutableArray<StripItem> all = Flagged(items.Items, sides);
         double lowest = all.Where(i => i.Flag is { Up: false }).Select(i => i.Flag!.Box.High).DefaultIfEmpty(GroundBand).Max();
         double tape = lowest + PersonRoom;
-        ImmutableArray<StripStop> stops = options.Tape || options.CurrentPlace is not null ? Stops(sides, tape) : [];
-        Bounds sheet = Sheet(sides, all, stops, options.Tape ? tape : lowest);
+        ImmutableArray<StripStop> stops = _options.Tape || _options.CurrentPlace is not null ? Stops(sides, tape) : [];
+        Bounds? you = You(stops);
+        Bounds sheet = Sheet(sides, all, stops, you, _options.Tape ? tape : lowest);
         return new StripLayout
         {
             Title = book.Title,
             RunsLeft = runsLeft,
             Sheet = sheet,
-            Scale = options.Scale,
-            LabelSize = options.LabelSize,
+            Scale = _options.Scale,
+            LabelSize = _options.LabelSize,
             Ground = 0,
             HeadLine = sheet.Low + 24,
-            Tape = options.Tape && stops.Length > 0 ? tape : null,
+            Tape = _options.Tape && stops.Length > 0 ? tape : null,
             Sides = sides,
             Stops = stops,
+            You = you,
             Items = all,
-            Zones = options.Hazards ? StripZones.Of(book, _route, sides) : [],
-            Paces = options.Tape ? Paces(stops) : [],
+            Zones = _options.Hazards ? StripZones.Of(book, _route, sides) : [],
+            Paces = _options.Tape ? Paces(stops) : [],
         };
     }
 
     private ImmutableArray<StripItem> Flagged(ImmutableArray<StripItem> items, ImmutableArray<StripSide> sides)
     {
-        ImmutableArray<StripItem> named = [.. items.Where(i => StripItems.IsNamed(i, options))];
-        ImmutableArray<(bool Up, FlagPlace Place)?> places = FlagBoard.Place([.. named.Select(i => Wish(i, sides))], options.MostTiers);
+        ImmutableArray<StripItem> named = [.. items.Where(i => StripItems.IsNamed(i, _options))];
+        ImmutableArray<(bool Up, FlagPlace Place)?> places = FlagBoard.Place([.. named.Select(i => Wish(i, sides))], _options.MostTiers);
         Dictionary<string, StripFlag> flags = [];
         foreach (bool up in new[] { true, false })
         {
@@ -83,27 +88,27 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
     private FlagRequest Request(StripItem item, ImmutableArray<StripSide> sides)
     {
         StripSide side = sides.First(s => s.Side == item.Side);
-        double room = StripSides.Gap * options.Scale * 0.45;
+        double room = StripSides.Gap * _options.Scale * 0.45;
         // Measured as if selected, so that choosing an item moves nothing.
-        return new FlagRequest(item.X, TextMeasure.Width(StripItems.Label(item.Item), TextFace.Sans600, options.LabelSize) + 10, side.Left - room, side.Right + room);
+        return new FlagRequest(item.X, TextMeasure.Width(StripItems.Label(item.Item), TextFace.Sans600, _options.LabelSize) + 10, side.Left - room, side.Right + room);
     }
 
     private ImmutableArray<StripStop> Stops(ImmutableArray<StripSide> sides, double tape)
     {
-        ImmutableArray<WalkStop> shown = [.. _route.Stops.Where(s => sides.Any(d => d.Side == s.Side) && (s.Place.OnGround || options.Scale >= 10))];
+        ImmutableArray<WalkStop> shown = [.. _route.Stops.Where(s => sides.Any(d => d.Side == s.Side) && (s.Place.OnGround || _options.Scale >= 10))];
         ImmutableArray<WalkStop> ground = [.. shown.Where(s => s.Place.OnGround)];
         double X(WalkStop s) => sides.First(d => d.Side == s.Side).Map.X(s.Along);
         ImmutableArray<FlagPlace> places = FlagPlacer.Place(
-            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(StripItems.Capital(s.Place.Name), TextFace.Sans500, options.LabelSize) + 2))],
+            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(StripItems.Capital(s.Place.Name), TextFace.Sans500, _options.LabelSize) + 2))],
             centre: true);
         return [.. shown.Select(s =>
         {
             int at = ground.IndexOf(s);
             FlagPlace? flag = at >= 0 ? places[at] : null;
             double upper = tape + 11 + ((flag?.Tier ?? 0) * Pitch);
-            Bounds? label = flag is null ? null : new Bounds(flag.Value.Left, upper, flag.Value.Right, upper + _flagHeight);
-            double y = s.Place.OnGround ? tape : -Math.Max(s.Place.Position.Z, 0.3) * options.Scale;
-            return new StripStop(s, X(s), y, s.Place.Name == options.CurrentPlace, options.Visited.Contains(s.Place.Name), flag, label);
+            Bounds? label = flag is null || !_options.Tape ? null : new Bounds(flag.Value.Left, upper, flag.Value.Right, upper + _flagHeight);
+            double y = s.Place.OnGround ? tape : -Math.Max(s.Place.Position.Z, 0.3) * _options.Scale;
+            return new StripStop(s, X(s), y, s.Place.Name == _options.CurrentPlace, _options.Visited.Contains(s.Place.Name), flag, label);
         })];
     }
 
@@ -111,13 +116,13 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
     {
         StripStop[] ground = [.. stops.Where(s => s.Stop.Place.OnGround)];
         return [.. ground.Zip(ground.Skip(1))
-            .Where(p => p.First.Stop.SecondsOnward is not null && Math.Abs(p.First.X - p.Second.X) > 4 * options.LabelSize)
+            .Where(p => p.First.Stop.SecondsOnward is not null && Math.Abs(p.First.X - p.Second.X) > 4 * _options.LabelSize)
             .Select(p => new StripPace((p.First.X + p.Second.X) / 2, p.First.Stop.SecondsOnward!.Value))];
     }
 
-    private Bounds Sheet(ImmutableArray<StripSide> sides, ImmutableArray<StripItem> items, ImmutableArray<StripStop> stops, double lower)
+    private Bounds Sheet(ImmutableArray<StripSide> sides, ImmutableArray<StripItem> items, ImmutableArray<StripStop> stops, Bounds? you, double lower)
     {
-        double pad = StripSides.Pad * options.Scale;
+        double pad = StripSides.Pad * _options.Scale;
         Bounds sheet = new(sides[0].Left - pad, -StripSides.Height(sides) - Margin, sides[^1].Right + pad, lower + Margin);
         foreach (StripItem item in items.Where(i => i.Flag is not null))
         {
@@ -129,7 +134,31 @@ internal sealed class StripPlanner(ClassBook book, StripOptions options)
             sheet = sheet.Union(stop.Label!.Value.Grow(Margin));
         }
 
-        double below = stops.Any(s => s.IsCurrent && s.Stop.Place.OnGround) && options.You.Length > 0 ? _flagHeight + 10 : 0;
-        return sheet with { Low = sheet.Low - HeadHeight, High = sheet.High + below };
+        if (you is { } words)
+        {
+            sheet = sheet.Union(words.Grow(Margin));
+        }
+
+        return sheet with { Low = sheet.Low - HeadHeight };
+    }
+
+    // Under the name of the current stop, below whatever other name is there.
+    private Bounds? You(ImmutableArray<StripStop> stops)
+    {
+        StripStop? here = stops.FirstOrDefault(s => s.IsCurrent && s.Label is not null);
+        if (here is null || _options.You.Length == 0 || !_options.Tape)
+        {
+            return null;
+        }
+
+        double half = (TextMeasure.Width(_options.You, TextFace.Sans600, _options.LabelSize) / 2) + 11;
+        double upper = here.Label!.Value.High + 4;
+        Bounds Pill() => new(here.X - half, upper, here.X + half, upper + _flagHeight + 4);
+        foreach (Bounds label in stops.Where(s => s.Label is not null).Select(s => s.Label!.Value).OrderBy(l => l.Low))
+        {
+            upper = label.DistanceTo(Pill()) < 4 && label.High > here.Label.Value.High ? label.High + 4 : upper;
+        }
+
+        return Pill();
     }
 }

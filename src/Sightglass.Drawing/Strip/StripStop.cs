@@ -9,7 +9,7 @@ namespace Sightglass.Drawing.Strip;
 /// <param name="X">Pixel of the stop.</param>
 /// <param name="Y">On the tape for ground places, at the floor for places inside.</param>
 /// <param name="Flag">Its name below the tape; null for places inside.</param>
-/// <param name="Label">Box of the name, pixels; null for places inside.</param>
+/// <param name="Label">Box of the name, pixels; null for places inside and where no tape is drawn.</param>
 public sealed record StripStop(WalkStop Stop, double X, double Y, bool IsCurrent, bool IsVisited, FlagPlace? Flag, Bounds? Label)
 {
     public string Name => Stop.Place.Name;

@@ -1,7 +1,6 @@
 using Sightglass.Drawing.Labels;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Svg;
-using Sightglass.Drawing.Text;
 
 namespace Sightglass.Drawing.Strip;
 
@@ -46,15 +45,13 @@ internal static class StripTape
         }
 
         bool onTape = here.Stop.Place.OnGround;
-        double feet = onTape ? (layout.Tape ?? layout.Ground) - 8 : here.Y;
+        double feet = !onTape ? here.Y : layout.Tape is { } tape ? tape - 8 : layout.Ground;
         w.Open("g", ("class", "you")).Title(here.Name);
         PersonMark.Draw(w, here.X, feet, 1);
-        if (onTape && here.Label is { } label && options.You.Length > 0)
+        if (layout.You is { } box)
         {
-            double width = TextMeasure.Width(options.You, TextFace.Sans600, layout.LabelSize) + 22;
-            double height = label.Height + 4;
-            w.Element("rect", ("class", "you-pill"), ("x", here.X - (width / 2)), ("y", label.High + 4), ("width", width), ("height", height), ("rx", height / 2));
-            w.Text("you-words", here.X, label.High + height - 1.5, options.You, ("text-anchor", "middle"), ("style", StripFlags.FontSize(layout)));
+            w.Element("rect", ("class", "you-pill"), ("x", box.Left), ("y", box.Low), ("width", box.Width), ("height", box.Height), ("rx", box.Height / 2));
+            w.Text("you-words", here.X, box.High - 5.5, options.You, ("text-anchor", "middle"), ("style", StripFlags.FontSize(layout)));
         }
 
         w.Close();
