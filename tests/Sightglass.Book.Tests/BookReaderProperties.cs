@@ -15,7 +15,7 @@ public class BookReaderProperties
         Gen.Select(Gen.Double[0, 1], Gen.Int[0, 30], Gen.Char[Signs].Array[0, 3].Select(c => new string(c)), (at, take, put) => (at, take, put));
 
     [Fact]
-    public void Read_AnyEdits_GiveABookOrErrorsWithPlacesInTheText() => s_edit.Array[1, 10].Sample(
+    public void Read_AnyEdits_GiveABookOrErrorsWithPlacesInTheText() => s_edit.Array[1, 10].Holds(
         edits =>
         {
             string text = Edited(edits);
@@ -25,7 +25,7 @@ public class BookReaderProperties
         iter: 300);
 
     [Fact]
-    public void For_AnyGoodEdits_NeverThrows() => s_edit.Array[1, 2].Sample(
+    public void For_AnyGoodEdits_NeverThrows() => s_edit.Array[1, 2].Holds(
         edits =>
         {
             ClassBook? book = SampleBook.Read(Edited(edits)).Book;

@@ -35,7 +35,7 @@ public sealed class CardProperties
         });
 
     [Fact]
-    public void Read_AnyText_ThrowsNothing() => Gen.OneOf(s_mutated, Gen.String).Sample(
+    public void Read_AnyText_ThrowsNothing() => Gen.OneOf(s_mutated, Gen.String).Holds(
         text =>
         {
             (Card? card, DiagnosticList found) = Cards.Read(text);
@@ -51,7 +51,7 @@ public sealed class CardProperties
         iter: 400);
 
     [Fact]
-    public void Format_ReadAgain_PrintsTheSame() => s_mutated.Sample(
+    public void Format_ReadAgain_PrintsTheSame() => s_mutated.Holds(
         text =>
         {
             if (Cards.Read(text).Card is { } card)
@@ -65,7 +65,7 @@ public sealed class CardProperties
         iter: 400);
 
     [Fact]
-    public void Format_ReadAgain_MeansTheSame() => s_card.Sample(
+    public void Format_ReadAgain_MeansTheSame() => s_card.Holds(
         text =>
         {
             (Card? card, DiagnosticList found) = Cards.Read(text);

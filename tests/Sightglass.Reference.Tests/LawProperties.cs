@@ -36,7 +36,7 @@ public sealed class LawProperties
 
     private static void Check<TLaw>(double[] k, double[] u)
         where TLaw : ILaw =>
-        s_pressure.Array[TLaw.Potentials].Sample(p =>
+        s_pressure.Array[TLaw.Potentials].Holds(p =>
         {
             (double q, double[] dq) = Evaluate<TLaw>(p, k, u);
             for (int i = 0; i < p.Length; i++)

@@ -9,7 +9,7 @@ public sealed class LiveSessionProperties : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("sightglass").FullName;
 
     [Fact]
-    public void Close_AnyDeedsAtAnyPace_SameHashReplayedWithoutPages() => Deeds.Some.Sample(
+    public void Close_AnyDeedsAtAnyPace_SameHashReplayedWithoutPages() => Deeds.Some.Holds(
         deeds =>
         {
             (ulong live, string path) = Live(deeds);
@@ -20,7 +20,7 @@ public sealed class LiveSessionProperties : IDisposable
         iter: 12);
 
     [Fact]
-    public void Restore_CutAtAnyLength_GoesOnToTheSameHash() => Gen.Select(Deeds.Some, Gen.Double.Unit).Sample(
+    public void Restore_CutAtAnyLength_GoesOnToTheSameHash() => Gen.Select(Deeds.Some, Gen.Double.Unit).Holds(
         (deeds, share) =>
         {
             (ulong whole, string path) = Live(deeds);

@@ -11,8 +11,11 @@ internal static class StripSides
     /// <summary>Ground left free at both ends of the sheet, metres.</summary>
     public const double Pad = 1.2;
 
-    /// <summary>Ground left free between two sides, metres.</summary>
+    /// <summary>Ground left free between two sides at least, metres; more where places stand further out.</summary>
     public const double Gap = 1.7;
+
+    /// <summary>Ground left free between the outermost places of two sides, metres.</summary>
+    private const double BetweenPlaces = 0.4;
 
     private const double BoxHeight = 4;
 
@@ -22,14 +25,26 @@ internal static class StripSides
         IEnumerable<Side> order = walk.RunsLeft ? walk.Order.Reverse() : walk.Order;
         double at = Pad * options.Scale;
         ImmutableArray<StripSide>.Builder sides = ImmutableArray.CreateBuilder<StripSide>();
+        double overhang = 0;
         foreach (Side side in order.Where(options.Sides.Contains))
         {
             double width = (side is Side.Right or Side.Left ? book.Length : book.Width) * options.Scale;
+            (double before, double after) = Overhang(book, walk, side, width, options.Scale);
+            at += sides.Count == 0 ? 0 : Math.Max(Gap * options.Scale, overhang + before + (BetweenPlaces * options.Scale));
             sides.Add(new StripSide(Map(book, side, at, options.Scale), at, at + width, Shapes(book, side)));
-            at += width + (Gap * options.Scale);
+            at += width;
+            overhang = after;
         }
 
         return sides.ToImmutable();
+    }
+
+    // How far ground places of a side stand beyond its outline, in pixels to the left and to the right.
+    private static (double Before, double After) Overhang(ClassBook book, WalkSides walk, Side side, double width, double scale)
+    {
+        SideMap map = Map(book, side, 0, scale);
+        double[] at = [.. book.Places.Values.Where(p => p.OnGround && walk.Of(p) == side).Select(p => map.X(WalkSides.Along(side, p.Position)))];
+        return at.Length == 0 ? (0, 0) : (Math.Max(0, -at.Min()), Math.Max(0, at.Max() - width));
     }
 
     /// <summary>Highest point of all shapes above the rail, pixels.</summary>

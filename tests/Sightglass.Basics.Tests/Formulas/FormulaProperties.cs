@@ -13,7 +13,7 @@ public sealed class FormulaProperties
 
     [Fact]
     public void Evaluate_LanesAndScalar_AgreeBitForBit() =>
-        Gen.Select(FormulaTexts.Any, s_number.Array[Lanes.Count * s_names.Count]).Sample((text, numbers) =>
+        Gen.Select(FormulaTexts.Any, s_number.Array[Lanes.Count * s_names.Count]).Holds((text, numbers) =>
         {
             Formula formula = Parse(text);
             double[][] lanes = [.. numbers.Chunk(s_names.Count)];
@@ -28,7 +28,7 @@ public sealed class FormulaProperties
 
     [Fact]
     public void ToStandardText_ParsedAgain_IsTheSameFormula() =>
-        Gen.Select(FormulaTexts.Any, s_number.Array[s_names.Count]).Sample((text, numbers) =>
+        Gen.Select(FormulaTexts.Any, s_number.Array[s_names.Count]).Holds((text, numbers) =>
         {
             Formula first = Parse(text);
             Formula second = Parse(first.ToStandardText());
@@ -41,11 +41,11 @@ public sealed class FormulaProperties
 
     [Fact]
     public void Parse_Garbage_NeverThrowsAndAlwaysSaysWhy() =>
-        Gen.String.Sample(ReportsOrParses, iter: 20_000);
+        Gen.String.Holds(ReportsOrParses, iter: 20_000);
 
     [Fact]
     public void Parse_WordsThrownTogether_NeverThrowsAndAlwaysSaysWhy() =>
-        FormulaTexts.Rubble.Sample(ReportsOrParses, iter: 20_000);
+        FormulaTexts.Rubble.Holds(ReportsOrParses, iter: 20_000);
 
     private static void ReportsOrParses(string text)
     {

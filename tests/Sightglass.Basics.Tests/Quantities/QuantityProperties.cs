@@ -10,7 +10,7 @@ public sealed class QuantityProperties
     private static readonly Gen<Unit> s_unit = Gen.Int[0, UnitTable.Units.Count - 1].Select(i => UnitTable.Units[i]);
 
     [Fact]
-    public void TryParse_WrittenQuantity_ComesBack() => Gen.Select(Gen.Double[-1e9, 1e9], s_unit).Sample((value, unit) =>
+    public void TryParse_WrittenQuantity_ComesBack() => Gen.Select(Gen.Double[-1e9, 1e9], s_unit).Holds((value, unit) =>
     {
         DiagnosticList found = [];
         string text = string.Create(CultureInfo.InvariantCulture, $"{value:R} {(unit == UnitTable.One ? "" : unit.Symbol)}");
@@ -19,7 +19,7 @@ public sealed class QuantityProperties
     });
 
     [Fact]
-    public void TryParse_ShownQuantity_ComesBackWithinItsResolution() => Gen.Select(Gen.Double[-1e5, 1e5], s_unit, Gen.OneOf(0.01, 0.5, 1, 5)).Sample(
+    public void TryParse_ShownQuantity_ComesBackWithinItsResolution() => Gen.Select(Gen.Double[-1e5, 1e5], s_unit, Gen.OneOf(0.01, 0.5, 1, 5)).Holds(
         (value, unit, step) =>
         {
             double resolution = step * unit.Factor;
@@ -29,7 +29,7 @@ public sealed class QuantityProperties
         });
 
     [Fact]
-    public void TryParse_Garbage_NeverThrowsAndAlwaysSaysWhy() => Gen.Select(Gen.String, s_unit).Sample(
+    public void TryParse_Garbage_NeverThrowsAndAlwaysSaysWhy() => Gen.Select(Gen.String, s_unit).Holds(
         (text, unit) =>
         {
             DiagnosticList found = [];
@@ -43,7 +43,7 @@ public sealed class QuantityProperties
 
     [Fact]
     public void TryParse_RubbleOfNumbers_NeverThrowsAndAlwaysSaysWhy() =>
-        Gen.OneOf("1", "1/4", "..", "-", "¼", "\u2009", "000", "e", ".", ",", " ", "psi", "in", "/", "%", "9e307", "\u202F123").Array[0, 8].Sample(
+        Gen.OneOf("1", "1/4", "..", "-", "¼", "\u2009", "000", "e", ".", ",", " ", "psi", "in", "/", "%", "9e307", "\u202F123").Array[0, 8].Holds(
             words =>
             {
                 DiagnosticList found = [];

@@ -43,7 +43,7 @@ public sealed class AnytimeBoundTests
 
     [Fact]
     public void Upper_AnyCounts_IsWhereTheEvidenceReachesTheLimit() =>
-        Gen.Select(Gen.Int[0, 50], Gen.Int[1, 3000], Gen.Double[0.8, 0.999]).Where((k, n, _) => k < n).Sample((k, n, confidence) =>
+        Gen.Select(Gen.Int[0, 50], Gen.Int[1, 3000], Gen.Double[0.8, 0.999]).Where((k, n, _) => k < n).Holds((k, n, confidence) =>
         {
             double upper = AnytimeBound.Upper(k, n, confidence);
             Assert.Equal(-Math.Log(1 - confidence), AnytimeBound.LogEvidenceBelow(k, n, upper), 1e-6);
@@ -53,7 +53,7 @@ public sealed class AnytimeBoundTests
 
     [Fact]
     public void Upper_AnyCounts_IsWiderThanTheFixedBoundButNotByMuch() =>
-        Gen.Select(Gen.Int[0, 20], Gen.Int[100, 3000]).Sample((k, n) =>
+        Gen.Select(Gen.Int[0, 20], Gen.Int[100, 3000]).Holds((k, n) =>
             Assert.InRange(AnytimeBound.Upper(k, n, Confidence) / BinomialBounds.Upper(k, n, Confidence), 1, 2));
 
     [Fact]

@@ -31,7 +31,7 @@ public sealed class BetaFunctionTests
 
     [Fact]
     public void Regularized_AnyParameters_AgreesWithAnotherLibrary() =>
-        Gen.Select(Gen.Double[0.5, 500], Gen.Double[0.5, 500], Gen.Double[0.001, 0.999]).Sample((a, b, x) =>
+        Gen.Select(Gen.Double[0.5, 500], Gen.Double[0.5, 500], Gen.Double[0.001, 0.999]).Holds((a, b, x) =>
         {
             double other = SpecialFunctions.BetaRegularized(a, b, x);
             Assert.Equal(other, BetaFunction.Regularized(a, b, x), (other * 1e-9) + 1e-14);
@@ -39,12 +39,12 @@ public sealed class BetaFunctionTests
 
     [Fact]
     public void Regularized_Mirrored_AddsToOne() =>
-        Gen.Select(Gen.Double[0.5, 1e5], Gen.Double[0.5, 1e5], Gen.Double[0, 1]).Sample((a, b, x) =>
+        Gen.Select(Gen.Double[0.5, 1e5], Gen.Double[0.5, 1e5], Gen.Double[0, 1]).Holds((a, b, x) =>
             Assert.Equal(1, BetaFunction.Regularized(a, b, x) + BetaFunction.Regularized(b, a, 1 - x), 1e-9));
 
     [Fact]
     public void Quantile_Regularized_ComesBack() =>
-        Gen.Select(Gen.Double[0.5, 1e4], Gen.Double[0.5, 1e4], Gen.Double[1e-6, 1 - 1e-6]).Sample((a, b, chance) =>
+        Gen.Select(Gen.Double[0.5, 1e4], Gen.Double[0.5, 1e4], Gen.Double[1e-6, 1 - 1e-6]).Holds((a, b, chance) =>
             Assert.Equal(chance, BetaFunction.Regularized(a, b, BetaFunction.Quantile(a, b, chance)), 1e-10));
 
     [Fact]

@@ -54,7 +54,7 @@ public sealed class BinomialBoundsTests
 
     [Fact]
     public void Upper_AnyCounts_LeavesExactlyTheRisk() =>
-        Gen.Select(Gen.Int[0, 400], Gen.Int[1, 4000], Gen.Double[0.5, 0.999]).Where((k, n, _) => k < n).Sample((k, n, confidence) =>
+        Gen.Select(Gen.Int[0, 400], Gen.Int[1, 4000], Gen.Double[0.5, 0.999]).Where((k, n, _) => k < n).Holds((k, n, confidence) =>
         {
             Assert.Equal(1 - confidence, Binomial.AtMost(k, n, BinomialBounds.Upper(k, n, confidence)), 1e-10);
             Assert.Equal(k == 0 ? 1 : 1 - confidence, Binomial.AtLeast(k, n, BinomialBounds.Lower(k, n, confidence)), 1e-10);

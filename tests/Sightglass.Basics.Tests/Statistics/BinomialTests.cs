@@ -29,7 +29,7 @@ public sealed class BinomialTests
         Assert.Equal(chance, Binomial.AtLeast(18, 20, skill), 1e-8);
 
     [Fact]
-    public void AtLeast_SmallCounts_IsTheSum() => Gen.Select(Gen.Int[0, 30], Gen.Int[0, 30], Gen.Double[0.01, 0.99]).Sample((k, n, p) =>
+    public void AtLeast_SmallCounts_IsTheSum() => Gen.Select(Gen.Int[0, 30], Gen.Int[0, 30], Gen.Double[0.01, 0.99]).Holds((k, n, p) =>
     {
         double sum = 0;
         double term = Math.Pow(1 - p, n);

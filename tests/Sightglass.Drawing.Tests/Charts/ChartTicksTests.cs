@@ -17,7 +17,7 @@ public sealed class ChartTicksTests
     }
 
     [Fact]
-    public void Round_AnyRange_LiesInsideAndIsFew() => Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[1e-3, 1e6], Gen.Int[2, 12]).Sample((from, span, most) =>
+    public void Round_AnyRange_LiesInsideAndIsFew() => Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[1e-3, 1e6], Gen.Int[2, 12]).Holds((from, span, most) =>
     {
         var ticks = ChartTicks.Round(from, from + span, most);
         Assert.InRange(ticks.Length, 0, most + 1);

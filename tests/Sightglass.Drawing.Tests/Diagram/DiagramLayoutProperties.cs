@@ -6,27 +6,16 @@ namespace Sightglass.Drawing.Tests.Diagram;
 
 public sealed class DiagramLayoutProperties
 {
-    /// <summary>
-    /// A fixed series, the same in every run. It does not hold for every network there is: see
-    /// <see cref="Of_PipeThatEndsInSymbol_IsDrawnWithoutOverlap"/>.
-    /// </summary>
     [Fact]
-    public void Of_SeriesOfNetworks_IsDrawnWholeWithoutOverlap()
-    {
-        for (uint i = 0; i < 300; i++)
-        {
-            DiagramInput network = Networks.Any.Generate(new PCG(i, 1), null, out _);
-            string? fault = DiagramGeometry.Fault(DiagramLayout.Of(network));
-            Assert.True(fault is null, $"network {i}: {fault}\n{Networks.Words(network)}");
-        }
-    }
+    public void Of_AnyNetwork_IsDrawnWholeWithoutOverlap() =>
+        Networks.Any.Holds(n => Assert.Null(DiagramGeometry.Fault(DiagramLayout.Of(n))), iter: 300, print: Networks.Words);
 
     [Fact(Skip = "Known defect of the layout: a symbol is placed over a pipe's end, and the pipe is drawn through it (seed 9d19jTVIHHl4).")]
     public void Of_PipeThatEndsInSymbol_IsDrawnWithoutOverlap() =>
         Networks.Any.Sample(n => Assert.Null(DiagramGeometry.Fault(DiagramLayout.Of(n))), seed: "9d19jTVIHHl4", iter: 1);
 
     [Fact]
-    public void Render_AnyNetwork_IsWellFormedAndHasNoIdTwice() => Networks.Any.Sample(
+    public void Render_AnyNetwork_IsWellFormedAndHasNoIdTwice() => Networks.Any.Holds(
         n =>
         {
             XDocument document = XDocument.Parse(DiagramDrawing.Render(DiagramLayout.Of(n), DiagramState.Still));
@@ -36,6 +25,6 @@ public sealed class DiagramLayoutProperties
         iter: 100);
 
     [Fact]
-    public void Of_AnyNetwork_TheSameTwice() => Networks.Any.Sample(
+    public void Of_AnyNetwork_TheSameTwice() => Networks.Any.Holds(
         n => Assert.Equal(DiagramDrawing.Render(DiagramLayout.Of(n), DiagramState.Still), DiagramDrawing.Render(DiagramLayout.Of(n), DiagramState.Still)), iter: 30);
 }

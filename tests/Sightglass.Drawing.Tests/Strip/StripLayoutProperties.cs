@@ -22,7 +22,7 @@ public sealed class StripLayoutProperties
         select Book(length, width, places, items);
 
     [Fact]
-    public void Of_AnyBook_LabelsKeepTheirDistanceAndPolesStayFree() => _book.Sample(
+    public void Of_AnyBook_LabelsKeepTheirDistanceAndPolesStayFree() => _book.Holds(
         book =>
         {
             StripLayout layout = StripLayout.Of(book, new StripOptions { CurrentPlace = book.Places.Keys.First() });
@@ -43,7 +43,7 @@ public sealed class StripLayoutProperties
         iter: 40);
 
     [Fact]
-    public void Of_AnyBook_EveryGroundPlaceIsAStopInWalkingOrder() => _book.Sample(
+    public void Of_AnyBook_EveryGroundPlaceIsAStopInWalkingOrder() => _book.Holds(
         book =>
         {
             StripLayout layout = StripLayout.Of(book);
@@ -52,6 +52,16 @@ public sealed class StripLayoutProperties
             Assert.True(ground.Zip(ground.Skip(1)).All(p => p.First.X >= p.Second.X - 1e-9));
         },
         iter: 60);
+
+    [Fact]
+    public void Of_PlacesFarBeyondTheCorners_KeepTheWalkingOrder() => _book.Sample(
+        book =>
+        {
+            StripStop[] ground = [.. StripLayout.Of(book).Stops.Where(s => s.Stop.Place.OnGround)];
+            Assert.True(ground.Zip(ground.Skip(1)).All(p => p.First.X >= p.Second.X - 1e-9));
+        },
+        seed: "76PdXdZGJoU2",
+        iter: 1);
 
     private static ClassBook Book(double length, double width, (double X, double Y)[] places, (double X, double Y, double Z, int Place, string Name)[] items)
     {

@@ -13,7 +13,7 @@ public sealed class GasLawTests
     /// <summary>Source: the orifice formula (as A2-01), with the library's powers.</summary>
     [Fact]
     public void Orifice_AnyGas_IsWithinATenBillionthOfTheFormula() =>
-        Gen.Select(Gen.Double[1.1, 1.67], Gen.Double[0.0, 0.9999]).Sample((gamma, r) =>
+        Gen.Select(Gen.Double[1.1, 1.67], Gen.Double[0.0, 0.9999]).Holds((gamma, r) =>
         {
             double[] k = GasOrifice.ParametersOf(1, 1e-6, 300, gamma);
             double least = Math.Max(r, Math.Pow(2 / (gamma + 1), gamma / (gamma - 1)));

@@ -24,7 +24,7 @@ public sealed class LawProperties
     public void Slopes_AnyPotentials_AreThoseOfTheFlows(string name)
     {
         LawCase law = Named(name);
-        Gen.Select(law.Draws, Gen.Double[0.1, 1]).Sample(
+        Gen.Select(law.Draws, Gen.Double[0.1, 1]).Holds(
             (inputs, share) =>
             {
                 for (int j = 0; j < inputs.Potentials.Length; j++)
@@ -40,7 +40,7 @@ public sealed class LawProperties
     public void Slopes_BisectedTowardsTheirGreatestJump_MeetThere(string name)
     {
         LawCase law = Named(name);
-        Gen.Select(law.Draws, law.Draws).Sample(
+        Gen.Select(law.Draws, law.Draws).Holds(
             (start, end) => Slope.CheckNoJump(
                 t => law.Evaluate(start with { Potentials = Between(start.Potentials, end.Potentials, t) }).Slopes), iter: 200);
     }
@@ -49,7 +49,7 @@ public sealed class LawProperties
     public void Flows_RisingPotential_FollowTheirOrder(string name)
     {
         LawCase law = Named(name);
-        Gen.Select(law.Draws, Draw.Decades(1e-6, 1e6)).Sample(
+        Gen.Select(law.Draws, Draw.Decades(1e-6, 1e6)).Holds(
             (inputs, rise) =>
             {
                 double before = law.Evaluate(inputs).Flows[0];
@@ -67,7 +67,7 @@ public sealed class LawProperties
     public void Values_EqualOrZeroPotentials_AreFinite(string name)
     {
         LawCase law = Named(name);
-        law.Draws.Sample(
+        law.Draws.Holds(
             inputs =>
             {
                 CheckFinite(law, inputs);
@@ -82,7 +82,7 @@ public sealed class LawProperties
     public void Lanes_AnyCases_HaveTheBitsOfOne(string name)
     {
         LawCase law = Named(name);
-        law.Draws.Array[8].Sample(
+        law.Draws.Array[8].Holds(
             cases =>
             {
                 (double[] Flows, double[] Slopes)[] lanes = law.EvaluateLanes(cases);

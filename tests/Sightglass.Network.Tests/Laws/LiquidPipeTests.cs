@@ -11,7 +11,7 @@ public sealed class LiquidPipeTests
 
     [Fact]
     public void Flow_Turbulent_IsColebrooks() =>
-        Gen.Select(Pipes, Draw.Decades(4000, 1e7)).Sample(
+        Gen.Select(Pipes, Draw.Decades(4000, 1e7)).Holds(
             (pipe, reynolds) =>
             {
                 double x = 7;
@@ -21,7 +21,7 @@ public sealed class LiquidPipeTests
 
     [Fact]
     public void Flow_Laminar_IsPoiseuilles() =>
-        Gen.Select(Pipes, Draw.Decades(1, 1500)).Sample((pipe, reynolds) => CheckFlow(pipe, reynolds, 64 / reynolds, 1e-12));
+        Gen.Select(Pipes, Draw.Decades(1, 1500)).Holds((pipe, reynolds) => CheckFlow(pipe, reynolds, 64 / reynolds, 1e-12));
 
     [Fact]
     public void LaminarFlow_InASmoothPipe_LastsToReynolds2000()
@@ -52,7 +52,7 @@ public sealed class LiquidPipeTests
     /// <summary>Laminar to Re 1550 at least, as the documentation of the sheet says.</summary>
     [Fact]
     public void LaminarFlow_InAnyPipe_LastsToReynolds1550() =>
-        Pipes.Sample(pipe => Assert.True(Sheet(pipe)[5] >= 1549.9 * pipe.Viscosity / pipe.Diameter, $"{Sheet(pipe)[5] * pipe.Diameter / pipe.Viscosity}"));
+        Pipes.Holds(pipe => Assert.True(Sheet(pipe)[5] >= 1549.9 * pipe.Viscosity / pipe.Diameter, $"{Sheet(pipe)[5] * pipe.Diameter / pipe.Viscosity}"));
 
     private static Gen<Pipe> Pipes =>
         from diameter in Draw.Decades(0.004, 0.1)

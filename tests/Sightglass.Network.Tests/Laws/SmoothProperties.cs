@@ -12,7 +12,7 @@ public sealed class SmoothProperties
 
     [Fact]
     public void SignedRoot_AnyNumber_IsShortByLessThanStated() =>
-        Gen.Select(Draw.Difference(1e6), Draw.Decades(1e-6, 10)).Sample((x, epsilon) =>
+        Gen.Select(Draw.Difference(1e6), Draw.Decades(1e-6, 10)).Holds((x, epsilon) =>
         {
             double size = Math.Abs(x), root = Math.Sign(x) * Math.Sqrt(size);
             double short_ = Math.Abs(root - Value(Smooth.SignedRoot, x, epsilon).Value);
@@ -21,7 +21,7 @@ public sealed class SmoothProperties
 
     [Fact]
     public void Positive_AnyNumber_IsExactOutsideAndNoMoreThanAQuarterTooLarge() =>
-        Gen.Select(Gen.Double[-3, 3], Draw.Decades(1e-3, 1)).Sample((x, delta) =>
+        Gen.Select(Gen.Double[-3, 3], Draw.Decades(1e-3, 1)).Holds((x, delta) =>
         {
             double over = Value(Smooth.Positive, x, delta).Value - Math.Max(0, x);
             Assert.InRange(over, -1e-15, (delta / 4) + 1e-15);
@@ -30,7 +30,7 @@ public sealed class SmoothProperties
 
     [Fact]
     public void RoundedRoot_AnyNumber_IsExactAboveAndShortByLessThanStatedBelow() =>
-        Gen.Select(Gen.Double[0, 3], Draw.Decades(1e-3, 1)).Sample((x, root) =>
+        Gen.Select(Gen.Double[0, 3], Draw.Decades(1e-3, 1)).Holds((x, root) =>
         {
             double short_ = Math.Sqrt(x) - Value(Smooth.RoundedRoot, x, root).Value;
             Assert.InRange(short_, -1e-15, 0.175 * root);
@@ -39,7 +39,7 @@ public sealed class SmoothProperties
 
     [Fact]
     public void Slopes_OfEach_AreThoseOfTheFunction() =>
-        Gen.Select(Gen.Double[-3, 3], Draw.Decades(1e-2, 1)).Sample((x, width) =>
+        Gen.Select(Gen.Double[-3, 3], Draw.Decades(1e-2, 1)).Holds((x, width) =>
         {
             foreach (Rounded f in new Rounded[] { Smooth.SignedRoot, Smooth.Positive, Smooth.RoundedRoot, (Scalar t, Scalar _, out Scalar s) => Smooth.Step(t, out s) })
             {

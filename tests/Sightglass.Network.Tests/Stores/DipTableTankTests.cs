@@ -22,7 +22,7 @@ public sealed class DipTableTankTests
     /// <summary>A row is never left by more than its neighbours: the curve has no waves of its own.</summary>
     [Fact]
     public void Level_BetweenRows_StaysBetweenTheirs() =>
-        Gen.Select(Draw.Decades(0.01, 1), Draw.Decades(0.01, 1)).Array[2, DipTableTank.Rows - 1].Sample(steps =>
+        Gen.Select(Draw.Decades(0.01, 1), Draw.Decades(0.01, 1)).Array[2, DipTableTank.Rows - 1].Holds(steps =>
         {
             List<(double Volume, double Height)> table = [(0, 0)];
             foreach ((double volume, double height) in steps) table.Add((table[^1].Volume + volume, table[^1].Height + height));

@@ -13,7 +13,7 @@ public sealed class LiquidAirLineTests
 
     [Fact]
     public void AmountsAt_AnyState_GiveItBack() =>
-        Gen.Select(Draw.Decades(1e3, 1e6), Gen.Double[0.01, 1]).Sample((pressure, air) =>
+        Gen.Select(Draw.Decades(1e3, 1e6), Gen.Double[0.01, 1]).Holds((pressure, air) =>
         {
             double[] p = StoreProbe.Evaluate<LiquidAirLine>(LiquidAirLine.AmountsAt(s_line, pressure, air), s_line).Potentials;
             Assert.Equal(pressure, p[0], 1e-9 * pressure);

@@ -24,7 +24,7 @@ public sealed class StoreProperties
     public void Capacities_AnyAmounts_AreThoseOfThePotentials(string name)
     {
         StoreCase store = Named(name);
-        Gen.Select(store.Draws, Gen.Double[0.1, 1]).Sample(
+        Gen.Select(store.Draws, Gen.Double[0.1, 1]).Holds(
             (inputs, share) =>
             {
                 for (int j = 0; j < inputs.Amounts.Length; j++)
@@ -39,7 +39,7 @@ public sealed class StoreProperties
     public void Capacities_BisectedTowardsTheirGreatestJump_MeetThere(string name)
     {
         StoreCase store = Named(name);
-        Gen.Select(store.Draws, store.Draws).Sample(
+        Gen.Select(store.Draws, store.Draws).Holds(
             (start, end) => Slope.CheckNoJump(
                 t => store.WithSlopes(start with { Amounts = [.. start.Amounts.Zip(end.Amounts, (a, b) => a + (t * (b - a)))] }).Slopes),
             iter: 300);
@@ -49,7 +49,7 @@ public sealed class StoreProperties
     public void Capacities_AnyAmounts_AreAboveZeroAndFinite(string name)
     {
         StoreCase store = Named(name);
-        store.Draws.Sample(
+        store.Draws.Holds(
             inputs =>
             {
                 (double[] p, double[] c) = store.Evaluate(inputs);
@@ -65,7 +65,7 @@ public sealed class StoreProperties
     public void Potentials_MoreInTheStore_Rise(string name)
     {
         StoreCase store = Named(name);
-        Gen.Select(store.Draws, Draw.Decades(1e-9, 1)).Sample(
+        Gen.Select(store.Draws, Draw.Decades(1e-9, 1)).Holds(
             (inputs, more) =>
             {
                 double before = store.Evaluate(inputs).Potentials[0];
@@ -79,7 +79,7 @@ public sealed class StoreProperties
     public void Lanes_AnyCases_HaveTheBitsOfOne(string name)
     {
         StoreCase store = Named(name);
-        store.Draws.Array[8].Sample(
+        store.Draws.Array[8].Holds(
             cases =>
             {
                 (double[] Potentials, double[] Capacities)[] lanes = store.EvaluateLanes(cases);

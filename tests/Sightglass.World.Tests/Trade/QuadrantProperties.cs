@@ -17,7 +17,7 @@ public sealed class QuadrantProperties
     /// </summary>
     [Fact]
     public void Trade_Gauge_TwoOfFourJoinedAndSettled_ExactOnAnyGradeAndCant() =>
-        Gen.Select(Gen.Double[-0.04, 0.04], Gen.Double[-0.1, 0.1], Gen.ULong[0, 1000]).Sample(
+        Gen.Select(Gen.Double[-0.04, 0.04], Gen.Double[-0.1, 0.1], Gen.ULong[0, 1000]).Holds(
             (grade, cant, number) =>
             {
                 using Rig rig = Tilted(grade, cant, number);
@@ -25,13 +25,12 @@ public sealed class QuadrantProperties
                 double truth = rig.At(3 * Hour, Whole) / QuadrantMachine.Capacity;
                 return Math.Abs(shown - truth) < 1e-4;
             },
-            iter: 40,
-            threads: 1);
+            iter: 40);
 
     /// <summary>With the walls shut and 100 L pumped from one to its neighbour the sum is the same and the gauge is 5.2 % lower: 2 × 100 L of 3,840 L.</summary>
     [Fact]
     public void Trade_Gauge_TwoOfFourAfterATransfer_IsWrong() =>
-        Gen.Select(Gen.Double[-0.04, 0.04], Gen.Double[-0.1, 0.1], Gen.ULong[0, 1000]).Sample(
+        Gen.Select(Gen.Double[-0.04, 0.04], Gen.Double[-0.1, 0.1], Gen.ULong[0, 1000]).Holds(
             (grade, cant, number) =>
             {
                 using Rig rig = Tilted(grade, cant, number);
@@ -46,8 +45,7 @@ public sealed class QuadrantProperties
                 double truth = rig.At(4 * Hour, Whole) / QuadrantMachine.Capacity;
                 return Math.Abs(truth - shown - (0.2 / QuadrantMachine.Capacity)) < 2e-4;
             },
-            iter: 20,
-            threads: 1);
+            iter: 20);
 
     /// <summary>2,200 US gal at 300 US gal/min: 7.33 min, in a tank whose float does not come into it. 0.1 %: the flow is that of an opening at 1 bar.</summary>
     [Fact]
