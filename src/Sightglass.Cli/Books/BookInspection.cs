@@ -3,6 +3,8 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
+using Sightglass.Cards.Names;
+using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
@@ -27,21 +29,26 @@ internal sealed class BookInspection
     /// <summary>Every card that could be read, also with errors.</summary>
     public ImmutableArray<Card> Cards { get; private set; } = [];
 
-    /// <summary>Reads a book.</summary>
+    /// <summary>Reads a book. The cards are read beside the plants of the road numbers: neither asks the other, and a cold start waits for both.</summary>
     /// <param name="folder">Its folder.</param>
     /// <param name="all">Whether cards and situations are read as well.</param>
     public static BookInspection Read(string folder, bool all = true)
     {
         BookInspection inspection = new(folder);
-        inspection.Book = BookReader.Read(folder, KindLibrary.Catalog, inspection.Found, [inspection.BuildPlant]);
-        if (all && inspection.Book is { } book)
-        {
-            inspection.ReadSituations(book);
-            inspection.Cards = [.. book.CardTexts.Select(t => CardReader.Read(t, book, inspection.Found)).OfType<Card>()];
-            foreach (Card card in inspection.Cards)
+        Task<(ImmutableArray<Card> Cards, DiagnosticList Found)>? cards = null;
+        inspection.Book = BookReader.Read(folder, KindLibrary.Catalog, inspection.Found,
+        [
+            (book, found) =>
             {
-                CardLint.Check(card, book, inspection.Found);
-            }
+                cards ??= all && !inspection.Found.HasErrors ? Task.Run(() => ReadCards(book)) : null;
+                inspection.BuildPlant(book, found);
+            },
+        ]);
+        if (inspection.Book is { } read && cards is not null)
+        {
+            inspection.ReadSituations(read);
+            inspection.Found.AddRange(cards.GetAwaiter().GetResult().Found);
+            inspection.Cards = cards.Result.Cards;
         }
 
         return inspection;
@@ -49,6 +56,19 @@ internal sealed class BookInspection
 
     /// <summary>The plant for a road number of the book, or for none in particular.</summary>
     public Plan? PlanFor(string? roadNumber) => _plans.GetValueOrDefault(roadNumber ?? "");
+
+    private static (ImmutableArray<Card> Cards, DiagnosticList Found) ReadCards(ClassBook book)
+    {
+        DiagnosticList found = [];
+        CardNames names = new(book, EnglishForms.Language);
+        ImmutableArray<Card> cards = [.. book.CardTexts.Select(t => CardReader.Read(t, names, found)).OfType<Card>()];
+        foreach (Card card in cards)
+        {
+            CardLint.Check(card, names, found);
+        }
+
+        return (cards, found);
+    }
 
     private void BuildPlant(ClassBook book, DiagnosticList found)
     {
