@@ -32,7 +32,7 @@ public sealed class ServeVerbTests
         scratch.Write("book.yaml", "book: Broken\nitems:\n  tank: { kind: tnak }\n");
         foreach (string verb in new[] { "serve", "start" })
         {
-            Call call = await Call.Of(verb, "--book", scratch.Folder, "--port", "0");
+            Call call = await Call.Of(verb, scratch.Folder, "--port", "0");
             Assert.Equal(ExitCode.No, call.Exit);
             Assert.Contains("did you mean `tank`?", call.Error, StringComparison.Ordinal);
         }
@@ -40,7 +40,7 @@ public sealed class ServeVerbTests
 
     [Theory]
     [InlineData("serve", "--port", "70000")]
-    [InlineData("serve", "--book", "no-such-folder")]
+    [InlineData("serve", "no-such-folder")]
     [InlineData("start", "--cases", "-1")]
     public async Task Serve_CalledWrongly_SaysSo(params string[] arguments)
     {

@@ -5,7 +5,7 @@ public sealed class WalkVerbTests
     [Fact]
     public async Task Walk_TheDemo_NamesEveryPlace()
     {
-        Call call = await Call.Of("walk", "--book", "books/curlew");
+        Call call = await Call.Of("walk", "books/curlew");
         Assert.Equal(ExitCode.Good, call.Exit);
         Assert.Contains("FUEL PANEL, RIGHT", call.Output, StringComparison.Ordinal);
         Assert.Contains("Invented", call.Output, StringComparison.Ordinal);

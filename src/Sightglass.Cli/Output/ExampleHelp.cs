@@ -7,8 +7,8 @@ namespace Sightglass.Cli.Output;
 /// <summary>Help that teaches: after the usual parts, calls that work, each with what it is for.</summary>
 internal sealed class ExampleHelp(SynchronousCommandLineAction usual) : SynchronousCommandLineAction
 {
-    /// <summary>How the program is called in a clone of the repository.</summary>
-    public const string Program = "dotnet run --project src/Sightglass.Cli --";
+    /// <summary>How the program is called: by its name where it is installed, else as in a clone of the repository.</summary>
+    public static string Program { get; } = IsInstalled() ? "sightglass" : "dotnet run --project src/Sightglass.Cli --";
 
     public override bool ClearsParseErrors => true;
 
@@ -34,5 +34,12 @@ internal sealed class ExampleHelp(SynchronousCommandLineAction usual) : Synchron
         output.WriteLine();
         output.WriteLine("Exit codes: 0 good, 1 the answer is 'no', 2 wrong use, 3 a defect of the program.");
         return ExitCode.Good;
+    }
+
+    // A build stands in bin/CONFIGURATION/FRAMEWORK below its project file.
+    private static bool IsInstalled()
+    {
+        DirectoryInfo? project = new DirectoryInfo(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)).Parent?.Parent?.Parent;
+        return project?.EnumerateFiles("*.csproj").Any() != true;
     }
 }

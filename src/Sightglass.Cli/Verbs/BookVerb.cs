@@ -11,7 +11,14 @@ internal abstract class BookVerb : Verb
     {
     }
 
-    /// <summary>The folder of the book, where it is an option.</summary>
+    /// <summary>The folder of the book, of a verb that works on the whole of it.</summary>
+    protected Argument<string?> Folder { get; } = new("FOLDER")
+    {
+        Description = "Folder of the class book. Default: the folder you stand in, else the demo, books/curlew.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    /// <summary>The folder of the book, of a verb that works on something in it.</summary>
     protected Option<string?> BookOption { get; } = new("--book", "-b")
     {
         Description = "Folder of the class book. Default: the folder you stand in, else the demo, books/curlew.",

@@ -8,15 +8,9 @@ namespace Sightglass.Cli.Verbs;
 /// <summary><c>check</c>: everything that is wrong with a book, at once.</summary>
 internal sealed class CheckVerb : BookVerb
 {
-    private readonly Argument<string?> _folder = new("FOLDER")
-    {
-        Description = "Folder of the class book. Default: the folder you stand in, else the demo, books/curlew.",
-        Arity = ArgumentArity.ZeroOrOne,
-    };
-
     public CheckVerb()
         : base("check", "Read a class book with its situations and cards, and say everything that is wrong, each with its place and what would be right.") =>
-        Add(_folder);
+        Add(Folder);
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
@@ -26,7 +20,7 @@ internal sealed class CheckVerb : BookVerb
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
     {
-        string? named = line.GetValue(_folder);
+        string? named = line.GetValue(Folder);
         if (BookFolderFinder.Find(named) is not { } folder)
         {
             return NoBook(line, named);

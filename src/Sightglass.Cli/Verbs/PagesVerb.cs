@@ -12,7 +12,7 @@ internal abstract class PagesVerb : BookVerb
     protected PagesVerb(string name, string description)
         : base(name, description)
     {
-        Add(BookOption);
+        Add(Folder);
         Add(Port);
         Add(Records);
     }

@@ -14,12 +14,12 @@ internal sealed class ServeVerb : PagesVerb
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("serve", "the demo"),
-        ("serve --book my-class --port 9000 --records records", "your own class, on a port of your choice, with records beside it"),
+        ("serve my-class --port 9000 --records records", "your own class, on a port of your choice, with records beside it"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
     {
-        string? named = line.GetValue(BookOption);
+        string? named = line.GetValue(Folder);
         return BookFolderFinder.Find(named) is { } folder ? Task.Run(() => ServeAsync(line, folder, stop), CancellationToken.None) : NoBook(line, named);
     }
 }

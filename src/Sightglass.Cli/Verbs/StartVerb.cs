@@ -20,12 +20,12 @@ internal sealed class StartVerb : PagesVerb
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("start", "the demo"),
-        ("start --book my-class --cases 64", "your own class"),
+        ("start my-class --cases 64", "your own class"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
     {
-        string? named = line.GetValue(BookOption);
+        string? named = line.GetValue(Folder);
         return line.GetValue(_cases) is < 0 or > 10_000_000 ? WrongUse(line, "--cases wants 0 to 10,000,000.")
             : BookFolderFinder.Find(named) is { } folder ? Task.Run(() => StartAsync(line, folder, stop), CancellationToken.None)
             : NoBook(line, named);

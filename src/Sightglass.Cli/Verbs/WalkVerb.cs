@@ -20,7 +20,7 @@ internal sealed class WalkVerb : BookVerb
     public WalkVerb()
         : base("walk", "Walk round the machine: places in order, what is met at each, what normal looks like, cautions.")
     {
-        Add(BookOption);
+        Add(Folder);
         Add(RoadNumber);
         Add(_place);
         Add(_svg);
@@ -37,7 +37,7 @@ internal sealed class WalkVerb : BookVerb
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
     {
-        string? named = line.GetValue(BookOption);
+        string? named = line.GetValue(Folder);
         if (BookFolderFinder.Find(named) is not { } folder)
         {
             return NoBook(line, named);
