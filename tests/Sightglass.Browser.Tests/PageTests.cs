@@ -1,6 +1,8 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using Sightglass.Web.Live;
+using Sightglass.World.Records;
 using static Microsoft.Playwright.Assertions;
 
 namespace Sightglass.Browser.Tests;
@@ -74,6 +76,26 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Site.Keep(page, "machine-without-truth");
         await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
         await Expect(page.Locator("#diagram .tr:not(.off)")).Not.ToHaveCountAsync(0);
+    }
+
+    /// <summary>What was done in a browser, done again from its record without one: bit for bit the same machine.</summary>
+    [Fact]
+    public async Task Machine_OperatedInABrowser_SameHashDoneAgainWithoutPages()
+    {
+        IPage page = await site.Open("/machine");
+        await Begin(page, "4107", "idle, nothing wrong");
+        await page.GetByRole(AriaRole.Button, new() { Name = "×60" }).ClickAsync();
+        await page.GetByRole(AriaRole.Switch, new() { Name = "aft supply valve" }).FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put in now" }).ClickAsync();
+        await Expect(page.Locator("#clock")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^0:0[2-9]"), new() { Timeout = 60000 });
+        await Begin(page, "4101", "idle, nothing wrong");
+
+        SessionRecord record = Directory.GetFiles(site.Records, "run-*.jsonl").Select(f => SessionRecord.Read(File.ReadAllBytes(f), out _)!)
+            .Single(r => r.Header.Start.RoadNumber == "4107");
+        Assert.Equal(2, record.Lines.Count(l => l.Do is not null));
+        BookShelf shelf = BookShelf.Open(Site.Folder("curlew"), [])!;
+        Assert.Equal(record.Hash, $"{Replay.Hash(shelf.PlanOf("4107"), record):x16}");
     }
 
     [Theory]

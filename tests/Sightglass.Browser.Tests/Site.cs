@@ -20,10 +20,13 @@ public sealed class Site : IAsyncLifetime
 
     public string Address { get; private set; } = "";
 
+    /// <summary>Where the sessions are recorded.</summary>
+    public string Records { get; } = Directory.CreateTempSubdirectory("sightglass-records-").FullName;
+
     public async ValueTask InitializeAsync()
     {
         DiagnosticList found = new();
-        _app = WebHost.Build(Folder("curlew"), 0, null, found) ?? throw new InvalidOperationException(string.Join('\n', found));
+        _app = WebHost.Build(Folder("curlew"), 0, Records, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
         Address = WebHost.Address(_app);
         _playwright = await Playwright.CreateAsync();
@@ -65,8 +68,10 @@ public sealed class Site : IAsyncLifetime
             await _app.StopAsync();
             await _app.DisposeAsync();
         }
+
+        Directory.Delete(Records, recursive: true);
     }
 
-    private static string Folder(string name, [CallerFilePath] string here = "") =>
+    public static string Folder(string name, [CallerFilePath] string here = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "books", name));
 }

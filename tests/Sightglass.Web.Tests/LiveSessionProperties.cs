@@ -1,6 +1,7 @@
 using CsCheck;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Live;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Tests;
 

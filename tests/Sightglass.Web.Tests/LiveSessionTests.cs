@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Live;
 using Sightglass.World;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Tests;
 

@@ -1,5 +1,6 @@
 using Sightglass.Web.Live;
 using Sightglass.World;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Tests;
 

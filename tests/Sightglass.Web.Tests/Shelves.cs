@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Live;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Tests;
 

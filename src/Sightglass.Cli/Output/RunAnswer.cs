@@ -17,6 +17,7 @@ internal sealed record RunAnswer(
     double EndS,
     long Steps,
     string Hash,
+    string? RecordedHash,
     string? Trouble,
     string Build,
     IReadOnlyList<RunAnswer.ColumnRow> Columns,
@@ -25,7 +26,7 @@ internal sealed record RunAnswer(
 {
     public static RunAnswer Of(RunResult r) => new(
         r.Request.Plan.Book.Title,
-        r.Request.Start.Situation.Name,
+        r.Request.StartName,
         r.Request.Plan.Book.RoadNumberInUse,
         r.Request.Seed,
         r.Request.Case,
@@ -36,6 +37,7 @@ internal sealed record RunAnswer(
         r.End.Seconds,
         r.Steps,
         r.Hash.ToString("x16", System.Globalization.CultureInfo.InvariantCulture),
+        r.Recorded,
         r.Trouble,
         BuildName.Text,
         [.. r.Recorder.Columns.Select(c => new ColumnRow(c.Name, c.Unit.Symbol, c.Sort.ToString().ToLowerInvariant(), c.Words.Count == 0 ? null : c.Words))],

@@ -12,7 +12,7 @@ internal static class RunText
     {
         RunRequest request = result.Request;
         string road = request.Plan.Book.RoadNumberInUse is { } number ? $" {number}" : "";
-        output.WriteLine($"{request.Plan.Book.Title}{road}: {request.Start.Situation.Name}, seed {request.Seed}, case {request.Case}{(request.Title is null ? "" : $"; card: {request.Title}")}");
+        output.WriteLine($"{request.Plan.Book.Title}{road}: {request.StartName}, seed {request.Seed}, case {request.Case}{(request.Title is null ? "" : $"; card: {request.Title}")}");
         foreach (JournalEntry entry in result.Journal)
         {
             output.WriteLine($"{Clock.Text(entry.Time),9}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
@@ -28,6 +28,11 @@ internal static class RunText
         if (result.Trouble is { } trouble)
         {
             output.WriteLine($"Undecided: {trouble}.");
+        }
+
+        if (result.Recorded is { } recorded)
+        {
+            output.WriteLine(result.IsOtherThanRecorded ? $"The session was closed with another hash, {recorded}." : "The session was closed with the same hash.");
         }
 
         output.WriteLine($"Ran {Clock.Text(result.End)} in {result.Steps} steps; hash {result.Hash:x16}; {BuildName.Text}");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Records;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
@@ -8,12 +9,16 @@ namespace Sightglass.Cli.Runs;
 
 /// <summary>What is to be run.</summary>
 /// <param name="Plan">The machine.</param>
-/// <param name="Start">Where it starts.</param>
+/// <param name="Start">Where it starts; null for the machine as built.</param>
 /// <param name="Choices">The programs of a card, or none.</param>
 /// <param name="Title">The card's, or null.</param>
 /// <param name="Seed">With the case it settles every draw.</param>
 /// <param name="Case">Which case.</param>
 /// <param name="For">How long; null until the card has ended.</param>
 /// <param name="Every">Between samples.</param>
+/// <param name="Record">A session whose actions are done again, or null.</param>
 internal sealed record RunRequest(
-    Plan Plan, SituationStart Start, ImmutableArray<ProgramChoice> Choices, string? Title, ulong Seed, ulong Case, SimTime? For, SimTime Every);
+    Plan Plan, SituationStart? Start, ImmutableArray<ProgramChoice> Choices, string? Title, ulong Seed, ulong Case, SimTime? For, SimTime Every, SessionRecord? Record = null)
+{
+    public string StartName => Start?.Situation.Name ?? "as built";
+}

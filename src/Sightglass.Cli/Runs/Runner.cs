@@ -1,5 +1,6 @@
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Records;
 using Sightglass.World.Runs;
 
 namespace Sightglass.Cli.Runs;
@@ -11,7 +12,7 @@ internal static class Runner
     {
         using LaneBank bank = new(request.Plan);
         World.World world = new(bank, 0) { Journal = [] };
-        request.Start.Apply(world, request.Seed, request.Case);
+        request.Start?.Apply(world, request.Seed, request.Case);
         Recorder recorder = new(columns, request.Every);
         recorder.Attach(world);
         CardRun? run = null;
@@ -19,6 +20,11 @@ internal static class Runner
         {
             run = new(request.Choices) { RestAtEnd = request.For is null };
             world.Begin(run);
+        }
+
+        if (request.Record is { } record)
+        {
+            Replay.Schedule(world, record);
         }
 
         world.RunTo(request.For ?? SimTime.FromSeconds(world.HumanTimes.LongestRun));

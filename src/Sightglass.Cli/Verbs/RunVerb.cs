@@ -9,6 +9,7 @@ using Sightglass.Cli.Output;
 using Sightglass.Cli.Runs;
 using Sightglass.Cli.Tries;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Records;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
@@ -29,6 +30,12 @@ internal sealed class RunVerb : BookVerb
     private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws, with the case.", DefaultValueFactory = _ => 1 };
     private readonly Option<ulong> _case = new("--case") { Description = "Which case of the situation.", DefaultValueFactory = _ => 0 };
     private readonly Option<string?> _csv = new("--csv") { Description = "Write the samples to this file; - for the terminal.", HelpName = "FILE" };
+
+    private readonly Option<string?> _record = new("--record")
+    {
+        Description = "Do again what was done in a session of the pages: its record brings situation, case and actions. Says whether it ends in the same hash.",
+        HelpName = "FILE",
+    };
 
     private readonly Option<string[]> _show = new("--show", "-s")
     {
@@ -51,12 +58,14 @@ internal sealed class RunVerb : BookVerb
         Add(_seed);
         Add(_case);
         Add(_csv);
+        Add(_record);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("run \"leaking compartment\" --card empty-a-leaking-compartment --case 7", "a card in one of its cases, told step by step"),
         ("run \"idle, nothing wrong\" --for 10h --every 60s --show \"volume of aft compartment\" --csv idle.csv", "ten hours of an idle machine, for a spreadsheet"),
+        ("run --record records/current.jsonl --every 10s --csv session.csv", "a session of the pages done again, without pages"),
         ("run --book books/smallest --for 30min --every 60s --show all", "everything in a book with one tank and one hole"),
     ];
 
@@ -75,9 +84,41 @@ internal sealed class RunVerb : BookVerb
             return Refuse(line, folder, inspection.Found);
         }
 
+        if (line.GetValue(_record) is { } path)
+        {
+            return WithRecord(line) is { } twice ? WrongUse(line, $"A record brings its own: leave out {twice}.")
+                : RecordSource.Read(path, inspection, line.InvocationConfiguration.Error) is { } record ? Repeat(line, inspection, record)
+                : Task.FromResult(ExitCode.WrongUse);
+        }
+
         return FindSituation(line, book) is { } situation && HasRoadNumber(line, inspection, NumberFor(line, situation))
             ? Run(line, inspection, situation)
             : Task.FromResult(ExitCode.WrongUse);
+    }
+
+    // What was typed that the record says itself.
+    private string? WithRecord(ParseResult line) =>
+        line.GetValue(_situation) is not null ? "SITUATION"
+        : new Option[] { _card, _seed, _case, RoadNumber }.FirstOrDefault(o => line.GetResult(o) is { Implicit: false })?.Name;
+
+    private Task<int> Repeat(ParseResult line, BookInspection inspection, SessionRecord record)
+    {
+        SessionStart start = record.Header.Start;
+        Plan plan = inspection.PlanFor(start.RoadNumber)!;
+        DiagnosticList found = [];
+        if (Sampling(line, plan, found) is not { } sampling)
+        {
+            return Task.FromResult(ExitCode.WrongUse);
+        }
+
+        SituationStart? from = start.Situation is { } name ? SituationStart.Bind(plan, plan.Book.Situations[name], found) : null;
+        if (found.HasErrors)
+        {
+            return Refuse(line, inspection.Folder, found);
+        }
+
+        SimTime until = sampling.For is { } length && length.Ticks < record.End ? length : new(record.End);
+        return Told(line, Runner.Run(new(plan, from, [], null, start.Seed, start.Case, until, sampling.Every, record), sampling.Columns));
     }
 
     private string? NumberFor(ParseResult line, Situation situation) => line.GetValue(RoadNumber) ?? situation.RoadNumber;
@@ -86,14 +127,8 @@ internal sealed class RunVerb : BookVerb
     {
         Plan plan = inspection.PlanFor(NumberFor(line, situation))!;
         DiagnosticList found = [];
-        SimTime? length = Time(line.GetValue(_for), found);
-        SimTime? every = Time(line.GetValue(_every), found);
-        ColumnFinder finder = new(plan);
-        string[] show = line.GetValue(_show)!;
-        List<Column> columns = show.Length == 0 ? finder.Usual() : finder.Find(show, found);
-        if (found.HasErrors || every is null)
+        if (Sampling(line, plan, found) is not { } sampling)
         {
-            Findings.Print(line.InvocationConfiguration.Error, "", found);
             return Task.FromResult(ExitCode.WrongUse);
         }
 
@@ -119,8 +154,29 @@ internal sealed class RunVerb : BookVerb
             return WrongUse(line, $"The card `{title}` is for {role}, and in `{situation.Name}` there is none; choose another situation or add one under `people:`.");
         }
 
-        SimTime? until = length ?? (choices.IsEmpty ? SimTime.FromSeconds(1800) : null);
-        RunResult result = Runner.Run(new(plan, start, choices, title, line.GetValue(_seed), line.GetValue(_case), until, every.Value), columns);
+        SimTime? until = sampling.For ?? (choices.IsEmpty ? SimTime.FromSeconds(1800) : null);
+        return Told(line, Runner.Run(new(plan, start, choices, title, line.GetValue(_seed), line.GetValue(_case), until, sampling.Every), sampling.Columns));
+    }
+
+    /// <summary>What is to be shown, how often and for how long; null after saying what is wrong.</summary>
+    private (SimTime? For, SimTime Every, List<Column> Columns)? Sampling(ParseResult line, Plan plan, DiagnosticList found)
+    {
+        SimTime? length = Time(line.GetValue(_for), found);
+        SimTime? every = Time(line.GetValue(_every), found);
+        ColumnFinder finder = new(plan);
+        string[] show = line.GetValue(_show)!;
+        List<Column> columns = show.Length == 0 ? finder.Usual() : finder.Find(show, found);
+        if (found.HasErrors || every is null)
+        {
+            Findings.Print(line.InvocationConfiguration.Error, "", found);
+            return null;
+        }
+
+        return (length, every.Value, columns);
+    }
+
+    private Task<int> Told(ParseResult line, RunResult result)
+    {
         Write(line, result);
         return Task.FromResult(result.IsGood ? ExitCode.Good : ExitCode.No);
     }

@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
 using Sightglass.Book.Model;
@@ -41,7 +39,7 @@ public sealed class BookShelf
             return null;
         }
 
-        BookShelf shelf = new(Path.GetFullPath(folder), book, HashOf(folder));
+        BookShelf shelf = new(Path.GetFullPath(folder), book, BookHash.Of(folder));
         foreach (string road in shelf.RoadNumbers)
         {
             if (PlanCompiler.Compile(road.Length == 0 ? book : book.For(road), found) is not { } plan)
@@ -57,16 +55,4 @@ public sealed class BookShelf
 
     /// <summary>The plan of a road number, or of the first where it is unknown.</summary>
     public Plan PlanOf(string? roadNumber) => _plans.TryGetValue(roadNumber ?? "", out Plan? plan) ? plan : _plans[RoadNumbers[0]];
-
-    private static string HashOf(string folder)
-    {
-        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (string file in Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes(Path.GetRelativePath(folder, file).Replace('\\', '/')));
-            hash.AppendData(File.ReadAllBytes(file));
-        }
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
-    }
 }

@@ -2,6 +2,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
 using Sightglass.World;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Live;
 

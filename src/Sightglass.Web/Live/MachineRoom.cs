@@ -1,5 +1,6 @@
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Live;
 

@@ -6,6 +6,7 @@ using Sightglass.Book.Model;
 using Sightglass.Web.Live;
 using Sightglass.World;
 using Sightglass.World.Journal;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Machine;
 

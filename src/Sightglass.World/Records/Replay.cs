@@ -4,14 +4,14 @@ using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Situations;
 
-namespace Sightglass.Web.Live;
+namespace Sightglass.World.Records;
 
 /// <summary>Puts worlds where a record says. A live session, its replay and a run without pages go the same way, bit for bit.</summary>
 public static class Replay
 {
     /// <summary>Puts a world, just made, at a start.</summary>
     /// <returns>False where the situation does not fit the plan; what is wrong is in <paramref name="found"/>.</returns>
-    public static bool Begin(World.World world, SessionStart start, DiagnosticList found)
+    public static bool Begin(World world, SessionStart start, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(start);
@@ -32,7 +32,7 @@ public static class Replay
     }
 
     /// <summary>Hands a world all actions of a record; they happen when it gets there.</summary>
-    public static void Schedule(World.World world, SessionRecord record)
+    public static void Schedule(World world, SessionRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
         foreach (RecordLine line in record.Lines)
@@ -51,7 +51,7 @@ public static class Replay
     {
         ArgumentNullException.ThrowIfNull(record);
         using LaneBank bank = new(plan);
-        World.World world = new(bank, 0);
+        World world = new(bank, 0);
         DiagnosticList found = new();
         if (!Begin(world, record.Header.Start, found))
         {

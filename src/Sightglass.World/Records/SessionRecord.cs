@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 
-namespace Sightglass.Web.Live;
+namespace Sightglass.World.Records;
 
 /// <summary>A record as read: a header and what follows. JSON, one object a line.</summary>
 public sealed record SessionRecord(RecordHeader Header, ImmutableArray<RecordLine> Lines)
 {
     internal static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
+
+    /// <summary>The hash with which the session was closed, hexadecimal; null where it was not.</summary>
+    public string? Hash => Lines.IsEmpty ? null : Lines[^1].Hash;
 
     /// <summary>The last moment that the record knows of, ticks.</summary>
     public long End => Lines.IsEmpty ? 0 : Lines.Max(l => l.At);

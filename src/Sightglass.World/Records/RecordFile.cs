@@ -1,4 +1,4 @@
-namespace Sightglass.Web.Live;
+namespace Sightglass.World.Records;
 
 /// <summary>A record on disk that grows. What <see cref="Append"/> has returned from is on disk.</summary>
 public sealed class RecordFile : IDisposable

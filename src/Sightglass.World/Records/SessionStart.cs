@@ -1,4 +1,4 @@
-namespace Sightglass.Web.Live;
+namespace Sightglass.World.Records;
 
 /// <summary>Where a live world starts: everything a replay needs besides the actions.</summary>
 /// <param name="RoadNumber">Null for a book without road numbers.</param>

@@ -1,4 +1,4 @@
-namespace Sightglass.Web.Live;
+namespace Sightglass.World.Records;
 
 /// <summary>The first line of a record.</summary>
 /// <param name="Format">Version of the record's format.</param>

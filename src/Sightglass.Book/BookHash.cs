@@ -1,0 +1,22 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Sightglass.Book;
+
+/// <summary>Tells one state of a book's files from another, so that a record says which book it was made with.</summary>
+public static class BookHash
+{
+    /// <summary>Hash of the names and bytes of all <c>*.yaml</c> files in a folder: 16 hexadecimal digits of SHA-256.</summary>
+    public static string Of(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (string file in Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(Path.GetRelativePath(folder, file).Replace('\\', '/')));
+            hash.AppendData(File.ReadAllBytes(file));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
+    }
+}
