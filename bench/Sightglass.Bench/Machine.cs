@@ -34,6 +34,11 @@ internal static class Machine
 
     private static string Compiler()
     {
+        if (!Directory.Exists(Paths.Output))
+        {
+            return "not built here";
+        }
+
         using System.Diagnostics.Process gcc = System.Diagnostics.Process.Start(
             new System.Diagnostics.ProcessStartInfo("gcc", "--version") { RedirectStandardOutput = true })!;
         return (gcc.StandardOutput.ReadLine() ?? "unknown") + ", -O3 -march=native -fno-math-errno";

@@ -10,7 +10,23 @@ switch (verb)
         }
 
         return 0;
+    case "trials":
+        using (Report report = Report.For("trials"))
+        {
+            TrialsBench.Run(report, rounds: args.Length > 1 ? int.Parse(args[1]) : 9, cases: args.Length > 2 ? int.Parse(args[2]) : 512);
+        }
+
+        return 0;
+    case "start":
+        using (Report report = Report.For("start"))
+        {
+            StartBench.Run(report, rounds: args.Length > 1 ? int.Parse(args[1]) : 9);
+        }
+
+        return 0;
     default:
         Console.Error.WriteLine("bench/run kernel [ROUNDS]   the kernel against the baseline integrator, interleaved, in one run");
+        Console.Error.WriteLine("bench/run trials [ROUNDS] [CASES]   how fast a card is tried, and a case against the bare kernel");
+        Console.Error.WriteLine("bench/run start [ROUNDS]    the command line from a standing start");
         return 2;
 }

@@ -11,7 +11,7 @@ internal sealed class Report : IDisposable
     {
         string day = TimeProvider.System.GetUtcNow().ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         Directory.CreateDirectory(Paths.Results);
-        Report report = new(Path.Combine(Paths.Results, $"{day}-{subject}.md"));
+        Report report = new(Path.Combine(Paths.Results, $"{subject}.md"));
         report.Line($"# {char.ToUpperInvariant(subject[0])}{subject[1..]}, {day}");
         report.Line();
         foreach (string line in Machine.Describe())

@@ -2,10 +2,8 @@ using Sightglass.Plant.Signals;
 
 namespace Sightglass.World;
 
-/// <summary>A margin that somebody waits for: a condition of a card, a must-never, a hazard. It only tells.</summary>
-/// <param name="owner">Who is told.</param>
-/// <param name="margin">Negative until it comes true.</param>
-internal sealed class Sentinel(int owner, Signal margin)
+/// <summary>A margin that somebody waits for: a condition of a card, a must-never, a hazard. It only tells. Used again and again.</summary>
+internal sealed class Sentinel
 {
     /// <summary>The card's wait.</summary>
     public const int Wait = 0;
@@ -19,10 +17,17 @@ internal sealed class Sentinel(int owner, Signal margin)
     /// <summary>Hazards are numbered from here on.</summary>
     public const int Hazard = 1000;
 
-    public int Owner { get; } = owner;
+    /// <summary>Who is told.</summary>
+    public int Owner { get; private set; }
 
-    public Signal Margin { get; } = margin;
+    /// <summary>Negative until it comes true.</summary>
+    public Signal Margin { get; private set; } = null!;
 
     /// <summary>Value when last looked at, at or after the moment it was set.</summary>
     public double Last { get; set; }
+
+    /// <summary>Value at the nearest end of the pending steps; not a number where that has not been looked at.</summary>
+    public double AtEnd { get; set; }
+
+    public void Set(int owner, Signal margin, double last) => (Owner, Margin, Last, AtEnd) = (owner, margin, last, double.NaN);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
 using Sightglass.Network.Step;
@@ -7,6 +8,12 @@ namespace Sightglass.World;
 
 public sealed partial class World
 {
+    /// <summary>In view is nothing that is known.</summary>
+    private static readonly SimTime Nowhere = new(-1);
+
+    /// <summary>In view will be the end of the step that has been asked for.</summary>
+    private static readonly SimTime AtProposedEnd = new(-2);
+
     /// <summary>
     /// Goes as far as it can without its networks. Afterwards either they have tasks (iterate their groups until all are done, then call
     /// again), or the world rests at its limit or its end.
@@ -27,19 +34,14 @@ public sealed partial class World
                     break;
                 case Phase.Locate when Locate():
                     return true;
-                case Phase.Ready:
-                    if (!GoToNext())
-                    {
-                        return _phase == Phase.Event;
-                    }
-
-                    break;
+                case Phase.Ready when !GoToNext():
+                    return false;
                 case Phase.Event:
                     _bank.LookAtEnds();
                     InView = true;
                     Happen();
                     break;
-                case Phase.Change:
+                case Phase.Change when ComesIntoView():
                     ApplySlots();
                     _phase = Phase.Propose;
                     break;
@@ -92,6 +94,7 @@ public sealed partial class World
 
         if (any)
         {
+            Array.Fill(_viewAt, Nowhere);
             Trace();
             _phase = Phase.Propose;
             _fireAt = SimTime.Never;
@@ -118,9 +121,11 @@ public sealed partial class World
             if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
             {
                 _bank.Group(i).Propose(_lane);
+                _viewAt[i] = AtProposedEnd;
             }
         }
 
+        ForgetEnds();
         _phase = Phase.LookAhead;
         return AnyTask();
     }
@@ -137,7 +142,9 @@ public sealed partial class World
                 return false;
             }
 
-            _horizon = SimTime.Min(_horizon, _bank.Group(i).PendingEnd(_lane));
+            SimTime end = _bank.Group(i).PendingEnd(_lane);
+            _viewAt[i] = _viewAt[i] == AtProposedEnd ? end : _viewAt[i];
+            _horizon = SimTime.Min(_horizon, end);
         }
 
         if (_restored is { } kept)
@@ -155,15 +162,18 @@ public sealed partial class World
             return false;
         }
 
-        PeekAll(_horizon);
+        if (!EndsAreKnown())
+        {
+            Look(_horizon);
+        }
+
         _phase = Phase.Judge;
         return AnyTask();
     }
 
     private void Judge()
     {
-        _bank.LookAtEnds();
-        double atEnd = Greatest();
+        double atEnd = GreatestAtEnd();
         if (atEnd < 0)
         {
             _phase = Phase.Ready;
@@ -206,11 +216,11 @@ public sealed partial class World
         if (!_bracket.IsClosed)
         {
             _tried = _bracket.Next();
-            PeekAll(new(_bracketBase.Ticks + _tried));
+            Look(new(_bracketBase.Ticks + _tried));
         }
     }
 
-    /// <summary>To the next event, step's end or the limit. False when the world rests or waits for a look.</summary>
+    /// <summary>To the next event, step's end or the limit. False when the world rests.</summary>
     private bool GoToNext()
     {
         SimTime next = SimTime.Min(Agenda.Next, SimTime.Min(_fireAt, _horizon));
@@ -231,9 +241,71 @@ public sealed partial class World
             }
         }
 
-        PeekAll(Now);
-        _phase = Phase.Event;
-        return false;
+        if (_pendingFirings || next == _fireAt || !HappenUnseen())
+        {
+            Look(Now);
+            _phase = Phase.Event;
+        }
+
+        return true;
+    }
+
+    /// <summary>
+    /// What happens at the clock's moment while nobody looks at the machine (somebody has arrived, has spoken, has turned a handle): nothing need
+    /// be brought into view for it.
+    /// </summary>
+    /// <returns>False when somebody looks, or a margin may have jumped without a change of the networks.</returns>
+    private bool HappenUnseen()
+    {
+        while (Agenda.Next <= Now)
+        {
+            if (NeedsLook(Agenda.First))
+            {
+                return false;
+            }
+
+            _blind = true;
+            Handle(Agenda.TakeFirst());
+            _blind = false;
+        }
+
+        if (!_slotsMoved)
+        {
+            _phase = AllPending() ? Phase.Ready : Phase.Propose;
+            return true;
+        }
+
+        _unseen = SlotsChangeAnything();
+        if (_unseen)
+        {
+            CutAll();
+        }
+
+        return _unseen;
+    }
+
+    private bool NeedsLook(AgendaEntry entry) => entry.Kind != AgendaKind.Person || Run is null || Run.Looks(_people[entry.Id]);
+
+    /// <summary>After a cut that nobody looked at: the margins at that moment. False while it must still be brought into view.</summary>
+    private bool ComesIntoView()
+    {
+        if (!_unseen)
+        {
+            return true;
+        }
+
+        Look(Now);
+        if (AnyTask())
+        {
+            return false;
+        }
+
+        _unseen = false;
+        _bank.LookAtEnds();
+        InView = true;
+        TellTrue();
+        RememberMargins();
+        return true;
     }
 
     private void CommitEnds()
@@ -245,17 +317,23 @@ public sealed partial class World
             {
                 _pendingFirings |= group.Fired(_lane) != 0;
                 group.Commit(_lane);
+                _viewAt[i] = _viewAt[i] == Now ? Now : Nowhere;
             }
         }
 
         Trace();
     }
 
-    private void PeekAll(SimTime at)
+    /// <summary>Brings the state at a moment into view; where it is already, nothing is asked of the network.</summary>
+    private void Look(SimTime at)
     {
         for (int i = 0; i < _bank.Networks; i++)
         {
-            _bank.Group(i).Peek(_lane, at);
+            if (_viewAt[i] != at)
+            {
+                _bank.Group(i).Peek(_lane, at);
+                _viewAt[i] = at;
+            }
         }
     }
 
@@ -280,17 +358,30 @@ public sealed partial class World
 
         TellTrue();
         RememberMargins();
-        if (!SlotsChangeAnything())
+        if (_slotsMoved && SlotsChangeAnything())
         {
-            _phase = AllPending() ? Phase.LookAhead : Phase.Propose;
+            CutAll();
             return;
         }
 
+        if (_slotsMoved)
+        {
+            ForgetEnds();
+            _slotsMoved = false;
+        }
+
+        _phase = AllPending() ? Phase.LookAhead : Phase.Propose;
+    }
+
+    private void CutAll()
+    {
         for (int i = 0; i < _bank.Networks; i++)
         {
-            if (_bank.Group(i).PendingEnd(_lane) != SimTime.Never)
+            LaneGroup group = _bank.Group(i);
+            if (group.PendingEnd(_lane) != SimTime.Never)
             {
-                _bank.Group(i).Cut(_lane, Now);
+                group.Cut(_lane, Now);
+                _viewAt[i] = group.Task(_lane) != LaneTask.None || _viewAt[i] == Now ? Now : Nowhere;
                 _cutting = true;
             }
         }
@@ -316,7 +407,8 @@ public sealed partial class World
         switch (entry.Kind)
         {
             case AgendaKind.Fault:
-                PutIn(_faults[entry.Id]);
+                (Situations.FaultSlots fault, int first) = _faults[entry.Id];
+                PutIn(fault, CollectionsMarshal.AsSpan(_faultValues).Slice(first, fault.Values.Length));
                 break;
             case AgendaKind.Action:
                 Act(_actions[entry.Id]);

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
@@ -16,16 +17,29 @@ public sealed partial class World
     public double? Read(Item item)
     {
         ArgumentNullException.ThrowIfNull(item);
-        return ConditionCompiler.ReadingOf(Plan, item) is { } signal
+        return Plan.ReadingOf(item) is { } signal
             ? ConditionCompiler.Rounded(item.Reading!, Value(signal))
             : null;
     }
 
     /// <summary>Schedules a fault of the situation.</summary>
-    public void AddFault(DrawnFault fault, SimTime at)
+    /// <returns>Its values, as they are where nothing is said, to be set; only until the next fault is added.</returns>
+    internal Span<double> AddFault(FaultSlots fault, SimTime at)
     {
-        _faults.Add(fault);
-        Agenda.Add(new(at, AgendaKind.Fault, _faults.Count - 1));
+        Agenda.Add(new(at, AgendaKind.Fault, _faults.Count));
+        return KeepFault(fault);
+    }
+
+    private Span<double> KeepFault(FaultSlots fault)
+    {
+        int first = _faultValues.Count;
+        _faults.Add((fault, first));
+        foreach (FaultValue value in fault.Values)
+        {
+            _faultValues.Add(value.Usual);
+        }
+
+        return CollectionsMarshal.AsSpan(_faultValues)[first..];
     }
 
     internal void StartWalk(Person person, int place)
@@ -52,18 +66,17 @@ public sealed partial class World
 
     internal static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
-    private void PutIn(DrawnFault fault)
+    private void PutIn(FaultSlots fault, ReadOnlySpan<double> values)
     {
         Note(JournalKind.Truth, $"Truth: {fault.Fault} of {fault.Item}.");
-        ItemPlan plan = Plan.Items[fault.Item];
-        if (fault.Fault == "stuck" && plan.Held is { } held && Plan.Items[fault.Item].Shown is { } shown)
+        if (fault.Sticks && fault.Plan.Held is { } held && fault.Plan.Shown is { } shown)
         {
-            SetSlot(held, Value(shown) + (plan.Bias is { } bias ? GetSlot(bias) : 0));
+            SetSlot(held, Value(shown) + (fault.Plan.Bias is { } bias ? GetSlot(bias) : 0));
         }
 
-        foreach (FaultValue value in plan.Faults[fault.Fault])
+        for (int i = 0; i < fault.Values.Length; i++)
         {
-            SetSlot(value.Slot, fault.Values.TryGetValue(value.Name, out double given) ? given : value.Usual);
+            SetSlot(fault.Values[i].Slot, values[i]);
         }
     }
 
@@ -90,7 +103,8 @@ public sealed partial class World
                 StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place));
                 break;
             case WorldAction.PutIn p:
-                PutIn(new(p.Item, p.Fault, p.Values));
+                FaultSlots slots = FaultSlots.Of(Plan, p.Item, p.Fault);
+                PutIn(slots, slots.Fill(new double[slots.Values.Length], p.Values));
                 break;
             case WorldAction.TakeOut t:
                 TakeOut(t.Item, t.Fault);

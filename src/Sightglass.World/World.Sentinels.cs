@@ -10,7 +10,7 @@ public sealed partial class World
     internal double Watch(int owner, Signal margin)
     {
         double now = Value(margin);
-        _sentinels.Add(new(owner, margin) { Last = now });
+        AddSentinel(owner, margin, now);
         return now;
     }
 
@@ -20,9 +20,71 @@ public sealed partial class World
         {
             if (_sentinels[i].Owner == owner)
             {
+                _idle.Push(_sentinels[i]);
                 _sentinels.RemoveAt(i);
             }
         }
+    }
+
+    private void AddSentinel(int owner, Signal margin, double last)
+    {
+        Sentinel sentinel = _idle.Count > 0 ? _idle.Pop() : new();
+        sentinel.Set(owner, margin, last);
+        _sentinels.Add(sentinel);
+    }
+
+    private void StopWatchingAll()
+    {
+        foreach (Sentinel s in _sentinels)
+        {
+            _idle.Push(s);
+        }
+
+        _sentinels.Clear();
+    }
+
+    /// <summary>The pending steps or the slots are others: what margins come to at their end is open again.</summary>
+    private void ForgetEnds()
+    {
+        foreach (Sentinel s in _sentinels)
+        {
+            s.AtEnd = double.NaN;
+        }
+    }
+
+    /// <summary>Whether every sentinel that has not come true yet is known at the nearest end of a pending step.</summary>
+    private bool EndsAreKnown()
+    {
+        foreach (Sentinel s in _sentinels)
+        {
+            if (s.Last < 0 && double.IsNaN(s.AtEnd))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>The greatest margin at the nearest end of a pending step among sentinels that have not come true yet.</summary>
+    private double GreatestAtEnd()
+    {
+        if (!EndsAreKnown())
+        {
+            _bank.LookAtEnds();
+        }
+
+        double greatest = double.NegativeInfinity;
+        foreach (Sentinel s in _sentinels)
+        {
+            if (s.Last < 0)
+            {
+                s.AtEnd = double.IsNaN(s.AtEnd) ? s.Margin.Evaluate(_bank)[_lane] : s.AtEnd;
+                greatest = s.AtEnd > greatest ? s.AtEnd : greatest;
+            }
+        }
+
+        return greatest;
     }
 
     /// <summary>The greatest margin among sentinels that have not come true yet, from what is in view.</summary>

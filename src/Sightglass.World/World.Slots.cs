@@ -23,7 +23,7 @@ public sealed partial class World
     public double Value(Plant.Signals.Signal signal)
     {
         ArgumentNullException.ThrowIfNull(signal);
-        return signal.Evaluate(_bank)[_lane];
+        return _blind ? throw new InvalidOperationException("Nothing is in view: this event was said not to look at the machine.") : signal.Evaluate(_bank)[_lane];
     }
 
     /// <summary>Sets a slot and what follows from it at once. Networks follow when the moment is over.</summary>
@@ -34,6 +34,7 @@ public sealed partial class World
             return;
         }
 
+        _slotsMoved = true;
         _slots[slot.Index] = value;
         _bank.SetSlot(_lane, slot, value);
         foreach (PulseRule pulse in Plan.Pulses)
@@ -90,6 +91,9 @@ public sealed partial class World
 
             again = ArmSwitches();
         }
+
+        _slotsMoved = false;
+        Array.Fill(_viewAt, Nowhere);
     }
 
     private void Apply(Binding binding, ref double applied)

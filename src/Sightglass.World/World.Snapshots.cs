@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Sightglass.Network.Groups;
 using Sightglass.World.Agenda;
 using Sightglass.World.People;
@@ -31,7 +32,7 @@ public sealed partial class World
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
             People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)]))],
             Actions = [.. _actions],
-            Faults = [.. _faults],
+            Faults = [.. _faults.Select(f => f.Slots.Named(CollectionsMarshal.AsSpan(_faultValues).Slice(f.First, f.Slots.Values.Length)))],
             Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
             Run = Run?.Save(),
         };
@@ -73,7 +74,12 @@ public sealed partial class World
         }
 
         _actions.AddRange(snapshot.Actions);
-        _faults.AddRange(snapshot.Faults);
+        foreach (Situations.DrawnFault fault in snapshot.Faults)
+        {
+            Situations.FaultSlots slots = Situations.FaultSlots.Of(Plan, fault.Item, fault.Fault);
+            slots.Fill(KeepFault(slots), fault.Values);
+        }
+
         (_trajectory, _firingsSince, _firings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings);
         RestoreRun(snapshot, run);
         _restored = snapshot;
@@ -92,7 +98,7 @@ public sealed partial class World
         run.Restore(this, saved);
         foreach (SentinelSnapshot s in snapshot.Sentinels)
         {
-            _sentinels.Add(new(s.Owner, run.MarginOf(s.Owner)) { Last = s.Last });
+            AddSentinel(s.Owner, run.MarginOf(s.Owner), s.Last);
         }
     }
 

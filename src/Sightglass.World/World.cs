@@ -24,10 +24,13 @@ public sealed partial class World
     private readonly double[] _slots;
     private readonly double[] _applied;
     private readonly List<Sentinel> _sentinels = [];
+    private readonly Stack<Sentinel> _idle = new();
+    private readonly SimTime[] _viewAt;
     private readonly List<Person> _people = [];
     private readonly List<Person> _known = [];
     private readonly List<WorldAction> _actions = [];
-    private readonly List<Situations.DrawnFault> _faults = [];
+    private readonly List<(Situations.FaultSlots Slots, int First)> _faults = [];
+    private readonly List<double> _faultValues = [];
     private Phase _phase;
     private SimTime _horizon;
     private SimTime _fireAt = SimTime.Never;
@@ -38,6 +41,9 @@ public sealed partial class World
     private long _tried;
     private bool _pendingFirings;
     private bool _cutting;
+    private bool _slotsMoved;
+    private bool _unseen;
+    private bool _blind;
     private Snapshots.WorldSnapshot? _restored;
     private int _firings;
 
@@ -51,6 +57,7 @@ public sealed partial class World
         HumanTimes = times ?? new();
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
+        _viewAt = new SimTime[bank.Networks];
         Reset();
     }
 
@@ -115,18 +122,21 @@ public sealed partial class World
         }
 
         Array.Fill(_applied, double.NaN);
+        Array.Fill(_viewAt, Nowhere);
         Agenda.Clear();
-        _sentinels.Clear();
+        StopWatchingAll();
         _people.Clear();
         _actions.Clear();
         _faults.Clear();
+        _faultValues.Clear();
         Journal?.Clear();
         Run = null;
         Trouble = null;
         Now = Limit = SimTime.Zero;
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
-        _pendingFirings = _cutting = false;
+        _pendingFirings = _cutting = _unseen = _blind = false;
+        _slotsMoved = true;
         InView = false;
         _restored = null;
         _firings = 0;
@@ -136,9 +146,11 @@ public sealed partial class World
     }
 
     /// <summary>Puts somebody at a place.</summary>
-    public Person AddPerson(Book.Model.Role role, string place)
+    public Person AddPerson(Book.Model.Role role, string place) => AddPerson(role, Plan.Ways.IndexOf(place));
+
+    /// <summary>Puts somebody at a place by its number in the plan's way table.</summary>
+    public Person AddPerson(Book.Model.Role role, int at)
     {
-        int at = Plan.Ways.IndexOf(place);
         if (_people.Count == _known.Count)
         {
             _known.Add(new(_people.Count, role, at));

@@ -9,9 +9,17 @@ public sealed record TextTemplate(ImmutableArray<TextPart> Parts)
 {
     public static readonly TextTemplate Empty = new([]);
 
+    /// <summary>The whole text where no number goes into it.</summary>
+    private readonly string? _fixed = Parts.All(p => p is TextPart.Words) ? string.Concat(Parts.OfType<TextPart.Words>().Select(w => w.Text)) : null;
+
     /// <summary>The text as said, with the numbers written down so far (SI, by index of <see cref="CardProgram.Names"/>).</summary>
     public string Say(ReadOnlySpan<double> written)
     {
+        if (_fixed is not null)
+        {
+            return _fixed;
+        }
+
         StringBuilder text = new();
         foreach (TextPart part in Parts)
         {

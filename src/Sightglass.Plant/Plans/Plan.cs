@@ -33,6 +33,9 @@ public sealed class Plan
 
     public required ImmutableSortedDictionary<string, StartRule> Starts { get; init; }
 
+    /// <summary>What each instrument would show with every digit.</summary>
+    public required ImmutableSortedDictionary<string, Signal> Readings { get; init; }
+
     /// <summary>Margins of the book's facts.</summary>
     public required ImmutableSortedDictionary<string, Signal> Facts { get; init; }
 
@@ -46,6 +49,13 @@ public sealed class Plan
 
     /// <summary>Names of amounts in the order of each network's builder, for snapshots and records.</summary>
     public required ImmutableArray<ImmutableArray<string>> AmountNames { get; init; }
+
+    /// <summary>What an indication would show with every digit; null for an item that shows nothing.</summary>
+    public Signal? ReadingOf(Item item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return Readings.GetValueOrDefault(item.Name);
+    }
 
     /// <summary>The signal of a name in scope, or null.</summary>
     public Signal? FindSignal(string name) => Scope.TryGet(name, out Basics.Formulas.FormulaName found) ? Signals[found.Id] : null;

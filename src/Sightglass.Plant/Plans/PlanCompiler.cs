@@ -47,6 +47,7 @@ public static class PlanCompiler
             Pulses = [.. builder.Pulses],
             Items = builder.Items.ToImmutableSortedDictionary(StringComparer.Ordinal),
             Starts = builder.Starts.ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Readings = Readings(builder),
             Facts = facts,
             Signs = signs,
             Hazards = hazards,
@@ -54,6 +55,13 @@ public static class PlanCompiler
             AmountNames = [.. builder.AmountNames.Select(a => a.ToImmutableArray())],
         };
     }
+
+    private static ImmutableSortedDictionary<string, Signal> Readings(PlanBuilder builder) =>
+        builder.Items.Values.Where(p => p.Shown is not null && p.Item.Reading is not null).ToImmutableSortedDictionary(p => p.Item.Name, Reading, StringComparer.Ordinal);
+
+    private static Signal Reading(ItemPlan p) => p.Bias is { } bias && p.Stuck is { } stuck && p.Held is { } held
+        ? new ReadingSignal(p.Shown!, bias, stuck, held, p.Item.Reading!.Minimum, p.Item.Reading.Maximum)
+        : p.Shown!;
 
     /// <summary>In the order of the author's files, not of names: a name changed everywhere changes no bit of a result.</summary>
     private static void Pass(ClassBook book, Action<KindBuilder, Item> build)

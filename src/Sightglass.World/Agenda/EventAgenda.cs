@@ -15,6 +15,9 @@ public sealed class EventAgenda
     /// <summary>Everything to come, earliest first.</summary>
     public ReadOnlySpan<AgendaEntry> Entries => _entries.AsSpan(0, Count);
 
+    /// <summary>The next thing. Only where there is one.</summary>
+    public AgendaEntry First => _entries[0];
+
     public void Add(AgendaEntry entry)
     {
         if (Count == _entries.Length)

@@ -185,7 +185,7 @@ public sealed partial class CardRun
         int to = _world.Plan.Ways.IndexOf(place.Name);
         if (double.IsInfinity(_world.Plan.Ways.Seconds(person.Place, to)))
         {
-            End(OutcomeKind.Failed, $"there is no way to {place.Name}");
+            End(OutcomeKind.Failed, _margins.Say("there is no way to {0}", place.Name));
             return true;
         }
 
@@ -199,19 +199,19 @@ public sealed partial class CardRun
     {
         if (!item.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal))
         {
-            End(OutcomeKind.Failed, $"{item.Name} is not within reach");
+            End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", item.Name));
             return null;
         }
 
         if (operate && item.Authority is { } authority && !authority.Who.Contains(person.Role.Name, StringComparer.Ordinal))
         {
-            End(OutcomeKind.Failed, $"{person.Role.Name} may not operate {item.Name}");
+            End(OutcomeKind.Failed, _margins.Say("{0} may not operate {1}", person.Role.Name, item.Name));
             return null;
         }
 
         if (operate && item.Authority is { Permission: { } owner } && owner != person.Role.Name && !person.Permissions.Contains(item.Name))
         {
-            End(OutcomeKind.Failed, $"{item.Name} was operated without permission of {owner}");
+            End(OutcomeKind.Failed, _margins.Say("{0} was operated without permission of {1}", item.Name, owner));
             return null;
         }
 

@@ -23,7 +23,9 @@ public sealed partial class CardRun
     private readonly int[] _counters;
     private World _world = null!;
     private Person _holder = null!;
+    private readonly ImmutableArray<ProgramLooks> _looks;
     private CardProgram? _program;
+    private int _choice;
     private int _next;
     private bool _halfway;
     private int _actor;
@@ -44,6 +46,7 @@ public sealed partial class CardRun
         }
 
         _choices = choices;
+        _looks = [.. choices.Select(c => new ProgramLooks(c.Program))];
         _margins = margins ?? new();
         _written = new double[choices.Max(c => c.Program.Names.Length)];
         _counters = new int[choices.Max(c => c.Program.Counters)];
@@ -82,6 +85,10 @@ public sealed partial class CardRun
         world.Agenda.Add(new(world.Now + SimTime.FromSeconds(world.HumanTimes.LongestRun), AgendaKind.Deadline, 1));
         _actor = _holder.Id;
     }
+
+    /// <summary>Whether the machine must be in view for what comes when a person has finished what he was at.</summary>
+    internal bool Looks(Person person) =>
+        Ended == OutcomeKind.Running && person.Id == _actor && (_program is null || _looks[_choice].Needed(_next, _halfway));
 
     /// <summary>A person has finished what he was at.</summary>
     internal void Resume(Person person)
@@ -177,12 +184,11 @@ public sealed partial class CardRun
 
         _world.StopWatching(Sentinel.Wait);
         _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
-        foreach (ProgramChoice choice in _choices)
+        for (int i = 0; i < _choices.Length && _program is null; i++)
         {
-            if (choice.When is null || Holds(choice.When))
+            if (_choices[i].When is not { } when || Holds(when))
             {
-                _program = choice.Program;
-                break;
+                (_choice, _program) = (i, _choices[i].Program);
             }
         }
 
@@ -198,7 +204,7 @@ public sealed partial class CardRun
             Signal margin = _world.Plan.Facts[_program.MustNever[i].Name];
             if (_world.Watch(Sentinel.MustNever + i, margin) >= 0)
             {
-                End(OutcomeKind.Failed, $"{_program.MustNever[i].Name}, already when the card begins");
+                End(OutcomeKind.Failed, _margins.Say("{0}, already when the card begins", _program.MustNever[i].Name));
                 return false;
             }
         }
@@ -251,14 +257,18 @@ public sealed partial class CardRun
             _world.Limit = _world.Now;
         }
 
-        string words = kind switch
+        if (_world.Journal is not null)
         {
-            OutcomeKind.Done => "The card ended well.",
-            OutcomeKind.Stopped => $"The card ended safely, not done: {mechanism}",
-            OutcomeKind.NotApplicable => "The card is not to be used here.",
-            OutcomeKind.Undecided => $"Undecided: {mechanism}.",
-            _ => $"The card failed: {mechanism}.",
-        };
-        _world.Note(JournalKind.End, words, Step);
+            _world.Note(JournalKind.End, Words(kind, mechanism), Step);
+        }
     }
+
+    private static string Words(OutcomeKind kind, string mechanism) => kind switch
+    {
+        OutcomeKind.Done => "The card ended well.",
+        OutcomeKind.Stopped => $"The card ended safely, not done: {mechanism}",
+        OutcomeKind.NotApplicable => "The card is not to be used here.",
+        OutcomeKind.Undecided => $"Undecided: {mechanism}.",
+        _ => $"The card failed: {mechanism}.",
+    };
 }

@@ -9,33 +9,45 @@ namespace Sightglass.World.Runs;
 /// <summary>Margins of a card's conditions, made once for each place they are looked from. For one thread and one plan.</summary>
 public sealed class MarginCache
 {
-    private readonly Dictionary<(object Condition, int Place), Signal> _made = new(ByReference.Instance);
+    private readonly Dictionary<(object Condition, int Place, double[]? Written), Signal> _made = new(ByReference.Instance);
+
+    private readonly Dictionary<(string Form, string Name, string Other), string> _said = [];
 
     /// <summary>The margin of what is looked for from a place (its number, −1 on the way).</summary>
-    public Signal Of(Plan plan, Condition condition, int place, ReadOnlySpan<double> written)
+    /// <param name="written">Where the run writes numbers down: a condition on them is another margin in every run.</param>
+    public Signal Of(Plan plan, Condition condition, int place, double[] written)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        if (_made.TryGetValue((condition, place), out Signal? known))
+        if (_made.TryGetValue((condition, place, null), out Signal? known) || _made.TryGetValue((condition, place, written), out known))
         {
             return known;
         }
 
         Signal made = ConditionCompiler.Compile(plan, condition, place < 0 ? null : plan.Ways.Places[place].Name, written);
-        if (!ConditionCompiler.DependsOnWritten(condition))
+        _made[(condition, place, ConditionCompiler.DependsOnWritten(condition) ? written : null)] = made;
+        return made;
+    }
+
+    /// <summary>What a card failed of, said with names from the book and put together once.</summary>
+    /// <param name="form">A text with <c>{0}</c> and <c>{1}</c> for the names.</param>
+    internal string Say(string form, string name, string other = "")
+    {
+        if (!_said.TryGetValue((form, name, other), out string? said))
         {
-            _made[(condition, place)] = made;
+            said = form.Replace("{0}", name, StringComparison.Ordinal).Replace("{1}", other, StringComparison.Ordinal);
+            _said[(form, name, other)] = said;
         }
 
-        return made;
+        return said;
     }
 
     /// <summary>The margin of a result no longer being there.</summary>
     public Signal Broken(Plan plan, FactCondition done)
     {
-        if (!_made.TryGetValue((done, -1), out Signal? known))
+        if (!_made.TryGetValue((done, -1, null), out Signal? known))
         {
             known = new NotSignal(Margin(plan, done));
-            _made[(done, -1)] = known;
+            _made[(done, -1, null)] = known;
         }
 
         return known;
@@ -51,13 +63,14 @@ public sealed class MarginCache
     };
 
     /// <summary>Records compare their contents, which would take longer than making the margin.</summary>
-    private sealed class ByReference : IEqualityComparer<(object Condition, int Place)>
+    private sealed class ByReference : IEqualityComparer<(object Condition, int Place, double[]? Written)>
     {
         public static readonly ByReference Instance = new();
 
-        public bool Equals((object Condition, int Place) x, (object Condition, int Place) y) =>
-            ReferenceEquals(x.Condition, y.Condition) && x.Place == y.Place;
+        public bool Equals((object Condition, int Place, double[]? Written) x, (object Condition, int Place, double[]? Written) y) =>
+            ReferenceEquals(x.Condition, y.Condition) && x.Place == y.Place && ReferenceEquals(x.Written, y.Written);
 
-        public int GetHashCode((object Condition, int Place) key) => (RuntimeHelpers.GetHashCode(key.Condition) * 397) ^ key.Place;
+        public int GetHashCode((object Condition, int Place, double[]? Written) key) =>
+            (RuntimeHelpers.GetHashCode(key.Condition) * 397) ^ key.Place ^ RuntimeHelpers.GetHashCode(key.Written);
     }
 }

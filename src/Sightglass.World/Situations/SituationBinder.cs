@@ -17,7 +17,7 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
         ImmutableArray<(StartRule, DrawnRange)> starts = [.. situation.Start.Select(Start).OfType<(StartRule, DrawnRange)>()];
         ImmutableArray<(PersonStart, DrawnRange)> people = [.. situation.People.Select(Person)];
         ImmutableArray<BoundFault> faults = [.. situation.Faults.Select(Fault)];
-        return _fits ? new(plan, situation, starts, people, faults) : null;
+        return _fits ? new(plan, situation, starts, people, [.. faults.Select(f => f.Settle(plan))]) : null;
     }
 
     private void Wrong(string code, Span span, string message, string? fix)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
-using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 
@@ -10,14 +9,16 @@ namespace Sightglass.World.Situations;
 /// <summary>A situation bound to a plan: puts worlds where it says, each range drawn independently.</summary>
 public sealed class SituationStart
 {
-    private readonly ImmutableArray<(StartRule Rule, DrawnRange Range)> _starts;
-    private readonly ImmutableArray<(PersonStart Person, DrawnRange Range)> _people;
+    private readonly ImmutableArray<BoundStart> _starts;
+    private readonly ImmutableArray<(Role Role, ImmutableArray<int> Places, DrawnRange Range)> _people;
     private readonly ImmutableArray<BoundFault> _faults;
 
     internal SituationStart(
         Plan plan, Situation situation, ImmutableArray<(StartRule, DrawnRange)> starts, ImmutableArray<(PersonStart, DrawnRange)> people, ImmutableArray<BoundFault> faults)
     {
-        (Plan, Situation, _starts, _people, _faults) = (plan, situation, starts, people, faults);
+        (Plan, Situation, _faults) = (plan, situation, faults);
+        _starts = [.. starts.Select(s => new BoundStart(s.Item1, s.Item2))];
+        _people = [.. people.Select(p => (plan.Book.Roles[p.Item1.Role], p.Item1.Places.Select(plan.Ways.IndexOf).ToImmutableArray(), p.Item2))];
         Ranges = [.. _starts.Select(s => s.Range), .. _people.Select(p => p.Range), .. _faults.SelectMany(f => f.Ranges)];
     }
 
@@ -36,30 +37,19 @@ public sealed class SituationStart
     {
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(draws);
-        foreach ((StartRule rule, DrawnRange range) in _starts)
+        foreach (BoundStart start in _starts)
         {
-            double value = range.Value(draws);
-            if (rule.Network >= 0)
-            {
-                world.SetStartAmount(rule.Network, rule.Amount, rule.ToAmount!(value));
-            }
-            else
-            {
-                world.SetSlot(rule.Slot, range.Words.IsEmpty ? value : rule.Choices.IndexOf(range.Words[(int)value]));
-            }
+            start.Draw(world, draws);
         }
 
-        foreach ((PersonStart person, DrawnRange range) in _people)
+        foreach ((Role role, ImmutableArray<int> places, DrawnRange range) in _people)
         {
-            world.AddPerson(Plan.Book.Roles[person.Role], person.Places[(int)range.Value(draws)]);
+            world.AddPerson(role, places[(int)range.Value(draws)]);
         }
 
         foreach (BoundFault fault in _faults)
         {
-            if (fault.Happens.Value(draws) < fault.Chance)
-            {
-                world.AddFault(fault.Draw(draws), SimTime.FromSeconds(fault.After.Value(draws)));
-            }
+            fault.Draw(world, draws);
         }
     }
 

@@ -17,14 +17,14 @@ public static class ConditionCompiler
     /// <param name="plan">Whose names the condition uses.</param>
     /// <param name="condition">What is looked for.</param>
     /// <param name="place">Where the looker stands: settles which of several items is meant.</param>
-    /// <param name="written">Numbers read before; comparisons between them are settled now.</param>
-    public static Signal Compile(Plan plan, Condition condition, string? place, ReadOnlySpan<double> written) => condition switch
+    /// <param name="written">Where the run writes numbers that are read; comparisons between them are settled when the margin is asked for.</param>
+    public static Signal Compile(Plan plan, Condition condition, string? place, double[] written) => condition switch
     {
         Condition.Shows s => Shows(plan, s.Item, s.Comparison, s.Value),
         Condition.ShowsWord w => new AllSignal([Shows(plan, w.Item, Comparison.AtLeast, w.From), Shows(plan, w.Item, Comparison.AtMost, w.To)]),
         Condition.PositionIs p => new PositionSignal(PositionOf(plan, p.Item), p.Item.Positions.IndexOf(p.Position)),
         Condition.SignHolds s => SeenFrom(place, s.Sign) ? plan.Signs[s.Sign.Name] : new ConstantSignal(-1),
-        Condition.Compare c => new ConstantSignal(Holds(c.Expression.Evaluate(written), c.Comparison, c.Value) ? 1 : -1),
+        Condition.Compare c => new WrittenSignal(c, written),
         Condition.OneInReach o => Compile(plan, InReach(o.Cases, place), place, written),
         Condition.Not n => new NotSignal(Compile(plan, n.Inner, place, written)),
         Condition.All a => new AllSignal(Each(plan, a.Parts, place, written)),
@@ -42,19 +42,6 @@ public static class ConditionCompiler
         Condition.OneInReach o => o.Cases.Any(c => DependsOnWritten(c.Condition)),
         _ => false,
     };
-
-    /// <summary>What an indication would show with every digit; null for an item that shows nothing.</summary>
-    public static Signal? ReadingOf(Plan plan, Item item)
-    {
-        if (!plan.Items.TryGetValue(item.Name, out ItemPlan? p) || p.Shown is null || item.Reading is null)
-        {
-            return null;
-        }
-
-        return p.Bias is { } bias && p.Stuck is { } stuck && p.Held is { } held
-            ? new ReadingSignal(p.Shown, bias, stuck, held, item.Reading.Minimum, item.Reading.Maximum)
-            : p.Shown;
-    }
 
     /// <summary>The number on the instrument for a reading with every digit.</summary>
     public static double Rounded(Reading reading, double value) =>
@@ -77,7 +64,7 @@ public static class ConditionCompiler
         return cases[0].Condition;
     }
 
-    private static ImmutableArray<Signal> Each(Plan plan, ImmutableArray<Condition> parts, string? place, ReadOnlySpan<double> written)
+    private static ImmutableArray<Signal> Each(Plan plan, ImmutableArray<Condition> parts, string? place, double[] written)
     {
         ImmutableArray<Signal>.Builder signals = ImmutableArray.CreateBuilder<Signal>(parts.Length);
         foreach (Condition part in parts)
@@ -93,7 +80,7 @@ public static class ConditionCompiler
 
     private static Signal Shows(Plan plan, Item item, Comparison comparison, double value)
     {
-        Signal reading = ReadingOf(plan, item) ?? throw new ArgumentException($"'{item.Name}' shows nothing.", nameof(item));
+        Signal reading = plan.ReadingOf(item) ?? throw new ArgumentException($"'{item.Name}' shows nothing.", nameof(item));
         double step = item.Reading!.Resolution;
         double inSteps = step > 0 ? value / step : value;
         return comparison switch
@@ -109,18 +96,5 @@ public static class ConditionCompiler
         Signal From(double steps) => new MarginSignal(reading, step > 0 ? (steps - 0.5) * step : value, 1);
 
         Signal UpTo(double steps) => new MarginSignal(reading, step > 0 ? (steps + 0.5) * step : value, -1);
-    }
-
-    private static bool Holds(double reading, Comparison comparison, double value)
-    {
-        double slack = Slack * (Math.Abs(value) + 1);
-        return comparison switch
-        {
-            Comparison.AtLeast => reading >= value - slack,
-            Comparison.AtMost => reading <= value + slack,
-            Comparison.MoreThan => reading > value + slack,
-            Comparison.LessThan => reading < value - slack,
-            _ => Math.Abs(reading - value) <= slack,
-        };
     }
 }

@@ -1,0 +1,96 @@
+using System.Diagnostics;
+using System.Globalization;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book;
+using Sightglass.Book.Model;
+using Sightglass.Cards;
+using Sightglass.Cards.Tree;
+using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Plans;
+using Sightglass.Trials;
+using Sightglass.Trials.Sweep;
+
+namespace Sightglass.Bench;
+
+/// <summary>How fast a card is tried.</summary>
+internal static class TrialsBench
+{
+    private const string CardFile = "empty-a-leaking-compartment";
+    private const string Situation = "leaking compartment";
+
+    public static void Run(Report report, int rounds, int cases)
+    {
+        TrialSetup setup = Setup();
+        SweepOptions one = new() { Cases = cases, Threads = 1 };
+        SweepOptions two = one with { Threads = 2 };
+        FixedSchedule[] schedules = [.. Enumerable.Range(0, cases).Select(k => FixedSchedule.Record(setup, one.Seed, k))];
+        using BareReplay bare = new(setup.Plan.Networks[0], setup.RelativeTolerance, schedules);
+        bare.Run();
+        CaseSweep.Run(setup, one);
+        CaseSweep.Run(setup, two);
+        Ratios ratios = new();
+        List<double> oneThread = [];
+        List<double> twoThreads = [];
+        List<double> kernel = [];
+        for (int i = 0; i < rounds; i++)
+        {
+            oneThread.Add(Seconds(() => CaseSweep.Run(setup, one)));
+            kernel.Add(Seconds(bare.Run));
+            ratios.Add(oneThread[^1], kernel[^1]);
+            twoThreads.Add(Seconds(() => CaseSweep.Run(setup, two)));
+        }
+
+        report.Section($"The card `{CardFile}` in `{Situation}`");
+        report.Line($"{cases} cases a round; medians (best) of {rounds} interleaved rounds. The bare kernel replays the same cases' changes of inputs as a fixed schedule, in lanes, on the same plan; {schedules.Length - bare.Different / (rounds + 1)} of {schedules.Length} replays end in the same amounts, bit for bit.");
+        report.Line();
+        report.Header("what", "cases per second", "µs a case");
+        Row("one thread", oneThread);
+        Row("two threads", twoThreads);
+        Row("the bare kernel, one thread", kernel);
+        report.Line();
+        report.Line($"- one case ÷ the same input changes on the bare kernel: {ratios}; goal ≤ 1.5");
+        report.Line($"- bytes allocated a case after warm-up, one thread: {F(BytesACase(setup, one), "0.0")} (the list of outcomes is made before)");
+        report.Line($"- changes of inputs a case: {F(schedules.Average(s => s.Changes.Length), "0.0")}; attempts of steps a case on the bare kernel: {F(bare.Attempts / (double)(rounds + 1) / cases, "0")}");
+
+        void Row(string what, List<double> seconds)
+        {
+            double[] sorted = [.. seconds.Order()];
+            double median = sorted[sorted.Length / 2];
+            report.Row(what, $"{F(cases / median, "0")} ({F(cases / sorted[0], "0")})", $"{F(1e6 * median / cases, "0.0")} ({F(1e6 * sorted[0] / cases, "0.0")})");
+        }
+    }
+
+    /// <summary>What the second half of a sweep allocates, a case.</summary>
+    private static double BytesACase(TrialSetup setup, SweepOptions options)
+    {
+        (int half, long atHalf, long atEnd) = (options.Cases / 2, 0, 0);
+        CaseSweep.Run(setup, options with { Progress = Note });
+        return (atEnd - atHalf) / (double)(options.Cases - half);
+
+        void Note(int done)
+        {
+            atHalf = done == half ? GC.GetAllocatedBytesForCurrentThread() : atHalf;
+            atEnd = GC.GetAllocatedBytesForCurrentThread();
+        }
+    }
+
+    private static TrialSetup Setup()
+    {
+        DiagnosticList found = [];
+        ClassBook? book = BookReader.Read(Path.Combine(Paths.Root, "books", "curlew"), KindLibrary.Catalog, found);
+        Plan? plan = book is null ? null : PlanCompiler.Compile(book, found);
+        Card? card = plan is null ? null : CardReader.Read(book!.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == CardFile), book, found);
+        return card is null
+            ? throw new InvalidOperationException(string.Join('\n', found))
+            : TrialPreparation.Prepare(plan!, card, book!.Situations[Situation], found) ?? throw new InvalidOperationException(string.Join('\n', found));
+    }
+
+    private static double Seconds(Action work)
+    {
+        long start = Stopwatch.GetTimestamp();
+        work();
+        return Stopwatch.GetElapsedTime(start).TotalSeconds;
+    }
+
+    private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.World.Situations;
+
+/// <summary>A starting value of a situation with its draw; words are settled to the slot's numbers beforehand.</summary>
+internal sealed record BoundStart(StartRule Rule, DrawnRange Range)
+{
+    private readonly ImmutableArray<int> _positions = [.. Range.Words.Select(w => Rule.Choices.IndexOf(w))];
+
+    public void Draw(World world, CaseDraws draws)
+    {
+        double value = Range.Value(draws);
+        if (Rule.Network >= 0)
+        {
+            world.SetStartAmount(Rule.Network, Rule.Amount, Rule.ToAmount!(value));
+        }
+        else
+        {
+            world.SetSlot(Rule.Slot, _positions.IsEmpty ? value : _positions[(int)value]);
+        }
+    }
+}

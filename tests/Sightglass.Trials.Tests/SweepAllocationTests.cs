@@ -1,0 +1,22 @@
+using Sightglass.Trials.Sweep;
+
+namespace Sightglass.Trials.Tests;
+
+/// <summary>A case of a sweep runs in memory that was there before: names, draws and margins are settled once, texts are made for a case that is told.</summary>
+public sealed class SweepAllocationTests
+{
+    private const int Cases = 192;
+
+    /// <summary>Counted by the runtime, so no matter of time: the first half of the same thread's cases warms up, the second may allocate nothing.</summary>
+    [Theory]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment")]
+    [InlineData("prime-a-starved-engine", "starving engine")]
+    [InlineData("true-quantity", "gauges disagree")]
+    public void Run_AfterWarmUp_NoBytesACase(string card, string situation)
+    {
+        TrialSetup setup = SweepTests.Setup(card, situation);
+        long[] allocated = new long[Cases + 1];
+        CaseSweep.Run(setup, new() { Cases = Cases, Threads = 1, Progress = done => allocated[done] = GC.GetAllocatedBytesForCurrentThread() });
+        Assert.Equal(0, allocated[Cases] - allocated[Cases / 2]);
+    }
+}
