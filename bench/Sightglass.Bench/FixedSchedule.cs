@@ -13,7 +13,8 @@ namespace Sightglass.Bench;
 /// <param name="End">When the case was over.</param>
 /// <param name="Committed">Of the last committed state.</param>
 /// <param name="Last">That state's amounts, to see that a replay is the same run.</param>
-internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int Parameter, double Value)[] Changes, long End, long Committed, double[] Last)
+/// <param name="Attempts">Attempts of steps of the case itself: those that were only looked at and closings in on a moment included.</param>
+internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int Parameter, double Value)[] Changes, long End, long Committed, double[] Last, long Attempts)
 {
     /// <summary>Runs a case and notes every number of its network that changed, and when.</summary>
     public static FixedSchedule Record(TrialSetup setup, ulong seed, int number)
@@ -43,7 +44,7 @@ internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int
             }
         }
 
-        return new(start, [.. changes], world.Run!.Outcome.Time.Ticks, group.Time(0).Ticks, AmountsOf(group));
+        return new(start, [.. changes], world.Run!.Outcome.Time.Ticks, group.Time(0).Ticks, AmountsOf(group), group.Attempts(0));
     }
 
     private static double[] AmountsOf(LaneGroup group) => [.. Enumerable.Range(0, group.Topology.Amounts).Select(i => group.GetAmount(0, new(i)))];

@@ -50,7 +50,7 @@ internal static class TrialsBench
         report.Line();
         report.Line($"- one case ÷ the same input changes on the bare kernel: {ratios}; goal ≤ 1.5");
         report.Line($"- bytes allocated a case after warm-up, one thread: {F(BytesACase(setup, one), "0.0")} (the list of outcomes is made before)");
-        report.Line($"- changes of inputs a case: {F(schedules.Average(s => s.Changes.Length), "0.0")}; attempts of steps a case on the bare kernel: {F(bare.Attempts / (double)(rounds + 1) / cases, "0")}");
+        report.Line($"- changes of inputs a case: {F(schedules.Average(s => s.Changes.Length), "0.0")}; attempts of steps a case: {F(schedules.Average(s => s.Attempts), "0")}, on the bare kernel {F(bare.Attempts / (double)(rounds + 1) / cases, "0")}");
 
         void Row(string what, List<double> seconds)
         {

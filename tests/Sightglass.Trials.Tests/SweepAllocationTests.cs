@@ -7,7 +7,11 @@ public sealed class SweepAllocationTests
 {
     private const int Cases = 192;
 
-    /// <summary>Counted by the runtime, so no matter of time: the first half of the same thread's cases warms up, the second may allocate nothing.</summary>
+    /// <summary>
+    /// Counted by the runtime, so no matter of time. The first half of a thread's cases warms up, the second may allocate nothing. Code that has not been
+    /// compiled for speed yet may put a number in a box: the sweep is repeated until the runtime has come so far; what the program itself
+    /// allocates would be there every time.
+    /// </summary>
     [Theory]
     [InlineData("empty-a-leaking-compartment", "leaking compartment")]
     [InlineData("prime-a-starved-engine", "starving engine")]
@@ -16,7 +20,13 @@ public sealed class SweepAllocationTests
     {
         TrialSetup setup = SweepTests.Setup(card, situation);
         long[] allocated = new long[Cases + 1];
-        CaseSweep.Run(setup, new() { Cases = Cases, Threads = 1, Progress = done => allocated[done] = GC.GetAllocatedBytesForCurrentThread() });
-        Assert.Equal(0, allocated[Cases] - allocated[Cases / 2]);
+        long least = long.MaxValue;
+        for (int i = 0; i < 40 && least > 0; i++)
+        {
+            CaseSweep.Run(setup, new() { Cases = Cases, Threads = 1, Progress = done => allocated[done] = GC.GetAllocatedBytesForCurrentThread() });
+            least = Math.Min(least, allocated[Cases] - allocated[Cases / 2]);
+        }
+
+        Assert.Equal(0, least);
     }
 }

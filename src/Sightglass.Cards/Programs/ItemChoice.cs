@@ -37,7 +37,7 @@ public sealed class ItemChoice
         {
             foreach (Item item in Candidates)
             {
-                if (item.Places.Contains(place, StringComparer.Ordinal))
+                if (item.Places.AsSpan().Contains(place))
                 {
                     return item;
                 }

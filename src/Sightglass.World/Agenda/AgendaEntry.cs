@@ -11,7 +11,7 @@ public readonly record struct AgendaEntry(SimTime Time, AgendaKind Kind, int Id)
     public int CompareTo(AgendaEntry other)
     {
         int byTime = Time.CompareTo(other.Time);
-        int byKind = byTime != 0 ? byTime : Kind.CompareTo(other.Kind);
+        int byKind = byTime != 0 ? byTime : ((int)Kind).CompareTo((int)other.Kind);
         return byKind != 0 ? byKind : Id.CompareTo(other.Id);
     }
 }

@@ -99,7 +99,7 @@ public sealed partial class CardRun
                 Branch(branch.Condition, branch.Else);
                 break;
             case CardOp.Look look:
-                bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal);
+                bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.AsSpan().Contains(PlaceName(person) ?? "");
                 Story(JournalKind.Finding, seen);
                 _next = seen ? _next + 1 : look.Else;
                 break;
@@ -197,13 +197,13 @@ public sealed partial class CardRun
     /// <summary>The item, when it can be operated from here by this person; otherwise the card has failed.</summary>
     private Item? Reach(Person person, Item item, bool operate)
     {
-        if (!item.Places.Contains(PlaceName(person) ?? "", StringComparer.Ordinal))
+        if (!item.Places.AsSpan().Contains(PlaceName(person) ?? ""))
         {
             End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", item.Name));
             return null;
         }
 
-        if (operate && item.Authority is { } authority && !authority.Who.Contains(person.Role.Name, StringComparer.Ordinal))
+        if (operate && item.Authority is { } authority && !authority.Who.AsSpan().Contains(person.Role.Name))
         {
             End(OutcomeKind.Failed, _margins.Say("{0} may not operate {1}", person.Role.Name, item.Name));
             return null;
@@ -310,7 +310,7 @@ public sealed partial class CardRun
     private int ProtectionNumber(Protection protection)
     {
         int number = 0;
-        foreach (string name in _world.Plan.Book.Protections.Keys)
+        foreach ((string name, _) in _world.Plan.Book.Protections)
         {
             if (name == protection.Name)
             {

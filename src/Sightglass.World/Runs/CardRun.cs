@@ -32,6 +32,7 @@ public sealed partial class CardRun
     private SimTime _roundBegan;
     private bool _judging;
     private bool _noticing;
+    private bool _prepared;
 
     /// <summary>Number of the deadline by which the card must have been of use.</summary>
     private const int NeverUsed = 2;
@@ -79,6 +80,12 @@ public sealed partial class CardRun
     {
         Clear();
         _world = world;
+        if (!_prepared)
+        {
+            _margins.Prepare(world.Plan, _choices, _written);
+            _prepared = true;
+        }
+
         CardProgram any = _choices[0].Program;
         _holder = FindPerson(any.For.Length > 0 ? any.For[0] : null) ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
         world.Agenda.Add(new(world.Now, AgendaKind.Person, _holder.Id));
@@ -218,11 +225,11 @@ public sealed partial class CardRun
 
     private Person? FindPerson(Role? role)
     {
-        foreach (Person person in _world.People)
+        for (int i = 0; i < _world.People.Count; i++)
         {
-            if (role is null || person.Role.Name == role.Name)
+            if (role is null || _world.People[i].Role.Name == role.Name)
             {
-                return person;
+                return _world.People[i];
             }
         }
 

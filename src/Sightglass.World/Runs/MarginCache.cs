@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Sightglass.Cards.Programs;
 using Sightglass.Plant.Plans;
@@ -11,6 +12,9 @@ public sealed class MarginCache
 {
     private readonly Dictionary<(object Condition, int Place, double[]? Written), Signal> _made = new(ByReference.Instance);
 
+    /// <summary>For conditions that are the same wherever the looker stands.</summary>
+    private const int AnyPlace = -2;
+
     private readonly Dictionary<(string Form, string Name, string Other), string> _said = [];
 
     /// <summary>The margin of what is looked for from a place (its number, −1 on the way).</summary>
@@ -18,15 +22,49 @@ public sealed class MarginCache
     public Signal Of(Plan plan, Condition condition, int place, double[] written)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        if (_made.TryGetValue((condition, place, null), out Signal? known) || _made.TryGetValue((condition, place, written), out known))
+        if (_made.TryGetValue((condition, AnyPlace, null), out Signal? known)
+            || _made.TryGetValue((condition, place, null), out known)
+            || _made.TryGetValue((condition, AnyPlace, written), out known)
+            || _made.TryGetValue((condition, place, written), out known))
         {
             return known;
         }
 
         Signal made = ConditionCompiler.Compile(plan, condition, place < 0 ? null : plan.Ways.Places[place].Name, written);
-        _made[(condition, place, ConditionCompiler.DependsOnWritten(condition) ? written : null)] = made;
+        _made[(condition, ConditionCompiler.DependsOnPlace(condition) ? place : AnyPlace, ConditionCompiler.DependsOnWritten(condition) ? written : null)] = made;
         return made;
     }
+
+    /// <summary>Makes every margin that a run may ask for, so that none is made while it runs.</summary>
+    internal void Prepare(Plan plan, ImmutableArray<ProgramChoice> choices, double[] written)
+    {
+        foreach (ProgramChoice choice in choices)
+        {
+            foreach (Condition condition in ConditionsOf(choice))
+            {
+                for (int place = -1; place < (ConditionCompiler.DependsOnPlace(condition) ? plan.Ways.Places.Length : 0); place++)
+                {
+                    Of(plan, condition, place, written);
+                }
+            }
+
+            if (choice.Program.DoneWhen is { } done)
+            {
+                Broken(plan, done);
+            }
+        }
+    }
+
+    private static IEnumerable<Condition> ConditionsOf(ProgramChoice choice) =>
+        choice.Program.Ops.Select(op => op switch
+        {
+            CardOp.Check c => c.Condition,
+            CardOp.If i => i.Condition,
+            CardOp.WaitUntil w => w.Condition,
+            CardOp.Hold h => h.Until,
+            CardOp.Repeat r => r.Until,
+            _ => null,
+        }).Append(choice.When).Append(choice.Program.UseWhen).OfType<Condition>();
 
     /// <summary>What a card failed of, said with names from the book and put together once.</summary>
     /// <param name="form">A text with <c>{0}</c> and <c>{1}</c> for the names.</param>

@@ -32,6 +32,17 @@ public static class ConditionCompiler
         _ => throw new ArgumentException($"A condition of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
     };
 
+    /// <summary>Whether it may be another margin from another place.</summary>
+    public static bool DependsOnPlace(Condition condition) => condition switch
+    {
+        Condition.SignHolds s => !s.Sign.Places.IsDefaultOrEmpty,
+        Condition.OneInReach => true,
+        Condition.Not n => DependsOnPlace(n.Inner),
+        Condition.All a => a.Parts.Any(DependsOnPlace),
+        Condition.Any a => a.Parts.Any(DependsOnPlace),
+        _ => false,
+    };
+
     /// <summary>Whether it speaks of numbers written down, so that it is another margin in every run.</summary>
     public static bool DependsOnWritten(Condition condition) => condition switch
     {
