@@ -76,6 +76,10 @@ internal sealed class DiagramBoard(DiagramOptions options)
         return label;
     }
 
+    /// <summary>Keeps room for lines that a state writes, from the base line of the first.</summary>
+    public void Reserve(double x, double y, double width, int lines) =>
+        Labels.Add(new DiagramLabel("", "value", x, y, "start", new Bounds(x, y - (LabelSize * 0.8), x + width, y + ((lines - 1) * LineHeight) + (LabelSize * 0.25))));
+
     public double WidthOf(string text, string style) => style switch
     {
         "body-words" => TextMeasure.Width(text, TextFace.SerifItalic400, LabelSize * 1.4),

@@ -95,13 +95,13 @@ internal static class DiagramBodies
         }
 
         w.Path(wet, new SvgPath().Move(x - 16, y + 64).Quadratic(x - 8, y + 56, x + 9, y + 56).Quadratic(x + 28, y + 56, x + 36, y + 64).Close());
-        Line(pen, pen.Id("l1", tank.Node.Id), x + 24, y + 36, "d-lab halo");
-        Line(pen, pen.Id("l2", tank.Node.Id), x + 24, y + 36 + Math.Ceiling(pen.Options.LabelSize * 1.25), "d-lab quiet halo");
+        Line(pen, pen.Id("l1", tank.Node.Id), x + 42, y + 36, "d-lab halo");
+        Line(pen, pen.Id("l2", tank.Node.Id), x + 42, y + 36 + Math.Ceiling(pen.Options.LabelSize * 1.25), "d-lab quiet halo");
         w.Close();
     }
 
-    private static void Line(DiagramPen pen, string id, double x, double y, string style) =>
-        pen.Writer.Open("text", ("id", id), ("class", style), ("x", x), ("y", y), ("style", pen.FontSize())).Content(pen.Value(id, DiagramDelta.Text)).Close();
+    private static void Line(DiagramPen pen, string id, double x, double y, string style, string anchor = "start") =>
+        pen.Writer.Open("text", ("id", id), ("class", style), ("x", x), ("y", y), ("text-anchor", anchor == "start" ? null : anchor), ("style", pen.FontSize())).Content(pen.Value(id, DiagramDelta.Text)).Close();
 
     private static void Glass(DiagramPen pen, DiagramGlass glass)
     {
@@ -148,7 +148,7 @@ internal static class DiagramBodies
 
         // Beside the group, whose name is the item's: what it does now is no part of its name.
         double line = Math.Ceiling(pen.Options.LabelSize * 1.25);
-        Line(pen, pen.Id("m1", body.Node.Id), b.Right + 8, b.Low + 22 + line, "d-lab");
-        Line(pen, pen.Id("m2", body.Node.Id), b.Right + 8, b.Low + 22 + (2 * line), "d-lab quiet");
+        Line(pen, pen.Id("m1", body.Node.Id), body.WordsAt, b.Low + 22 + line, "d-lab", body.WordsAnchor);
+        Line(pen, pen.Id("m2", body.Node.Id), body.WordsAt, b.Low + 22 + (2 * line), "d-lab quiet", body.WordsAnchor);
     }
 }

@@ -31,7 +31,8 @@ internal sealed partial class DiagramPlanner
 
     private void Instruments()
     {
-        foreach (DiagramPart part in _board.Parts.ToList())
+        // From the right, so that the words of one do not stand in the way down from the next.
+        foreach (DiagramPart part in _board.Parts.OrderByDescending(p => p.X).ToList())
         {
             HangControls(part);
         }
@@ -92,28 +93,34 @@ internal sealed partial class DiagramPlanner
         (double x, double y, List<ImmutableArray<(double X, double Y)>> lines) = RingSpot(taps, width);
         _board.Instruments.Add(new DiagramInstrument(gauge, new Bounds(x - RingRadius, y - RingRadius, x + RingRadius, y + RingRadius), [.. lines], true));
         _board.Label(gauge.Label, "d-lab", x + RingRadius + 6, y - 1, "start");
-        _board.Labels.Add(new DiagramLabel("", "value", x + RingRadius + 6, y - 1 + _board.LineHeight, "start", new Bounds(x + RingRadius + 6, y + 2, x + RingRadius + width, y + _board.LineHeight)));
+        _board.Reserve(x + RingRadius + 6, y - 1 + _board.LineHeight, width - 6, 1);
     }
 
-    // The nearest spot where neither the ring nor its dashed lines touch anything; failing that, far enough below everything.
+    // The nearest spot where neither the ring nor its dashed lines touch anything, rather within what is drawn already than beside it;
+    // failing that, far enough below everything.
     private (double X, double Y, List<ImmutableArray<(double X, double Y)>> Lines) RingSpot(List<(double X, double Y)> taps, double width)
     {
         double edge = taps.Max(t => t.Y);
-        for (double away = 50; away < 600; away += 6)
+        double limit = _board.Solid().Select(b => b.Right).Concat(_board.Pipes.SelectMany(p => p.Points).Concat(taps).Select(p => p.X)).Max() + RingRadius;
+        double inside = limit - RingRadius - width;
+        foreach ((double farthest, double right) in new[] { (150.0, limit), (600.0, double.PositiveInfinity) })
         {
-            foreach ((double x, int way) in new[] { (taps[0].X, 1), (taps[^1].X, 1), (taps[0].X, -1), (taps[^1].X, -1) })
+            for (double away = 50; away < farthest; away += 6)
             {
-                double y = edge + (away * way);
-                Bounds room = new(x - RingRadius, y - RingRadius - 3, x + RingRadius + width, y + _board.LineHeight);
-                List<ImmutableArray<(double X, double Y)>> lines = RingLines(taps, x, y - (RingRadius * way), way);
-                if (_board.IsFree(room) && _board.IsClearOfPipes(room) && lines.All(IsOpenWay))
+                foreach ((double x, int way) in new[] { (taps[0].X, 1), (taps[^1].X, 1), (taps[0].X, -1), (taps[^1].X, -1), (inside, 1) })
                 {
-                    return (x, y, lines);
+                    double y = edge + (away * way);
+                    Bounds room = new(x - RingRadius, y - RingRadius - 3, x + RingRadius + width, y + _board.LineHeight);
+                    List<ImmutableArray<(double X, double Y)>> lines = RingLines(taps, x, y - (RingRadius * way), way);
+                    if (room.Right <= right && _board.IsFree(room) && _board.IsClearOfPipes(room) && lines.All(IsOpenWay))
+                    {
+                        return (x, y, lines);
+                    }
                 }
             }
         }
 
-        double bottom = _board.Solid().Max(b => b.High) + 30;
+        double bottom = _board.Solid().Select(b => b.High).Append(edge).Max() + 30;
         return (taps[0].X, bottom, RingLines(taps, taps[0].X, bottom - RingRadius, 1));
     }
 

@@ -19,7 +19,7 @@ internal sealed partial class DiagramPlanner
         double pitch = above < 2 ? MachineSlot : rising.SelectMany(c => c.Links).Select(l => (2 * DiagramPart.SizeOf(l.Path.Symbol).Across) + 20 + Wrapped(l.Path.Label).Max(w => _board.Width(w))).Append(MachineSlot).Max();
         double width = Math.Max(M.MachineWidth, Math.Max((arriving.Count + leaving.Count + stubs.Count(s => s.From is null)) * MachineSlot, above * pitch) + 12);
         int slots = arriving.Count + leaving.Count + stubs.Count(s => s.From is null);
-        double firstSlot = (width / 2) - ((slots - 1) * MachineSlot / 2);
+        double firstSlot = FirstSlot(machine, width, slots);
         double x = _bodyEnd;
         foreach (RunEnd end in ends)
         {
@@ -86,8 +86,13 @@ internal sealed partial class DiagramPlanner
             slot += pitch;
         }
 
-        _bodyEnd = x + width + MachineWords(body) + M.TankGap;
+        _bodyEnd = Math.Max(x + width, MachineWords(body)) + M.TankGap;
     }
+
+    // What arrives comes from the left: near the right end of the machine it leaves room to stand over its own run.
+    private static double FirstSlot(DiagramTerminal machine, double width, int slots) => machine.Out.Exists(c => c.Route == DiagramRoute.Run)
+        ? (width / 2) - ((slots - 1) * MachineSlot / 2)
+        : width - (MachineSlot / 2) - ((slots - 1) * MachineSlot);
 
     // The pipe up into the machine; what passes through it to the return side is in that pipe too.
     private void Arrive(DiagramChain chain, RunEnd end, double slot, List<DiagramChain> through)
@@ -125,22 +130,29 @@ internal sealed partial class DiagramPlanner
         _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (inward ? -way * 2 : way * 6), below != inward));
     }
 
-    // Name and state to the right of the machine, its controls below them; returns the width they take.
+    // Name, state and controls to the left of the machine where there is room, else to the right; returns where they end.
     private double MachineWords(DiagramBody body)
     {
-        double x = body.Box.Right + 8;
-        DiagramLabel name = _board.Label(body.Node.Label, "body-words", x, body.Box.Low + 20, "start");
-        double width = Math.Max(name.Box.Width, _board.Width("notch 8, 650 L/h"));
-        double y = body.Box.Low + 28 + (3 * _board.LineHeight);
-        foreach (DiagramNode control in Controls(body.Node))
+        List<DiagramNode> controls = Controls(body.Node);
+        Bounds b = body.Box;
+        double width = controls.Select(c => _board.Width(c.Label) + 21).Append(_board.WidthOf(body.Node.Label, "body-words")).Append(_board.Width("notch 8, 650 L/h")).Max();
+        double y = b.Low + 28 + (3 * _board.LineHeight);
+        Bounds beside = new(b.Left - 8 - width, b.Low, b.Left - 8, y + (controls.Count * (_board.LineHeight + 6)));
+        bool left = _board.IsFree(beside, 6) && _board.IsClearOfPipes(beside);
+        int way = left ? -1 : 1;
+        string anchor = left ? "end" : "start";
+        double x = left ? b.Left - 8 : b.Right + 8;
+        _board.Bodies[^1] = body with { WordsAt = x, WordsAnchor = anchor };
+        _board.Label(body.Node.Label, "body-words", x, b.Low + 20, anchor);
+        _board.Reserve(left ? x - width : x, b.Low + 22 + _board.LineHeight, width, 2);
+        foreach (DiagramNode control in controls)
         {
-            Bounds box = new(x, y - 10, x + 16, y + 4);
-            _board.Instruments.Add(new DiagramInstrument(control, box, [], false));
-            DiagramLabel words = _board.Label(control.Label, "d-lab", x + 21, y + 2, "start");
-            width = Math.Max(width, words.Box.Right - x);
+            double edge = x + (way * 16);
+            _board.Instruments.Add(new DiagramInstrument(control, new Bounds(Math.Min(x, edge), y - 10, Math.Max(x, edge), y + 4), [], false));
+            _board.Label(control.Label, "d-lab", x + (way * 21), y + 2, anchor);
             y += _board.LineHeight + 6;
         }
 
-        return width + 8;
+        return left ? b.Right : x + width + 8;
     }
 }

@@ -90,7 +90,7 @@ internal sealed partial class DiagramPlanner
     }
 
     private IReadOnlyList<string> Wrapped(string label) =>
-        TextMeasure.Wrap(label, TextFace.Sans500, _board.LabelSize, _board.LabelSize * 7);
+        TextMeasure.Wrap(label, TextFace.Sans500, _board.LabelSize, _board.LabelSize * 5);
 
     // Below the symbol, or above it where something stands there.
     private void RunWords(DiagramNode node, double x, double y)

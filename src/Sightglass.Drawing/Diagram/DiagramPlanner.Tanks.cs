@@ -6,7 +6,7 @@ namespace Sightglass.Drawing.Diagram;
 internal sealed partial class DiagramPlanner
 {
     // A tube, and its reading above it.
-    private double GlassRoom => Math.Max(M.GlassRoom, _board.Width("00 cm") + 10 - (M.TankGap / 2));
+    private double GlassRoom => Math.Max(M.GlassRoom, _board.Width("0000") + 10 - (M.TankGap / 2));
 
     private void PlaceTank(DiagramTerminal tank)
     {

@@ -9,7 +9,7 @@ internal sealed partial class DiagramPlanner
     {
         foreach (DiagramBody tank in _bodies.Values.Where(b => b.Node.Role == DiagramRole.Tank))
         {
-            _board.Labels.Add(new DiagramLabel(tank.Node.Label, "body-words", tank.Box.Left + 8, 26, "start", new Bounds(tank.Box.Left + 8, 6, tank.Box.Left + 8 + _board.WidthOf(tank.Node.Label, "body-words"), 30)));
+            _board.Label(tank.Node.Label, "body-words", tank.Box.Left + 8, 8 + (_board.LabelSize * 1.4), "start");
         }
 
         RowWords(DiagramRoute.Return, _rows.Return);

@@ -6,6 +6,7 @@ namespace Sightglass.Drawing.Diagram;
 internal sealed class DiagramRows
 {
     private const double Arrow = 14;
+    private const double Clear = 14;
 
     public DiagramRows(IReadOnlyList<DiagramChain> chains)
     {
@@ -16,7 +17,8 @@ internal sealed class DiagramRows
         Fill = Stack(fills, -11, -8);
         double fillTop = fills.Length > 0 ? Fill[^1] - fills[^1] : 0;
         Return = Stack(returns, fills.Length > 0 ? fillTop - 34 : -27, -34);
-        TopLane = returns.Length > 0 ? Return[^1] - returns[^1] - 26 : fills.Length > 0 ? fillTop - 43 : -52;
+        double low = returns.Length > 0 ? Return[^1] - returns[^1] - 26 : fills.Length > 0 ? fillTop - 43 : -52;
+        TopLane = Math.Min(low, M.TankHeight - M.MachineHeight - Rise(chains));
         Drain = Stack(drains, M.TankHeight + 7, 8);
         double drainEnd = drains.Length > 0 ? Drain[^1] + drains[^1] + Arrow : M.TankHeight;
         Supply = Stack(supplies, M.TankHeight + (drains.Length > 0 ? 45 : 31), 34);
@@ -44,6 +46,12 @@ internal sealed class DiagramRows
         return away ? chain.Links : Enumerable.Reverse(chain.Links);
     }
 
+    // Between a machine's top and the return side the symbols of the longest riser have room.
+    private static double Rise(IReadOnlyList<DiagramChain> chains) => chains.Where(c => c.Route == DiagramRoute.Riser && c.Links.Count > 0)
+        .Select(c => ((c.Links.Count - 1) * M.RowPitch) + Half(c.Links[0]) + Half(c.Links[^1]) + (2 * Clear)).DefaultIfEmpty(0).Max();
+
+    private static double Half(DiagramLink link) => DiagramPart.SizeOf(link.Path.Symbol).Along;
+
     private static double[] Halves(IReadOnlyList<DiagramChain> chains, DiagramRoute route)
     {
         List<double> halves = [];
@@ -52,7 +60,7 @@ internal sealed class DiagramRows
             int row = 0;
             foreach (DiagramLink link in FromTank(chain))
             {
-                double half = DiagramPart.SizeOf(link.Path.Symbol).Along;
+                double half = Half(link);
                 if (row == halves.Count)
                 {
                     halves.Add(half);

@@ -13,6 +13,42 @@ public sealed class DiagramLayoutTests
     [MemberData(nameof(Named))]
     public void Of_ANetwork_IsDrawnWholeWithoutOverlap(string name) => Assert.Null(DiagramGeometry.Fault(DiagramLayout.Of(Network(name))));
 
+    // Found by exploring: three symbols on one way up stood as high as the line they lead to.
+    [Fact]
+    public void Of_LongRiser_EndsBelowItsReturnLine()
+    {
+        DiagramLayout layout = DiagramLayout.Of(Networks.LongRiser);
+        Assert.Null(DiagramGeometry.Fault(layout));
+        double lane = layout.Pipes.SelectMany(p => p.Points).Min(p => p.Y);
+        Assert.All(layout.Parts, p => Assert.True(p.Box.Low > lane));
+    }
+
+    // Found by exploring: a gauge on a line that nothing joins.
+    [Fact]
+    public void Of_GaugeOnALoneLine_IsDrawn()
+    {
+        DiagramNode gauge = new("gauge", DiagramRole.Gauge, DiagramSymbol.Gauge, "gauge") { Of = ["line"] };
+        DiagramLayout layout = DiagramLayout.Of(Networks.Of(Networks.Line("line"), gauge));
+        Assert.Null(DiagramGeometry.Fault(layout));
+        Assert.Single(layout.Instruments);
+    }
+
+    // As large as pages show it.
+    [Theory]
+    [InlineData(19)]
+    [InlineData(22)]
+    [InlineData(26)]
+    public void Of_TheFuelSystemInLargeLetters_IsDrawnWholeWithoutOverlap(double size) =>
+        Assert.Null(DiagramGeometry.Fault(DiagramLayout.Of(DiagramInput.Of(DemoBooks.Curlew, "fuel"), new DiagramOptions { LabelSize = size })));
+
+    [Fact]
+    public void Of_TheFuelSystemOnAScreenOf1366_LettersAre13PixelsOrMore()
+    {
+        DiagramOptions options = new() { LabelSize = 22 };
+        const double plate = 864;
+        Assert.True(options.LabelSize * plate / DiagramLayout.Of(DiagramInput.Of(DemoBooks.Curlew, "fuel"), options).Sheet.Width >= 13);
+    }
+
     [Fact]
     public void Of_TheFuelSystem_IdenticalPartsStandOnOneLine()
     {

@@ -49,6 +49,14 @@ internal static class Networks
         Path("left spill", "left rail", "return header", DiagramSymbol.Orifice), Path("right spill", "right rail", "return header", DiagramSymbol.Orifice),
         Path("left return", "return header", "left tank"), Path("right return", "return header", "right tank"));
 
+    /// <summary>A line with a spring of its own, and far below it another whose way back to it passes three symbols.</summary>
+    public static DiagramInput LongRiser => Of(
+        Tank("first", 1), Tank("second", 2), Line("collector"), Line("pumped"), Line("side"), Line("return"),
+        Path("in", "first", "collector", DiagramSymbol.Pump), Path("back", "collector", "first"), Path("lift", "collector", "pumped", DiagramSymbol.Pump),
+        Path("cut", "pumped", "side", DiagramSymbol.CutOff), Path("clean", "return", "side", DiagramSymbol.Filter),
+        Path("well", "second", "return", DiagramSymbol.Filter), Path("drip", "return", "second", DiagramSymbol.Orifice), Path("source", "spring", "return", DiagramSymbol.Pump), Line("spring"),
+        Path("whirl", "spring", "spring"), Path("over", "first", "second", DiagramSymbol.Pump));
+
     /// <summary>Any tanks, lines, machines and paths between them, sensible or not.</summary>
     public static Gen<DiagramInput> Any =>
         from tanks in Gen.Int[0, 4]
