@@ -14,20 +14,26 @@ public static class RangeMapDrawing
     {
         svg ??= SvgOptions.Inline;
         int[] seen = [.. map.Points.Where(p => p.Mechanism is not null).Select(p => p.Mechanism!.Value).Distinct().Order()];
-        double legend = map.Mechanisms.IsEmpty ? 0 : (seen.Length * LegendPitch) + 8;
+        int stopped = map.Points.Count(p => p.Stopped);
+        double legend = map.Mechanisms.IsEmpty && stopped == 0 ? 0 : ((seen.Length + (stopped > 0 ? 1 : 0)) * LegendPitch) + 8;
         SvgWriter w = SvgDocument.Begin(svg, "chart", 0, 0, map.Width, map.Height + legend, map.Title);
         double left = 34 + Ticks(map.Up, 5).Select(t => TextMeasure.Width(t.Words, TextFace.Sans400, 13)).DefaultIfEmpty(0).Max();
         ChartScale scale = new(map.Across.From, map.Across.To, map.Up.From, map.Up.To, left, map.Width - 10, 10, map.Height - 42);
         w.Element("rect", ("class", "c-field"), ("x", scale.Left), ("y", scale.High), ("width", scale.Right - scale.Left), ("height", scale.Low - scale.High));
         Beyond(w, map, scale, svg.IdPrefix);
         w.Path("c-dots", Dots(map, scale));
+        foreach (MapPoint point in map.Points.Where(p => p.Stopped))
+        {
+            Ring(w, scale.X(point.X), scale.Y(point.Y));
+        }
+
         foreach (MapPoint point in map.Points.Where(p => p.Mechanism is not null))
         {
             MechanismMark.Draw(w, point.Mechanism!.Value, scale.X(point.X), scale.Y(point.Y));
         }
 
         Axes(w, map, scale);
-        Legend(w, map, seen, scale.Left);
+        Legend(w, map, seen, stopped, scale.Left);
         return SvgDocument.End(w);
     }
 
@@ -50,7 +56,7 @@ public static class RangeMapDrawing
     private static SvgPath Dots(RangeMap map, ChartScale scale)
     {
         SvgPath dots = new();
-        foreach (MapPoint point in map.Points.Where(p => p.Mechanism is null))
+        foreach (MapPoint point in map.Points.Where(p => p.Mechanism is null && !p.Stopped))
         {
             double x = scale.X(point.X);
             dots.Segment(x, scale.Y(point.Y), x + 0.01, scale.Y(point.Y));
@@ -88,7 +94,9 @@ public static class RangeMapDrawing
         return ChartTicks.Round(axis.From, axis.To, most).Select(t => (t, ChartNumber.Text(t, decimals)));
     }
 
-    private static void Legend(SvgWriter w, RangeMap map, int[] seen, double left)
+    private static void Ring(SvgWriter w, double x, double y) => w.Element("circle", ("class", "c-stop"), ("cx", x), ("cy", y), ("r", 3));
+
+    private static void Legend(SvgWriter w, RangeMap map, int[] seen, int stopped, double left)
     {
         double y = map.Height + 10;
         foreach (int mechanism in map.Mechanisms.IsEmpty ? [] : seen)
@@ -98,6 +106,12 @@ public static class RangeMapDrawing
             MechanismMark.Draw(w, mechanism, left + 6, y);
             w.Text("c-words", left + 20, y + 4.5, $"{name}, {count}");
             y += LegendPitch;
+        }
+
+        if (stopped > 0)
+        {
+            Ring(w, left + 6, y);
+            w.Text("c-words", left + 20, y + 4.5, $"stopped safely, {stopped}");
         }
     }
 }

@@ -17,19 +17,42 @@ public static class TimeChartDrawing
     public static string Render(TimeChart chart, SvgOptions? svg = null)
     {
         svg ??= SvgOptions.Inline;
-        ImmutableArray<Series> shown = [.. chart.Series.Where(s => !s.Points.IsEmpty && (chart.Truth || !s.IsTruth))];
-        ChartScale scale = Scale(chart, shown);
         SvgWriter w = SvgDocument.Begin(svg, "chart", 0, 0, chart.Width, chart.Height, chart.Title);
-        Define(w, svg.IdPrefix, shown);
+        Draw(w, chart, Margins(chart), svg.IdPrefix);
+        return SvgDocument.End(w);
+    }
+
+    /// <summary>Room at the left for the numbers and at the right for the names, pixels.</summary>
+    public static (double Left, double Right) Margins(TimeChart chart)
+    {
+        ImmutableArray<Series> shown = Shown(chart);
+        (double y0, double y1) = Up(chart, shown);
+        int decimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(y1 - y0, 6));
+        double left = ChartTicks.Round(y0, y1, 6).Select(t => TextMeasure.Width(ChartNumber.Text(t, decimals), TextFace.Sans400, LabelSize)).DefaultIfEmpty(10).Max() + 12;
+        double right = shown.Select(s => TextMeasure.Width(End(chart, s), TextFace.Sans600, EndSize)).DefaultIfEmpty(0).Max() + 14;
+        return (left, right);
+    }
+
+    /// <summary>Draws a chart into a picture that is open.</summary>
+    internal static void Draw(SvgWriter w, TimeChart chart, (double Left, double Right) margins, string prefix)
+    {
+        ImmutableArray<Series> shown = Shown(chart);
+        (double x0, double x1) = chart.Across ?? Ends(shown.SelectMany(s => s.Points).Select(p => p.X));
+        (double y0, double y1) = Up(chart, shown);
+        ChartScale scale = new(x0, x1 > x0 ? x1 : x0 + 1, y0, y1, margins.Left, chart.Width - margins.Right, Top, chart.Height - Bottom);
+        Define(w, prefix, shown);
         Grid(w, chart, scale);
         if (shown.Count(s => s.IsTruth) == 1 && shown.Count(s => !s.IsTruth) == 1)
         {
-            Between(w, scale, shown, svg.IdPrefix);
+            Between(w, scale, shown, prefix);
         }
 
-        foreach (Series series in shown.OrderByDescending(s => s.IsTruth))
+        foreach (IGrouping<bool, Series> sort in shown.GroupBy(s => s.IsTruth).OrderByDescending(g => g.Key))
         {
-            w.Path(series.IsTruth ? "c-line c-truth" : "c-line", ChartLine.Path(Pixels(scale, series)));
+            foreach ((Series series, int i) in sort.Select((s, i) => (s, i)))
+            {
+                w.Path($"c-line{(sort.Key ? " c-truth" : "")}{(i > 0 ? $" c-nth-{((i - 1) % 3) + 1}" : "")}", ChartLine.Path(Pixels(scale, series)));
+            }
         }
 
         foreach (ChartEvent happened in chart.Events.Where(e => e.X >= scale.X0 && e.X <= scale.X1 && (chart.Truth || !e.IsTruth)))
@@ -38,19 +61,38 @@ public static class TimeChartDrawing
             w.Open("g").Title(happened.Words).Path(happened.IsTruth ? "c-event c-event-truth" : "c-event", new SvgPath().Segment(x, scale.Low, x, scale.Low - 10)).Close();
         }
 
-        Ends(w, chart, scale, shown);
-        return SvgDocument.End(w);
+        Names(w, chart, scale, shown);
     }
 
-    private static ChartScale Scale(TimeChart chart, ImmutableArray<Series> shown)
+    /// <summary>The axis of time or of whatever runs along.</summary>
+    internal static void Axis(SvgWriter w, ChartScale scale, bool isClock, string unit)
     {
-        IEnumerable<(double X, double Y)> points = shown.SelectMany(s => s.Points);
-        (double x0, double x1) = chart.Across ?? (points.Select(p => p.X).DefaultIfEmpty(0).Min(), points.Select(p => p.X).DefaultIfEmpty(1).Max());
-        (double y0, double y1) = chart.Up ?? Around(points.Where(p => p.X >= x0 && p.X <= x1).Select(p => p.Y).DefaultIfEmpty(0));
-        double step = ChartTicks.RoundStep(y1 - y0, 6);
-        double left = ChartTicks.Round(y0, y1, 6).Select(t => TextMeasure.Width(ChartNumber.Text(t, ChartNumber.DecimalsFor(step)), TextFace.Sans400, LabelSize)).DefaultIfEmpty(10).Max() + 12;
-        double right = shown.Select(s => TextMeasure.Width(End(chart, s), TextFace.Sans600, EndSize)).DefaultIfEmpty(0).Max() + 14;
-        return new ChartScale(x0, x1 > x0 ? x1 : x0 + 1, y0, y1, left, chart.Width - right, Top, chart.Height - Bottom);
+        int most = (int)Math.Max(2, (scale.Right - scale.Left) / 70);
+        ImmutableArray<double> across = isClock ? ChartTicks.Clock(scale.X0, scale.X1, most) : ChartTicks.Round(scale.X0, scale.X1, most);
+        int decimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(scale.X1 - scale.X0, most));
+        foreach (double x in across)
+        {
+            string words = isClock ? ChartNumber.Clock(x) : ChartNumber.Text(x, decimals) + (x == across[^1] && unit.Length > 0 ? " " + unit : "");
+            w.Path("c-axis", new SvgPath().Segment(scale.X(x), scale.Low, scale.X(x), scale.Low + 5));
+            w.Text("c-lab", scale.X(x), scale.Low + 19, words, ("text-anchor", "middle"));
+        }
+
+        w.Path("c-axis", new SvgPath().Segment(scale.Left, scale.Low, scale.Right, scale.Low));
+    }
+
+    private static ImmutableArray<Series> Shown(TimeChart chart) => [.. chart.Series.Where(s => !s.Points.IsEmpty && (chart.Truth || !s.IsTruth))];
+
+    private static (double From, double To) Ends(IEnumerable<double> values) => (values.DefaultIfEmpty(0).Min(), values.DefaultIfEmpty(1).Max());
+
+    private static (double From, double To) Up(TimeChart chart, ImmutableArray<Series> shown)
+    {
+        if (chart.Up is { } up)
+        {
+            return up;
+        }
+
+        IEnumerable<(double X, double Y)> points = shown.SelectMany(s => s.Points).Where(p => double.IsFinite(p.Y));
+        return Around((chart.Across is { } across ? points.Where(p => p.X >= across.From && p.X <= across.To) : points).Select(p => p.Y).DefaultIfEmpty(0));
     }
 
     private static (double From, double To) Around(IEnumerable<double> values)
@@ -58,7 +100,7 @@ public static class TimeChartDrawing
         (double low, double high) = (values.Min(), values.Max());
         double span = high - low > 0 ? high - low : Math.Max(Math.Abs(high), 1) * 0.1;
         double step = ChartTicks.RoundStep(span, 5);
-        return (Math.Floor((low / step) - 1e-9) * step, Math.Ceiling((high / step) + 1e-9) * step);
+        return (Math.Max(low >= 0 ? 0 : double.NegativeInfinity, Math.Floor((low / step) - 1e-9) * step), Math.Ceiling((high / step) + 1e-9) * step);
     }
 
     private static void Define(SvgWriter w, string prefix, ImmutableArray<Series> shown)
@@ -80,18 +122,7 @@ public static class TimeChartDrawing
             w.Text("c-lab", scale.Left - 7, scale.Y(value) + 4.5, ChartNumber.Text(value, decimals), ("text-anchor", "end"));
         }
 
-        int most = (int)Math.Max(2, (scale.Right - scale.Left) / 70);
-        ImmutableArray<double> across = chart.IsClock ? ChartTicks.Clock(scale.X0, scale.X1, most) : ChartTicks.Round(scale.X0, scale.X1, most);
-        int acrossDecimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(scale.X1 - scale.X0, most));
-        foreach (double x in across)
-        {
-            bool last = x == across[^1];
-            string words = chart.IsClock ? ChartNumber.Clock(x) : ChartNumber.Text(x, acrossDecimals) + (last && chart.AcrossUnit.Length > 0 ? " " + chart.AcrossUnit : "");
-            w.Path("c-axis", new SvgPath().Segment(scale.X(x), scale.Low, scale.X(x), scale.Low + 5));
-            w.Text("c-lab", scale.X(x), scale.Low + 19, words, ("text-anchor", "middle"));
-        }
-
-        w.Path("c-axis", new SvgPath().Segment(scale.Left, scale.Low, scale.Right, scale.Low));
+        Axis(w, scale, chart.IsClock, chart.AcrossUnit);
     }
 
     private static void Between(SvgWriter w, ChartScale scale, ImmutableArray<Series> shown, string prefix)
@@ -104,15 +135,16 @@ public static class TimeChartDrawing
     private static List<(double X, double Y)> Pixels(ChartScale scale, Series series) =>
         ChartLine.Thin(series.Points.Where(p => p.X >= scale.X0 && p.X <= scale.X1 && double.IsFinite(p.Y)).Select(p => (scale.X(p.X), scale.Y(p.Y))), scale.Right - scale.Left);
 
-    // Names stand at the ends of the lines, moved apart where two lines end together.
-    private static void Ends(SvgWriter w, TimeChart chart, ChartScale scale, ImmutableArray<Series> shown)
+    // Names stand where the lines end, moved apart where two end together.
+    private static void Names(SvgWriter w, TimeChart chart, ChartScale scale, ImmutableArray<Series> shown)
     {
         (Series Series, double Y)[] ends = [.. shown.Select(s => (s, scale.Y(s.Points[^1].Y))).OrderBy(e => e.Item2)];
         double[] spread = PoleSpread.Spread([.. ends.Select(e => e.Y)], 18);
+        double x = Math.Min(scale.Right, scale.X(shown.Select(s => s.Points[^1].X).DefaultIfEmpty(scale.X1).Max())) + 8;
         for (int i = 0; i < ends.Length; i++)
         {
             Series series = ends[i].Series;
-            w.Text(series.IsTruth ? "c-end c-end-truth" : "c-end", scale.Right + 8, Math.Clamp(spread[i], Top, chart.Height - 4) + 5, End(chart, series));
+            w.Text(series.IsTruth ? "c-end c-end-truth" : "c-end", x, Math.Clamp(spread[i], Top, chart.Height - 4) + 5, TextMeasure.Fit(End(chart, series), TextFace.Sans600, EndSize, chart.Width - x));
         }
     }
 

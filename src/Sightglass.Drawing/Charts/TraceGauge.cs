@@ -27,6 +27,9 @@ public sealed record TraceGauge
     /// <summary>Decimals that the instrument shows.</summary>
     public int Decimals { get; init; }
 
+    /// <summary>What the instrument shows in steps of: truth within a step of the reading is not told. Default 0.</summary>
+    public double Step { get; init; }
+
     /// <summary>How much of the past is drawn, seconds. Default a quarter of an hour.</summary>
     public double Seconds { get; init; } = 900;
 

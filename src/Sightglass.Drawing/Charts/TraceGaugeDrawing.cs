@@ -1,22 +1,34 @@
 using System.Collections.Immutable;
 using Sightglass.Drawing.Svg;
+using Sightglass.Drawing.Text;
 
 namespace Sightglass.Drawing.Charts;
 
-/// <summary>Draws a trace gauge, 372 × 72 px.</summary>
+/// <summary>Draws a trace gauge, 356 × 72 px. Where reading and truth part, its left edge is hatched.</summary>
 public static class TraceGaugeDrawing
 {
-    private const double Width = 372;
+    private const double Width = 356;
     private const double Height = 72;
-    private const double ScaleAt = 214;
+    private const double Edge = 14;
+    private const double ScaleAt = 198;
+    private const double WordsAt = 262;
+    private const double NumberSize = 28;
 
     /// <summary>The gauge as SVG.</summary>
     public static string Render(TraceGauge gauge, SvgOptions? svg = null)
     {
         svg ??= SvgOptions.Inline;
-        SvgWriter w = SvgDocument.Begin(svg, "trace-gauge", 0, 0, Width, Height, gauge.Title);
+        TraceGaugeWords words = TraceGaugeWords.Of(gauge);
+        SvgWriter w = SvgDocument.Begin(svg, words.Misleads.Length > 0 ? "trace-gauge lies" : "trace-gauge", 0, 0, Width, Height, words.Said);
         double end = gauge.Reading.Concat(gauge.Truth).Select(p => p.X).DefaultIfEmpty(0).Max();
-        ChartScale scale = new(end - gauge.Seconds, end, gauge.From, gauge.To, 0, ScaleAt, 8, Height - 8);
+        ChartScale scale = new(end - gauge.Seconds, end, gauge.From, gauge.To, Edge, ScaleAt, 8, Height - 8);
+        if (words.Misleads.Length > 0)
+        {
+            w.Open("defs").Open("pattern", ("id", svg.IdPrefix + "apart"), ("width", 5), ("height", 5), ("patternUnits", "userSpaceOnUse"), ("patternTransform", "rotate(45)"))
+                .Element("path", ("class", "truth-line-plain"), ("d", "M0 0V5")).Close().Close();
+            w.Element("rect", ("x", 0), ("y", 6), ("width", 7), ("height", Height - 12), ("fill", $"url(#{svg.IdPrefix}apart)"));
+        }
+
         Ruler(w, gauge, scale);
         if (!gauge.Truth.IsEmpty)
         {
@@ -32,7 +44,7 @@ public static class TraceGaugeDrawing
             w.Path("d-ink", new SvgPath().Polyline([(ScaleAt, y), (ScaleAt + 12, y - 6), (ScaleAt + 12, y + 6)]).Close());
         }
 
-        Words(w, gauge);
+        Number(w, words, gauge.Unit);
         return SvgDocument.End(w);
     }
 
@@ -62,25 +74,22 @@ public static class TraceGaugeDrawing
         w.Path("c-axis", ruler);
     }
 
-    private static void Words(SvgWriter w, TraceGauge gauge)
+    // The number and its unit, smaller where they would not fit; truth and by how much it misleads below.
+    private static void Number(SvgWriter w, TraceGaugeWords words, string unit)
     {
-        const double left = 278;
-        double? reading = gauge.Reading.IsEmpty ? null : gauge.Reading[^1].Y;
-        double? truth = gauge.Truth.IsEmpty ? null : gauge.Truth[^1].Y;
-        if (reading is { } shown)
+        double room = Width - WordsAt - TextMeasure.Width(unit, TextFace.Sans400, 15) - 4;
+        double size = Math.Min(NumberSize, NumberSize * room / Math.Max(TextMeasure.Width(words.Number, TextFace.Sans500, NumberSize), 1));
+        double y = words.Below.IsEmpty ? 45 : 28;
+        if (words.Number.Length > 0)
         {
-            w.Open("text", ("class", "c-number"), ("x", left), ("y", 28)).Content(ChartNumber.Text(shown, gauge.Decimals))
-                .Open("tspan", ("class", "c-unit"), ("dx", 4)).Content(gauge.Unit).Close().Close();
+            w.Open("text", ("class", words.IsTruth ? "c-number c-number-truth" : "c-number"), ("x", WordsAt), ("y", y), ("style", size < NumberSize ? $"font-size:{SvgNumber.Format(size)}px" : null))
+                .Content(words.Number).Open("tspan", ("class", "c-unit"), ("dx", 4)).Content(unit).Close().Close();
         }
 
-        if (truth is { } real)
+        foreach ((string line, bool truth) in words.Below)
         {
-            string words = (reading is null ? "" : "truth ") + ChartNumber.Text(real, gauge.Decimals) + " " + gauge.Unit;
-            w.Text(reading is null ? "c-number c-number-truth" : "c-end c-end-truth", left, reading is null ? 34 : 47, words);
-            if (reading is { } said && gauge.Misleading is { } bound && Math.Abs(said - real) >= bound)
-            {
-                w.Text("c-end", left, 65, "misleads by " + ChartNumber.Text(Math.Abs(said - real), gauge.Decimals));
-            }
+            y += 18.5;
+            w.Text(truth ? "c-end c-end-truth" : "c-end", WordsAt, y, line);
         }
     }
 }

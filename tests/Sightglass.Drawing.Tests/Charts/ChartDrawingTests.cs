@@ -62,6 +62,50 @@ public sealed class ChartDrawingTests
     }
 
     [Fact]
+    public void Gauge_ReadingNearTruth_SaysNothingOfIt()
+    {
+        TraceGauge gauge = new() { Title = "Fuel gauge", Reading = [(0, 50)], Truth = [(0, 52)], From = 0, To = 100, Unit = "%", Misleading = 5, Step = 2 };
+        Assert.DoesNotContain("truth", string.Join(' ', Words(Parse(TraceGaugeDrawing.Render(gauge)))), StringComparison.Ordinal);
+        Assert.Contains("truth 52 %", Words(Parse(TraceGaugeDrawing.Render(gauge with { Step = 1 }))));
+    }
+
+    // A picture has no text of its own for those who cannot see it: its label says all of it.
+    [Fact]
+    public void Gauge_ItsLabel_SaysWhatIsWritten()
+    {
+        TraceGauge gauge = new() { Title = "Fuel gauge", Reading = _reading, Truth = _truth, From = 0, To = 100, Unit = "%", Misleading = 5 };
+        Assert.Equal("Fuel gauge: 77 %, truth 60 %, misleads by 17", (string?)Parse(TraceGaugeDrawing.Render(gauge)).Attribute("aria-label"));
+        Assert.Equal("Fuel gauge: truth 60 %", (string?)Parse(TraceGaugeDrawing.Render(gauge with { Reading = [] })).Attribute("aria-label"));
+    }
+
+    [Fact]
+    public void Plot_ChartsAndBands_StandOverOneScaleOfTime()
+    {
+        TimePlot plot = new()
+        {
+            Title = "A run",
+            Charts = [Time(), Time() with { Unit = "kg", Series = [new("a much longer name than the others have", _reading)] }],
+            Bands = [new("engine runs", [(0, "yes"), (900, "no"), (1200, "yes")]) { Heavy = "yes" }],
+            Across = (0, 1800),
+        };
+        XElement svg = Parse(TimePlotDrawing.Render(plot, SvgOptions.Inline));
+        Assert.Equal(2, svg.Descendants().Count(e => (string?)e.Attribute("class") == "c-bar"));
+        double[] starts = [.. svg.Descendants().Where(e => (string?)e.Attribute("class") == "c-lab" && e.Value == "0:00").Select(e => (double)e.Attribute("x")!)];
+        Assert.Equal(3, starts.Length);
+        Assert.Single(starts.Distinct());
+        Assert.Equal(svg.Descendants().Count(e => e.Attribute("id") is not null), svg.Descendants().Select(e => (string?)e.Attribute("id")).OfType<string>().Distinct().Count());
+    }
+
+    [Fact]
+    public void Map_StoppedSafely_IsARingAndCountedApart()
+    {
+        RangeMap map = new("Map", new MapAxis("leak", 0, 40), new MapAxis("grade", 0, 1), [new(1, 0.5), new(2, 0.5, null, true), new(30, 0.2, 0)]) { Mechanisms = ["starves"] };
+        XElement svg = Parse(RangeMapDrawing.Render(map));
+        Assert.Contains("stopped safely, 1", Words(svg));
+        Assert.Equal(2, svg.Descendants().Count(e => (string?)e.Attribute("class") == "c-stop"));
+    }
+
+    [Fact]
     public void Histogram_Values_AreAllCounted()
     {
         Histogram histogram = new("Time", [1, 2, 2, 3, 50, -4]);
