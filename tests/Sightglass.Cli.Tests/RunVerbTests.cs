@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Xml.Linq;
 
 namespace Sightglass.Cli.Tests;
 
@@ -43,6 +44,45 @@ public sealed class RunVerbTests
         Call call = await Call.Of([.. s_smallest, "--show", "level of tnak"]);
         Assert.Equal(ExitCode.WrongUse, call.Exit);
         Assert.Contains("did you mean `level of tank`?", call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Run_Plot_DrawsReadingsInInkAndTruthWithItsWord()
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("run.svg");
+        Call call = await Call.Of("run", "idle, nothing wrong", "--for", "2min", "--every", "10s", "--show", "cab fuel gauge", "volume of aft compartment", "engine runs", "aft supply valve", "--plot", file, "--theme", "print");
+        Assert.Equal(ExitCode.Good, call.Exit);
+        XElement svg = XElement.Load(file);
+        Assert.Equal("print", (string?)svg.Attribute("data-theme"));
+        string[] words = [.. svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value)];
+        Assert.Contains(words, w => w.StartsWith("cab fuel gauge ", StringComparison.Ordinal));
+        Assert.Contains(words, w => w.StartsWith("truth volume of aft compartment ", StringComparison.Ordinal));
+        Assert.Contains("engine runs", words);
+        Assert.Contains("open", words);
+        Assert.Single(svg.Descendants(), e => (string?)e.Attribute("class") == "c-line");
+        Assert.Single(svg.Descendants(), e => (string?)e.Attribute("class") == "c-line c-truth");
+    }
+
+    [Fact]
+    public async Task Run_PlotOfTheSmallestBook_DrawsItsTankWithoutBeingAsked()
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("run.svg");
+        Call call = await Call.Of([.. s_smallest, "--for", "2min", "--every", "10s", "--plot", file]);
+        Assert.Equal(ExitCode.Good, call.Exit);
+        Assert.Contains(XElement.Load(file).Descendants(), e => e.Name.LocalName == "text" && e.Value.Contains("level of tank", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Run_PlotOfAnUnknownName_DrawsNothing()
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("run.svg");
+        Call call = await Call.Of([.. s_smallest, "--show", "level of tnak", "--plot", file]);
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.Contains("did you mean `level of tank`?", call.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
     }
 
     [Theory]

@@ -16,20 +16,23 @@ internal static class TrialPage
         main{max-width:1180px;width:100%;margin:0 auto;padding:32px var(--margin) 64px}
         h1{font:400 var(--t-plate)/1.12 var(--serif);max-width:26ch}h1 b{font-weight:600}
         h2{font:400 var(--t-title)/1.25 var(--serif);border-top:1px solid var(--ink);padding-top:10px;margin-bottom:12px}
-        .lead{font:400 var(--t-lead)/1.55 var(--serif);max-width:58ch;margin:12px 0 40px}
+        .lead{font:400 var(--t-lead)/1.55 var(--serif);max-width:58ch}
         .two{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:48px;margin-bottom:48px}
         @media(max-width:860px){.two{grid-template-columns:1fr}}
         .steps li{display:grid;grid-template-columns:132px 1fr;gap:20px;padding:9px 0;border-bottom:1px solid var(--hair)}
         .cost{font:400 var(--t-label)/1.35 var(--sans);color:var(--ink2);text-align:right}
         .track{height:4px;background:var(--desk);margin:3px 0}.track i{display:block;height:4px;background:var(--ink);margin-left:auto}
         .needed .track i{background:var(--bad)}.needed .cost b{color:var(--bad)}
-        .rank{display:grid;grid-template-columns:200px 1fr 44px;gap:6px 12px;font:400 var(--t-ui)/1.3 var(--sans);align-items:center;margin-top:20px}
-        .rank .track i{margin-left:0}
-        .bad-line{stroke:var(--bad);stroke-width:2;fill:none}
-        .failure{display:grid;grid-template-columns:64px 1fr;gap:20px;padding:18px 0;border-bottom:1px solid var(--hair)}
-        .failure>b{font:500 var(--t-number)/1 var(--sans)}.failure h3{font:600 1.0625rem/1.4 var(--serif)}
+        .top{display:grid;grid-template-columns:minmax(0,1fr) 300px;gap:48px;align-items:end;margin-bottom:40px}.top .lead{margin:12px 0 0}
+        .chart{width:100%;height:auto;max-width:560px}.map .chart+.chart{margin-top:16px}.times{margin-top:48px}.times .chart{max-width:420px}.times h3{font:600 var(--t-ui)/1.4 var(--sans)}
+        .failure{display:grid;grid-template-columns:84px minmax(0,1fr);gap:8px 20px;padding:18px 0;border-bottom:1px solid var(--hair);break-inside:avoid}
+        .failure>b{font:500 var(--t-number)/1 var(--sans)}.failure>b i{font:400 var(--t-ui)/1 var(--sans);color:var(--bad);margin-left:8px}.failure h3{font:600 1.0625rem/1.4 var(--serif)}
+        @media(max-width:860px){.top{grid-template-columns:1fr;gap:20px}.steps li{grid-template-columns:96px 1fr}.failure{grid-template-columns:1fr}}
         .story{font:400 var(--t-ui)/1.5 var(--sans);margin-top:8px}.story td{padding:1px 14px 1px 0;vertical-align:top}
         .truth{color:var(--truth)}
+        .steps.plain li{grid-template-columns:1fr}.top .chart{max-width:300px}
+        @page{margin:14mm}
+        @media print{html{font-size:13px}main{padding:8px 0 0;max-width:none}h2{break-after:avoid}.steps li,.chart{break-inside:avoid}.two{margin-bottom:28px}.top{grid-template-columns:minmax(0,1fr) 240px;margin-bottom:24px}.failure{grid-template-columns:64px minmax(0,1fr)}.head{padding-left:0;padding-right:0}.chart{max-width:460px}.times .chart{max-width:340px}}
         """;
 
     public static string Write(TryResult findings)
@@ -41,15 +44,17 @@ internal static class TrialPage
         page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
         page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Trial))).Append("</span></header><main>");
         page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Trial.Setup.Start.Situation.Name}\u201d")).Append("</p>");
-        page.Append("<h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial))).Append("</p>");
-        page.Append("<div class=\"two\"><section><h2>The text, and what leaving out costs</h2>");
+        page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial)));
+        page.Append("</p></div>").Append(TrialCharts.Bound(findings.Trial)).Append("</div>");
+        page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? "The text" : "The text, and what leaving out costs").Append("</h2>");
         Steps(page, findings);
-        page.Append("</section><section><h2>Where it fails</h2>");
+        page.Append("</section><section class=\"map\"><h2>Where it fails</h2>");
         Map(page, findings);
         page.Append("</section></div>");
         Failures(page, findings);
+        Times(page, findings);
         page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Trial.Setup.Plan.Book.Notice));
-        page.Append(" Training aid. Local rules, the maker\u2019s manual and qualified people decide.</span></footer></body></html>");
+        page.Append(" Training aid.</span></footer></body></html>");
         return page.ToString();
     }
 
@@ -58,20 +63,20 @@ internal static class TrialPage
 
     private static void Steps(StringBuilder page, TryResult findings)
     {
-        page.Append("<ol class=\"steps\">");
+        page.Append(findings.LeftOut.IsEmpty ? "<ol class=\"steps plain\">" : "<ol class=\"steps\">");
         foreach (CardElement element in findings.Request.Card.Elements)
         {
             if (element is CardElement.Notice notice)
             {
-                page.Append("<li><span></span><span class=\"small\">").Append(Html.Text(notice.Span.Text.Trim())).Append("</span></li>");
+                page.Append(findings.LeftOut.IsEmpty ? "<li>" : "<li><span></span>").Append("<span class=\"small\">").Append(Html.Text(notice.Span.Text.Trim())).Append("</span></li>");
             }
             else if (element is CardElement.Step step)
             {
                 LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == step.Number);
                 double share = cost is { Applicable: > 0 } ? cost.Bad / (double)cost.Applicable : 0;
                 bool critical = cost is not null && cost.Bad > findings.Trial.Failed && share > 0.5;
-                page.Append(critical ? "<li class=\"needed\">" : "<li>").Append("<span class=\"cost\">");
-                page.Append(cost is null ? "" : Cost(cost, share, findings.Trial.Failed)).Append("</span><span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
+                page.Append(critical ? "<li class=\"needed\">" : "<li>");
+                page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share, findings.Trial.Failed))}</span>").Append("<span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
             }
         }
 
@@ -91,16 +96,16 @@ internal static class TrialPage
             return;
         }
 
-        page.Append("<p class=\"small\">The two ranges of numbers that tell most. A point ended well, a ring stopped safely, a cross failed.</p>");
-        page.Append(CaseMap.Svg(findings.Trial, numbers[0], numbers[1])).Append("<div class=\"rank\">");
-        foreach ((World.Situations.DrawnRange range, double share) in findings.Ranking.Take(6))
-        {
-            page.Append("<span>").Append(Html.Text(range.Name)).Append("</span><span class=\"track\"><i style=\"width:");
-            page.Append((100 * Math.Sqrt(share)).ToString("0", CultureInfo.InvariantCulture)).Append("%\"></i></span><span class=\"num\">");
-            page.Append(Math.Sqrt(share).ToString("0.00", CultureInfo.InvariantCulture)).Append("</span>");
-        }
+        page.Append("<p class=\"small\">The two ranges of numbers that tell most. A point ended well, a ring stopped safely, the other marks failed.</p>");
+        page.Append(TrialCharts.Map(findings.Trial, numbers[0], numbers[1])).Append(TrialCharts.Ranking(findings));
+    }
 
-        page.Append("</div>");
+    private static void Times(StringBuilder page, TryResult findings)
+    {
+        if (findings.Trial.Done > 0)
+        {
+            page.Append("<section class=\"times\"><h2>When it ends well</h2><h3>Time to done</h3>").Append(TrialCharts.Times(findings.Trial)).Append("</section>");
+        }
     }
 
     private static void Failures(StringBuilder page, TryResult findings)
@@ -113,8 +118,8 @@ internal static class TrialPage
         page.Append("<section><h2>How it fails</h2>");
         foreach (FailureStory failure in findings.Failures)
         {
-            page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("</b><div><h3>");
-            page.Append(Html.Text(TrialWords.Failure(failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p><table class=\"story\">");
+            page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("<i>").Append(TrialCharts.Sign(findings.Trial, failure.Group.Mechanism)).Append("</i></b><div><h3>");
+            page.Append(Html.Text(TrialWords.Failure(failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p>").Append(TrialCharts.Line(failure)).Append("<table class=\"story\">");
             foreach (JournalEntry entry in failure.Story.Journal)
             {
                 page.Append(entry.Kind == JournalKind.Truth ? "<tr class=\"truth\"><td class=\"num\">" : "<tr><td class=\"num\">");

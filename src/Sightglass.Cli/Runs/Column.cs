@@ -11,6 +11,9 @@ namespace Sightglass.Cli.Runs;
 /// <param name="Value">Its value now, SI; only with a state in view.</param>
 internal sealed record Column(string Name, Unit Unit, ColumnSort Sort, IReadOnlyList<string> Words, double? Resolution, Func<World.World, double> Value)
 {
+    /// <summary>Whether nobody on the machine can know it.</summary>
+    public bool IsTruth { get; init; }
+
     /// <summary>A value as a person reads it.</summary>
     public string Text(double value) => Sort switch
     {

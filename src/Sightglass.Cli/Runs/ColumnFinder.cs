@@ -83,7 +83,7 @@ internal sealed class ColumnFinder(Plan plan)
         }
 
         FormulaSignal signal = new(formula);
-        return formula.IsCondition ? Condition(text, signal) : new(text, UnitOf(formula.Dimension), ColumnSort.Quantity, [], null, world => world.Value(signal));
+        return formula.IsCondition ? Condition(text, signal) : new(text, UnitOf(formula.Dimension), ColumnSort.Quantity, [], null, world => world.Value(signal)) { IsTruth = true };
     }
 
     private Unit UnitOf(Dimension dimension) => plan.Book.ShownIn.GetValueOrDefault(dimension) ?? UnitTable.SiOf(dimension);

@@ -6,8 +6,10 @@ using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
+using Sightglass.Cli.Reports;
 using Sightglass.Cli.Runs;
 using Sightglass.Cli.Tries;
+using Sightglass.Drawing.Svg;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Records;
 using Sightglass.World.Runs;
@@ -30,6 +32,9 @@ internal sealed class RunVerb : BookVerb
     private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws, with the case.", DefaultValueFactory = _ => 1 };
     private readonly Option<ulong> _case = new("--case") { Description = "Which case of the situation.", DefaultValueFactory = _ => 0 };
     private readonly Option<string?> _csv = new("--csv") { Description = "Write the samples to this file; - for the terminal.", HelpName = "FILE" };
+
+    private readonly Option<string?> _plot = new("--plot") { Description = "Draw what is recorded over time into this SVG file: a chart for each unit, truth dashed.", HelpName = "FILE" };
+    private readonly Option<Theme> _theme = new("--theme") { Description = "Light in which the plot is shown.", DefaultValueFactory = _ => Theme.Reader };
 
     private readonly Option<string?> _record = new("--record")
     {
@@ -59,6 +64,8 @@ internal sealed class RunVerb : BookVerb
         Add(_case);
         Add(_csv);
         Add(_record);
+        Add(_plot);
+        Add(_theme);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -66,6 +73,7 @@ internal sealed class RunVerb : BookVerb
         ("run \"leaking compartment\" --card empty-a-leaking-compartment --case 7", "a card in one of its cases, told step by step"),
         ("run \"idle, nothing wrong\" --for 10h --every 60s --show \"volume of aft compartment\" --csv idle.csv", "ten hours of an idle machine, for a spreadsheet"),
         ("run --record records/current.jsonl --every 10s --csv session.csv", "a session of the pages done again, without pages"),
+        ("run \"leaking compartment\" --for 30min --every 10s --show \"cab fuel gauge\" \"volume of aft compartment\" --plot run.svg", "what a gauge shows and what is there, as a picture"),
         ("run --book books/smallest --for 30min --every 60s --show all", "everything in a book with one tank and one hole"),
     ];
 
@@ -184,6 +192,11 @@ internal sealed class RunVerb : BookVerb
     private void Write(ParseResult line, RunResult result)
     {
         TextWriter output = line.InvocationConfiguration.Output;
+        if (line.GetValue(_plot) is { } plot)
+        {
+            File.WriteAllText(plot, RunPlot.Svg(result, line.GetValue(_theme)));
+        }
+
         string? csv = line.GetValue(_csv);
         if (csv == "-")
         {

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Sightglass.Basics.Quantities;
+using Sightglass.Cli.Tries;
+using Sightglass.Drawing.Charts;
+using Sightglass.Drawing.Svg;
+using Sightglass.Trials.Results;
+using Sightglass.World.Journal;
+using Sightglass.World.Runs;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Cli.Reports;
+
+/// <summary>What a trial came to, as charts.</summary>
+internal static class TrialCharts
+{
+    private const int MostRanges = 6;
+
+    /// <summary>The share that ended well or safely and its bound; empty where there is none.</summary>
+    public static string Bound(TrialResult result) => result.LowerBound is { } bound
+        ? new BoundScale(100.0 * (result.Done + result.Stopped) / result.Applicable, 100 * bound).Render()
+        : "";
+
+    /// <summary>Every case over two ranges, a mark for each mechanism.</summary>
+    public static string Map(TrialResult result, DrawnRange across, DrawnRange up)
+    {
+        ImmutableArray<string> mechanisms = Mechanisms(result);
+        ImmutableArray<MapPoint>.Builder points = ImmutableArray.CreateBuilder<MapPoint>();
+        for (int i = 0; i < result.Outcomes.Length; i++)
+        {
+            Outcome outcome = result.Outcomes[i];
+            if (outcome.Kind is not (OutcomeKind.NotApplicable or OutcomeKind.Running))
+            {
+                CaseDraws draws = new(result.Seed, (ulong)(result.FirstCase + i));
+                bool bad = outcome.Kind is OutcomeKind.Failed or OutcomeKind.Undecided;
+                points.Add(new(At(across, draws), At(up, draws), bad ? mechanisms.IndexOf(outcome.Mechanism) : null, outcome.Kind == OutcomeKind.Stopped));
+            }
+        }
+
+        return RangeMapDrawing.Render(new($"Cases by {across.Name} and {up.Name}", Axis(across), Axis(up), points.ToImmutable()) { Mechanisms = mechanisms });
+    }
+
+    /// <summary>The mark of a mechanism on the map, as a character.</summary>
+    public static string Sign(TrialResult result, string mechanism) => MechanismMark.Sign(Mechanisms(result).IndexOf(mechanism));
+
+    /// <summary>Which ranges tell most: the correlation ratio, 0…1.</summary>
+    public static string Ranking(TryResult findings) =>
+        RankBars.Render("Which ranges tell most", [.. findings.Ranking.Take(MostRanges).Select(r => (r.Range.Name, Math.Sqrt(r.Share)))]);
+
+    /// <summary>How long it took where it ended well.</summary>
+    public static string Times(TrialResult result) =>
+        HistogramDrawing.Render(new("Time to done", [.. result.Outcomes.Where(o => o.Kind == OutcomeKind.Done).Select(o => o.Time.Seconds / 60)], "min"));
+
+    /// <summary>One failure on a line of time: when each step began, and when it went wrong.</summary>
+    public static string Line(FailureStory failure)
+    {
+        ArgumentNullException.ThrowIfNull(failure);
+        Outcome end = failure.Story.Outcome;
+        ImmutableArray<(double, string)> steps =
+            [.. failure.Story.Journal.Where(j => j.Step > 0 && j.Kind != JournalKind.Truth).GroupBy(j => j.Step).Select(g => (g.First().Time.Seconds, g.Key.ToString(CultureInfo.InvariantCulture)))];
+        string when = string.Create(CultureInfo.InvariantCulture, $"{end.Mechanism}, {end.Time.Seconds / 60:0.#} min");
+        return new CaseLine($"Steps of the case until {when}", [], steps, (end.Time.Seconds, when)).Render();
+    }
+
+    private static ImmutableArray<string> Mechanisms(TrialResult result) => [.. result.Groups.Select(g => g.Mechanism).Distinct(StringComparer.Ordinal)];
+
+    // Words stand in equal strips, and a case lies inside of its strip where its draw fell.
+    private static double At(DrawnRange range, CaseDraws draws) => range.Words.IsEmpty ? UnitOf(range).FromSi(range.Value(draws)) : draws.Uniform(range.Order);
+
+    private static MapAxis Axis(DrawnRange range) => range.Words.IsEmpty
+        ? new(range.Unit is { } unit ? $"{range.Name}, {QuantityFormat.Symbol(unit)}" : range.Name, UnitOf(range).FromSi(range.From), UnitOf(range).FromSi(range.To))
+        : new(range.Name, 0, 1) { Choices = range.Words };
+
+    private static Unit UnitOf(DrawnRange range) => range.Unit ?? UnitTable.One;
+}
