@@ -20,7 +20,7 @@ internal static class RunPlot
         string road = result.Request.Plan.Book.RoadNumberInUse is { } number ? $" {number}" : "";
         TimePlot plot = new()
         {
-            Title = $"{result.Request.Plan.Book.Title}{road}: {result.Request.Start.Situation.Name}",
+            Title = $"{result.Request.Plan.Book.Title}{road}: {result.Request.StartName}",
             Lead = $"case {result.Request.Case}, seed {result.Request.Seed}{(result.Request.Title is { } card ? $", by the card \u201c{card}\u201d" : "")}",
             Charts = [.. columns.Where(c => c.Column.Sort == ColumnSort.Quantity).GroupBy(c => QuantityFormat.Symbol(c.Column.Unit)).SelectMany(g => g.Chunk(MostLines).Select(c => Chart(result, g.Key, c)))],
             Bands = [.. columns.Where(c => c.Column.Sort != ColumnSort.Quantity).Select(c => Band(result, c.Column, c.Index))],

@@ -11,8 +11,8 @@ internal sealed class MachineDrawing
 {
     private const string Prefix = "d-";
 
-    /// <summary>Labels large enough to be 13 px on a screen of 1440, where the drawing is made smaller.</summary>
-    private static readonly DiagramOptions s_options = new() { LabelSize = 19 };
+    /// <summary>Labels large enough to be 13 px on a screen of 1366, where the drawing is made smaller.</summary>
+    private static readonly DiagramOptions s_options = new() { LabelSize = 22 };
 
     private static readonly ConditionalWeakTable<Plan, MachineDrawing> s_drawn = [];
 

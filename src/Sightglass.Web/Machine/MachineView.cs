@@ -25,10 +25,10 @@ public sealed class MachineView
         rest[("clock", DiagramDelta.Text)] = Words.Clock(seen.Now.Seconds);
         for (int i = 0; i < gauges.Length && i < seen.Gauges.Length; i++)
         {
-            TraceGauge.Write(rest, i, gauges[i], seen, truth);
+            rest[($"g{i}", "#html")] = LiveChart.Gauge(gauges, i, seen, truth);
         }
 
-        rest[("trend", "#html")] = gauges.IsEmpty ? "" : TrendChart.Render(gauges[0], seen, truth);
+        rest[("trend", "#html")] = LiveChart.Trend(gauges, seen, truth);
         return new(drawing.Values(seen.Diagram with { ShowTruth = truth }), rest.ToImmutable());
     }
 

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Sightglass.Book.Model;
+using Sightglass.Drawing.Overview;
+using Sightglass.Drawing.Plan;
 using Sightglass.Drawing.Strip;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Walk;
@@ -14,9 +16,11 @@ public sealed partial class WalkPage : IAsyncDisposable
 {
     private static readonly string[] s_keys = ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown", "Home", "/", "?"];
 
-
     /// <summary>Drawn as large as it is shown, so that labels keep their 13 px.</summary>
     private static readonly StripOptions s_strip = new() { Scale = 38, MostTiers = 3, You = "" };
+
+    /// <summary>For a printed sheet: a side a row, nobody on it.</summary>
+    private static readonly StripOptions s_row = new() { Scale = 38, MostTiers = 8, Interactive = false };
 
     private readonly HashSet<string> _been = [];
     private ImmutableHashSet<string> _visited = [];
@@ -26,6 +30,8 @@ public sealed partial class WalkPage : IAsyncDisposable
     private string _strip = "";
     private string _natural = "";
     private string _overview = "";
+    private string _plan = "";
+    private string _rows = "";
     private bool _moved;
     private IJSObjectReference? _script;
     private IJSObjectReference? _listening;
@@ -104,10 +110,8 @@ public sealed partial class WalkPage : IAsyncDisposable
         Book = Room.Session.Plan.Book;
         Route = WalkRoute.Of(Book);
         RunsLeft = new WalkSides(Book).RunsLeft;
-        _overview = StripDrawing.Render(
-            Book,
-            new StripOptions { Scale = 12, Labels = StripLabels.None, Hazards = false, Tape = false, Interactive = false },
-            SvgOptions.Inline with { IdPrefix = "small-" });
+        _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
+            (sides, i) => StripDrawing.Render(Book, s_row with { Sides = [.. sides] }, SvgOptions.Inline with { IdPrefix = $"row{i + 1}-" })));
         if (StartAt is { } name && (Book.Items.ContainsKey(name) || Route.Find(name) is not null))
         {
             _ = Book.Items.ContainsKey(name) ? PutItem(name) : PutStop(Index(name));
@@ -291,6 +295,8 @@ public sealed partial class WalkPage : IAsyncDisposable
         StripLayout layout = StripLayout.Of(Book, options);
         _natural = FormattableString.Invariant($"--natural:{layout.Sheet.Height:0}px");
         _strip = StripDrawing.Render(layout, options);
+        _overview = OverviewDrawing.Render(Book, new OverviewOptions { CurrentPlace = Stop.Place.Name, Visited = _visited });
+        _plan = PlanDrawing.Render(Book, new PlanOptions { CurrentPlace = Stop.Place.Name, Visited = _visited });
     }
 
     private async Task Call(string what, string id)

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Quantities;
+using Sightglass.Drawing.Charts;
+using Sightglass.Drawing.Svg;
+using Sightglass.Web.Live;
+using Sightglass.World.Journal;
+
+namespace Sightglass.Web.Machine;
+
+/// <summary>What a session's gauges have shown, as charts.</summary>
+internal static class LiveChart
+{
+    private const double TrendWidth = 480;
+
+    /// <summary>Gauge number <paramref name="index"/> with its last quarter of an hour.</summary>
+    public static string Gauge(ImmutableArray<LiveGauge> gauges, int index, MachineSnapshot seen, bool truth)
+    {
+        LiveGauge gauge = gauges[index];
+        double step = gauge.Resolution / gauge.Unit.Factor;
+        TraceGauge drawn = new()
+        {
+            Title = gauge.Label,
+            Reading = Points(gauge, seen, index, g => g.Reading),
+            Truth = truth ? Points(gauge, seen, index, g => g.Truth) : [],
+            From = gauge.Unit.FromSi(gauge.Minimum),
+            To = gauge.Unit.FromSi(gauge.Maximum),
+            Normal = gauge.NormalFrom is { } from && gauge.NormalTo is { } to ? (gauge.Unit.FromSi(from), gauge.Unit.FromSi(to)) : null,
+            Unit = QuantityFormat.Symbol(gauge.Unit),
+            Decimals = ChartNumber.DecimalsFor(step),
+            Step = step,
+            Misleading = gauge.Item is null ? null : gauge.Misleading / gauge.Unit.Factor,
+        };
+        return TraceGaugeDrawing.Render(drawn, SvgOptions.Inline with { IdPrefix = $"g{index}-" });
+    }
+
+    /// <summary>The last half hour of the first gauge, truth beside it, what happened below.</summary>
+    public static string Trend(ImmutableArray<LiveGauge> gauges, MachineSnapshot seen, bool truth)
+    {
+        if (gauges.IsEmpty || seen.Gauges.IsEmpty)
+        {
+            return "";
+        }
+
+        LiveGauge gauge = gauges[0];
+        double from = Math.Max(0, seen.Now.Seconds - Sampler.TraceSeconds);
+        string Text(double value) => QuantityFormat.Text(gauge.Unit.ToSi(value), gauge.Unit, gauge.Resolution);
+        ImmutableArray<(double X, double Y)> reading = Points(gauge, seen, 0, g => g.Reading);
+        ImmutableArray<(double X, double Y)> real = truth ? Points(gauge, seen, 0, g => g.Truth) : [];
+        TimeChart chart = new()
+        {
+            Title = $"{gauge.Label} over the last thirty minutes",
+            Series =
+            [
+                new("shows", reading) { End = reading.IsEmpty ? null : $"shows {Text(reading[^1].Y)}" },
+                new("truth", real, true) { End = real.IsEmpty ? null : $"truth {Text(real[^1].Y)}" },
+            ],
+            Events = [.. seen.Journal.Select(j => new ChartEvent(j.Time.Seconds, j.Text, j.Kind == JournalKind.Truth))],
+            Across = (from, from + Sampler.TraceSeconds),
+            Up = Stretch(gauge, [.. reading.Concat(real).Select(p => p.Y)]),
+            Width = TrendWidth,
+            Height = 156,
+            Truth = truth,
+        };
+        return TimeChartDrawing.Render(chart, SvgOptions.Inline with { IdPrefix = "trend-" });
+    }
+
+    private static ImmutableArray<(double X, double Y)> Points(LiveGauge gauge, MachineSnapshot seen, int index, Func<GaugeLook, double?> of) =>
+    [
+        .. seen.Trace.Append(new(seen.Now.Seconds, seen.Gauges)).Where(p => p.Gauges.Length > index && of(p.Gauges[index]) is not null)
+            .Select(p => (p.Seconds, gauge.Unit.FromSi(of(p.Gauges[index])!.Value))),
+    ];
+
+    // A part of the scale in its tenths with room above and below, so that a steady gauge looks steady.
+    private static (double From, double To) Stretch(LiveGauge gauge, ImmutableArray<double> values)
+    {
+        double minimum = gauge.Unit.FromSi(gauge.Minimum);
+        double step = (gauge.Unit.FromSi(gauge.Maximum) - minimum) / 10;
+        if (values.IsEmpty)
+        {
+            return (minimum, minimum + (10 * step));
+        }
+
+        double low = Math.Floor(((values.Min() - minimum) / step) - 0.3);
+        double high = Math.Ceiling(((values.Max() - minimum) / step) + 0.3);
+        while (high - low < 4)
+        {
+            (low, high) = low > 0 ? (low - 1, high) : (low, high + 1);
+        }
+
+        return (minimum + (low * step), minimum + (high * step));
+    }
+}
