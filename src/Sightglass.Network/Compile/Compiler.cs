@@ -38,8 +38,16 @@ internal static class Compiler
         }
 
         FactorPlan plan = new([.. order.Select(a => new SortedSet<int>(coupled[a].Select(b => rowOf[b])))]);
+        SumPlan rowSums = new(n);
+        SumPlan placeSums = new(plan.Values);
         (StoreBatch[] storeBatches, StoreIndex[] doubles) = Stores(stores, rowOf);
-        (PathBatch[] pathBatches, (int Batch, int Index)[] pathPlaces) = Paths(paths, rowOf, boundary, plan);
+        (PathBatch[] pathBatches, (int Batch, int Index)[] pathPlaces, int flows, int slopes) = Paths(paths, rowOf, boundary, plan, rowSums, placeSums);
+        foreach ((StoreIndex d, int i) in doubles.Select((d, i) => (d, i)).Where(d => !boundary[order[d.d.Row]]))
+        {
+            placeSums.Add(plan.PlaceOf(d.Row, d.SecondRow), slopes + (2 * i));
+            placeSums.Add(plan.PlaceOf(d.SecondRow, d.Row), slopes + (2 * i) + 1);
+        }
+
         return new Topology(plan)
         {
             Amounts = n,
@@ -48,7 +56,11 @@ internal static class Compiler
             StoreBatches = storeBatches,
             PathBatches = pathBatches,
             PathPlaces = pathPlaces,
-            CrossPlaces = [.. doubles.Select(d => (d.Row, d.SecondRow, boundary[order[d.Row]] ? -1 : plan.PlaceOf(d.Row, d.SecondRow), boundary[order[d.Row]] ? -1 : plan.PlaceOf(d.SecondRow, d.Row)))],
+            Flows = flows,
+            Slopes = slopes,
+            RowSums = rowSums.ToStream(),
+            PlaceSums = placeSums.ToStream(),
+            Pairs = [.. doubles.Select(d => (d.Row, d.SecondRow))],
             Spans = [.. order.Select(a => boundary[a] ? 0 : spans[a])],
             StartParameters = parameters,
             StartAmounts = [.. order.Select(a => start[a])],
@@ -94,35 +106,49 @@ internal static class Compiler
         return ([.. batches], [.. doubles]);
     }
 
-    private static (PathBatch[] Batches, (int Batch, int Index)[] Places) Paths(List<PathRow> paths, int[] rowOf, bool[] boundary, FactorPlan plan)
+    /// <summary>The batches, where each path stands in them, how many flows and slopes there are; fills in what rows and places are sums of.</summary>
+    private static (PathBatch[] Batches, (int Batch, int Index)[] Places, int Flows, int Slopes) Paths(
+        List<PathRow> paths, int[] rowOf, bool[] boundary, FactorPlan plan, SumPlan rowSums, SumPlan placeSums)
     {
         List<PathBatch> batches = [];
         (int, int)[] places = new (int, int)[paths.Count];
+        int flows = 0;
+        int slopes = 0;
         foreach (IGrouping<PathBatchFactory, (PathRow Path, int Number)> group in paths.Select((p, i) => (p, i)).GroupBy(p => p.p.Factory))
         {
             (PathRow Path, int Number)[] members = [.. group];
-            for (int i = 0; i < members.Length; i++)
-            {
-                places[members[i].Number] = (batches.Count, i);
-            }
-
             batches.Add(group.Key.Create(new(
                 members.Length,
-                [.. members.SelectMany(m => m.Path.Potentials.Select(p => rowOf[p.Index]))],
-                [.. members.SelectMany(m => m.Path.Inputs.Select(u => u.Index))],
-                [.. members.Select(m => m.Path.FirstParameter)],
-                [.. members.SelectMany(m => m.Path.Flows.SelectMany(f => new[] { RowOrDummy(f.From), RowOrDummy(f.To) }))],
-                [.. members.SelectMany(m => Stamps(m.Path))])));
+                new(members.SelectMany(m => m.Path.Potentials.Select(p => rowOf[p.Index]))),
+                new(members.SelectMany(m => m.Path.Inputs.Select(u => u.Index))),
+                new(members.Select(m => m.Path.FirstParameter)),
+                flows,
+                slopes)));
+            for (int i = 0; i < members.Length; i++)
+            {
+                places[members[i].Number] = (batches.Count - 1, i);
+                foreach (Flow flow in members[i].Path.Flows)
+                {
+                    SumUp(flow, members[i].Path.Potentials);
+                }
+            }
         }
 
-        return ([.. batches], places);
+        return ([.. batches], places, flows, slopes);
 
-        int RowOrDummy(Amount a) => a.IsNone ? plan.Size : rowOf[a.Index];
-
-        IEnumerable<int> Stamps(PathRow path) =>
-            from flow in path.Flows
-            from p in path.Potentials
-            from row in new[] { flow.From, flow.To }
-            select row.IsNone || boundary[p.Index] ? plan.Values : plan.PlaceOf(rowOf[row.Index], rowOf[p.Index]);
+        void SumUp(Flow flow, Amount[] potentials)
+        {
+            int from = flow.From.IsNone ? -1 : rowOf[flow.From.Index];
+            int to = flow.To.IsNone ? -1 : rowOf[flow.To.Index];
+            if (from >= 0) rowSums.Take(from, flows);
+            if (to >= 0) rowSums.Add(to, flows);
+            flows++;
+            foreach (Amount p in potentials)
+            {
+                if (from >= 0 && !boundary[p.Index]) placeSums.Add(plan.PlaceOf(from, rowOf[p.Index]), slopes);
+                if (to >= 0 && !boundary[p.Index]) placeSums.Take(plan.PlaceOf(to, rowOf[p.Index]), slopes);
+                slopes++;
+            }
+        }
     }
 }

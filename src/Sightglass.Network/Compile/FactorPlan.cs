@@ -1,3 +1,5 @@
+using Sightglass.Network.Step;
+
 namespace Sightglass.Network.Compile;
 
 /// <summary>
@@ -21,10 +23,9 @@ internal sealed class FactorPlan
         }
 
         Values = _place.Count;
-        Diagonal = [.. Enumerable.Range(0, Size).Select(i => _place[Key(i, i)])];
-        Eliminate = EliminationStream(pattern);
-        (Lower, LowerStart) = Rows(pattern, (row, column) => column < row);
-        (Upper, UpperStart) = Rows(pattern, (row, column) => column > row);
+        Eliminate = new(EliminationStream(pattern));
+        Lower = new(Enumerable.Range(0, Size).SelectMany(i => Row(i, pattern[i].Where(j => j < i))));
+        Upper = new(Enumerable.Range(0, Size).Reverse().SelectMany(i => Row(i, pattern[i].Where(j => j > i))));
     }
 
     public int Size { get; }
@@ -32,20 +33,17 @@ internal sealed class FactorPlan
     /// <summary>How many places the factored matrix has.</summary>
     public int Values { get; }
 
-    public int[] Diagonal { get; }
+    /// <summary>
+    /// For each row: how many places it has, the place of its diagonal, how many rows are taken off it; then for each of these its number, the place of the multiplier, a
+    /// count, and so many pairs (target, source).
+    /// </summary>
+    public IndexStream Eliminate { get; }
 
-    /// <summary>Runs of: pivot row, place of the multiplier, count, then (target, source) pairs.</summary>
-    public int[] Eliminate { get; }
+    /// <summary>For each row a count, then so many pairs (place, column) left of the diagonal.</summary>
+    public IndexStream Lower { get; }
 
-    /// <summary>Pairs (place, column) below the diagonal, row by row.</summary>
-    public int[] Lower { get; }
-
-    public int[] LowerStart { get; }
-
-    /// <summary>Pairs (place, column) above the diagonal, row by row.</summary>
-    public int[] Upper { get; }
-
-    public int[] UpperStart { get; }
+    /// <summary>The same right of the diagonal, the last row first.</summary>
+    public IndexStream Upper { get; }
 
     /// <summary>Where row, column stands among the values.</summary>
     public int PlaceOf(int row, int column) => _place[Key(row, column)];
@@ -86,48 +84,24 @@ internal sealed class FactorPlan
         }
     }
 
-    private int[] EliminationStream(SortedSet<int>[] pattern)
+    private IEnumerable<int> EliminationStream(SortedSet<int>[] pattern)
     {
-        List<int> stream = [];
-        List<int>[] below = [.. pattern.Select(_ => new List<int>())];
         for (int i = 0; i < Size; i++)
         {
-            foreach (int j in pattern[i].Where(j => j < i))
+            int[] left = [.. pattern[i].Where(k => k < i)];
+            yield return pattern[i].Count;
+            yield return PlaceOf(i, i);
+            yield return left.Length;
+            foreach (int k in left)
             {
-                below[j].Add(i);
-            }
-        }
-
-        for (int k = 0; k < Size; k++)
-        {
-            int[] right = [.. pattern[k].Where(j => j > k)];
-            foreach (int i in below[k])
-            {
-                stream.AddRange([k, PlaceOf(i, k), right.Length]);
-                foreach (int j in right)
+                int[] right = [.. pattern[k].Where(j => j > k)];
+                foreach (int number in new[] { k, PlaceOf(i, k), right.Length }.Concat(right.SelectMany(j => new[] { PlaceOf(i, j), PlaceOf(k, j) })))
                 {
-                    stream.AddRange([PlaceOf(i, j), PlaceOf(k, j)]);
+                    yield return number;
                 }
             }
         }
-
-        return [.. stream];
     }
 
-    private (int[] Pairs, int[] Start) Rows(SortedSet<int>[] pattern, Func<int, int, bool> wanted)
-    {
-        List<int> pairs = [];
-        int[] start = new int[Size + 1];
-        for (int i = 0; i < Size; i++)
-        {
-            foreach (int j in pattern[i].Where(j => wanted(i, j)))
-            {
-                pairs.AddRange([PlaceOf(i, j), j]);
-            }
-
-            start[i + 1] = pairs.Count / 2;
-        }
-
-        return ([.. pairs], start);
-    }
+    private IEnumerable<int> Row(int row, IEnumerable<int> columns) => columns.SelectMany(j => new[] { PlaceOf(row, j), j }).Prepend(columns.Count());
 }

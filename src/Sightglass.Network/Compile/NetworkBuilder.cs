@@ -1,4 +1,5 @@
 using Sightglass.Network.Laws;
+using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Stores;
 
 namespace Sightglass.Network.Compile;
@@ -38,7 +39,7 @@ public sealed class NetworkBuilder
     /// <param name="flows">What each of its flows takes from and gives to.</param>
     /// <param name="parameters">As <typeparamref name="TLaw"/> documents them.</param>
     /// <param name="inputs">As <typeparamref name="TLaw"/> documents them.</param>
-    /// <exception cref="ArgumentException">A count differs from what the law says.</exception>
+    /// <exception cref="ArgumentException">A count differs from what the law says, or a law sees more than <see cref="ILaw"/> allows.</exception>
     public PathHandle AddPath<TLaw>(string name, ReadOnlySpan<Amount> potentials, ReadOnlySpan<Flow> flows, ReadOnlySpan<double> parameters, ReadOnlySpan<Input> inputs)
         where TLaw : struct, ILaw
     {
@@ -46,6 +47,9 @@ public sealed class NetworkBuilder
         Require(flows.Length == TLaw.Flows, name, "flows", TLaw.Flows, flows.Length);
         Require(parameters.Length == TLaw.Parameters, name, "parameters", TLaw.Parameters, parameters.Length);
         Require(inputs.Length == TLaw.Inputs, name, "inputs", TLaw.Inputs, inputs.Length);
+        Require(TLaw.Potentials <= Row<double>.Length, name, "potentials or fewer", Row<double>.Length, TLaw.Potentials);
+        Require(TLaw.Inputs <= Row<double>.Length, name, "inputs or fewer", Row<double>.Length, TLaw.Inputs);
+        Require(TLaw.Flows <= ILaw.MostFlows, name, "flows or fewer", ILaw.MostFlows, TLaw.Flows);
         int first = _parameters.Count;
         _parameters.AddRange(parameters);
         _paths.Add(new(name, potentials.ToArray(), flows.ToArray(), inputs.ToArray(), first, PathBatchFactory.For<TLaw>()));

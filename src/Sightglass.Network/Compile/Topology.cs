@@ -37,8 +37,20 @@ public sealed class Topology
 
     internal (int Batch, int Index)[] PathPlaces { get; init; } = [];
 
-    /// <summary>Stores with two amounts: rows and matrix places (−1 for boundaries) of their two cross capacities.</summary>
-    internal (int Row, int Second, int Upper, int Lower)[] CrossPlaces { get; init; } = [];
+    /// <summary>How many flows the paths have together.</summary>
+    internal int Flows { get; init; }
+
+    /// <summary>How many slopes the flows have together. The capacities across follow them as further terms of places.</summary>
+    internal int Slopes { get; init; }
+
+    /// <summary>Which flows each row is the sum of (<see cref="SumPlan"/>).</summary>
+    internal IndexStream RowSums { get; init; } = new([]);
+
+    /// <summary>Which slopes (and capacities across) each place of the matrix is the sum of (<see cref="SumPlan"/>).</summary>
+    internal IndexStream PlaceSums { get; init; } = new([]);
+
+    /// <summary>Rows of stores with two amounts.</summary>
+    internal (int Row, int Second)[] Pairs { get; init; } = [];
 
     /// <summary>Range of each row's potential; 0 for boundaries, which are not judged.</summary>
     internal double[] Spans { get; init; } = [];

@@ -6,10 +6,18 @@ namespace Sightglass.Network.Groups;
 
 public sealed unsafe partial class LaneGroup
 {
+    private const double LeastFactor = 0.1;
+    private const double GreatestFactor = 8;
+    private const double Safety = 0.85;
+
     /// <summary>Gives each lane what its attempt was for, and settles the size of its next one.</summary>
-    private int Conclude(Lanes error, Lanes seconds)
+    [SkipLocalsInit]
+    private int Conclude(ref Frame frame, Lanes error, Lanes seconds)
     {
-        Lanes factor = Factors(error);
+        double* errors = stackalloc double[Lanes.Count];
+        double* nextSeconds = stackalloc double[Lanes.Count];
+        Unsafe.WriteUnaligned(errors, error);
+        Unsafe.WriteUnaligned(nextSeconds, Factors(error) * seconds);
         int left = 0;
         uint keep = 0;
         uint cut = 0;
@@ -27,7 +35,7 @@ public sealed unsafe partial class LaneGroup
             switch (s.Task)
             {
                 case LaneTask.Propose:
-                    keep |= ConcludeProposal(lane, s, error[lane] <= 1, factor[lane] * seconds[lane]) ? 1u << lane : 0;
+                    keep |= ConcludeProposal(lane, s, errors[lane] <= 1, nextSeconds[lane]) ? 1u << lane : 0;
                     break;
                 case LaneTask.Cut:
                     cut |= 1u << lane;
@@ -44,22 +52,22 @@ public sealed unsafe partial class LaneGroup
             left += s.Task == LaneTask.None ? 0 : 1;
         }
 
-        CopyLanes(_stage, _pending, keep);
-        CopyLanes(_stage, _amounts, cut);
-        ShowCommitted(still);
+        CopyLanes(_after, _pending, keep);
+        CopyLanes(_after, _amounts, cut);
+        if (still != 0)
+        {
+            // A peek at the committed moment shows the committed state itself.
+            CopyLanes(_amounts, _after, still);
+            EvaluatePotentials(ref frame, _after);
+        }
+
         return left;
     }
 
     /// <summary>min(max(0.85/∛error, 0.1), 8).</summary>
     private static Lanes Factors(Lanes error)
     {
-        Lanes e = Lanes.Max(error, Lanes.Of(1e-6));
-        Lanes root = Lanes.CbrtSeed(e);
-        for (int i = 0; i < 3; i++)
-        {
-            root = (root + root + (e / (root * root))) * Lanes.Of(1.0 / 3.0);
-        }
-
+        Lanes root = Cube.Root(Lanes.Max(error, Lanes.Of(1e-6)));
         return Lanes.Min(Lanes.Max(Lanes.Of(Safety) / root, Lanes.Of(LeastFactor)), Lanes.Of(GreatestFactor));
     }
 
@@ -97,32 +105,24 @@ public sealed unsafe partial class LaneGroup
             return;
         }
 
-        Lanes mask = Mask(which);
-        for (int i = 0; i < Topology.Amounts; i++)
+        Lanes mask = MaskOf(which);
+        int n = Topology.Amounts;
+        for (int i = 0; i < n; i++)
         {
             to[i] = Lanes.Select(mask, from[i], to[i]);
         }
     }
 
-    /// <summary>A peek at the committed moment shows the committed state itself.</summary>
-    private void ShowCommitted(uint which)
-    {
-        if (which != 0)
-        {
-            CopyLanes(_amounts, _stage, which);
-            Frame frame = FrameOf(_stage, _potentials);
-            EvaluateStores(ref frame, _stage);
-        }
-    }
-
+    /// <summary>All ones in the lanes whose bits are set.</summary>
     [SkipLocalsInit]
-    private Lanes Mask(uint which)
+    private static Lanes MaskOf(uint which)
     {
+        long* mask = stackalloc long[Lanes.Count];
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
-            _scratch[lane] = (which >> lane & 1) != 0 ? BitConverter.Int64BitsToDouble(-1L) : 0.0;
+            mask[lane] = -(long)(which >> lane & 1);
         }
 
-        return Read(_scratch);
+        return Unsafe.ReadUnaligned<Lanes>(mask);
     }
 }

@@ -1,11 +1,17 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Network.Step;
 
 namespace Sightglass.Network.Groups;
 
 public sealed unsafe partial class LaneGroup
 {
+    /// <summary>How many guards may be armed as switches.</summary>
+    private const int MostSwitches = 64;
+
+    /// <summary>How often in a row a step is shortened to look at a peak.</summary>
+    private const int MostPeaks = 3;
+
     private readonly List<Guard> _guards = [];
-    private readonly List<Lanes> _guardAtStart = [];
     private readonly ulong[] _armed = new ulong[Lanes.Count];
     private ulong _armedAny;
 
@@ -15,14 +21,13 @@ public sealed unsafe partial class LaneGroup
     {
         ArgumentNullException.ThrowIfNull(guard);
         _guards.Add(guard);
-        _guardAtStart.Add(default);
         return _guards.Count - 1;
     }
 
     /// <summary>Whether steps of a lane end on a guard's crossing from negative to not negative.</summary>
     public void Arm(int lane, int guard, bool armed)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(guard, 63);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, MostSwitches);
         RequireNoPending(lane);
         ulong bit = 1UL << guard;
         _armed[lane] = armed ? _armed[lane] | bit : _armed[lane] & ~bit;
@@ -42,43 +47,61 @@ public sealed unsafe partial class LaneGroup
     public Lanes GuardAtEnd(int guard) => _guards[guard].Evaluate(End);
 
     /// <summary>The states at the end of the last attempt: of a proposal, a peek or a cut.</summary>
-    public StateView End => new(this, _stage, _potentials);
+    public StateView End => new(this, _after, _potentials);
 
     private void Disarm(int lane)
     {
         _armed[lane] = 0;
     }
 
-    private void EvaluateSwitches(StateView state)
+    private void EvaluateSwitches(StateView state, Lanes* values)
     {
-        for (int g = 0; g < _guards.Count && g < 64; g++)
+        for (ulong left = _armedAny; left != 0; left &= left - 1)
         {
-            if ((_armedAny >> g & 1) != 0)
-            {
-                _guardAtStart[g] = _guards[g].Evaluate(state);
-            }
+            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
+            values[g] = _guards[g].Evaluate(state);
         }
+    }
+
+    /// <summary>
+    /// The switches half-way through the attempt, by the parabola through both ends whose slope at the start is 5k₁ − k₂ over the step: the rate of change there to
+    /// second order, in which what decays within the step has died away.
+    /// </summary>
+    private void LookAtMiddle(ref Frame frame, Lanes seconds)
+    {
+        Stages s = frame.Stages;
+        Lanes* middle = s.Third;
+        Lanes quarter = Lanes.Of(0.25);
+        int n = Topology.Amounts;
+        for (int i = 0; i < n; i++)
+        {
+            Lanes before = s.Before[i];
+            middle[i] = before + Lanes.Fma(quarter, Lanes.Fma(seconds, s.Carried[i], s.After[i] - before), s.Change1[i]);
+        }
+
+        EvaluatePotentials(ref frame, middle);
+        EvaluateSwitches(new(this, middle, _potentials), _guardAtMiddle);
     }
 
     /// <summary>After an accepted attempt: lands on a crossing, or closes in on it. True when the step may stand as it is.</summary>
     private bool Land(int lane, LaneState s)
     {
-        (int first, double atStart, double atEnd, ulong crossed) = FirstCrossing(lane, s);
+        (int first, double atStart, double atEnd, ulong crossed) = FirstCrossing(lane);
         if (!s.Bracket.IsOpen)
         {
             if (crossed == 0)
             {
-                return true;
+                return !ShortenToPeak(lane, s);
             }
 
-            s.AllowedSize = s.Size;
+            s.AllowedSize = Math.Max(s.AllowedSize, s.Size);
             s.Guard = first;
-            s.Bracket = Step.Bracket.Open(0, atStart, s.Size, atEnd);
+            s.Bracket = Bracket.Open(0, atStart, s.Size, atEnd);
         }
         else
         {
             bool any = crossed != 0;
-            s.Bracket.Take(s.Size, any ? atEnd : _guards[s.Guard].Evaluate(End)[lane]);
+            s.Bracket.Take(s.Size, any ? atEnd : At(_guardAtEnd, s.Guard, lane));
         }
 
         if (s.Bracket.IsClosed && s.Bracket.High == s.Size)
@@ -91,21 +114,42 @@ public sealed unsafe partial class LaneGroup
         return false;
     }
 
+    /// <summary>
+    /// Where a switch, negative at both ends, seems to rise above zero in between: has the step tried again to its first peak. If the switch is not negative there, that
+    /// is a crossing like others; if it is, the step to the peak stands.
+    /// </summary>
+    private bool ShortenToPeak(int lane, LaneState s)
+    {
+        double earliest = s.Peaks < MostPeaks ? 1 : 0;
+        for (ulong left = _armed[lane]; left != 0; left &= left - 1)
+        {
+            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
+            earliest = Math.Min(earliest, Peak.ShareOf(At(_guardAtStart, g, lane), At(_guardAtMiddle, g, lane), At(_guardAtEnd, g, lane)));
+        }
+
+        long size = (long)(earliest * s.Size);
+        if (earliest >= 1 || size < Bracket.ToleranceTicks || s.Size - size < Bracket.ToleranceTicks)
+        {
+            s.Peaks = 0;
+            return false;
+        }
+
+        s.Peaks++;
+        s.AllowedSize = Math.Max(s.AllowedSize, s.Size);
+        s.NextSize = size;
+        return true;
+    }
+
     /// <summary>The crossed switch whose straight line through start and end crosses first.</summary>
-    private (int Guard, double AtStart, double AtEnd, ulong Crossed) FirstCrossing(int lane, LaneState s)
+    private (int Guard, double AtStart, double AtEnd, ulong Crossed) FirstCrossing(int lane)
     {
         (int guard, double atStart, double atEnd, ulong crossed, double earliest) = (-1, 0.0, 0.0, 0UL, 2.0);
         for (ulong left = _armed[lane]; left != 0; left &= left - 1)
         {
             int g = System.Numerics.BitOperations.TrailingZeroCount(left);
-            double before = _guardAtStart[g][lane];
-            if (before >= 0)
-            {
-                continue;
-            }
-
-            double after = _guards[g].Evaluate(End)[lane];
-            if (after >= 0)
+            double before = At(_guardAtStart, g, lane);
+            double after = At(_guardAtEnd, g, lane);
+            if (before < 0 && after >= 0)
             {
                 crossed |= 1UL << g;
                 double share = before / (before - after);

@@ -9,119 +9,106 @@ public sealed unsafe partial class LaneGroup
     /// <summary>Diagonal over pivot beyond which eight of sixteen digits would be lost.</summary>
     private const double GreatestShrinkage = 1e8;
 
+    private FactorPlan Plan => Topology.Plan;
+
     /// <summary>
-    /// Adds C/(hγ) to the matrix and factors it without pivoting. For networks without pilots it is an M-matrix, where that is safe;
+    /// Sums up C/(hγ) − ∂Q/∂p row by row and factors each row at once, without pivoting. For networks without pilots it is an M-matrix, where that is safe;
     /// pilots make it an assumption, so the largest factor by which a pivot shrank from its diagonal is watched: an attempt in which it passes
     /// <see cref="GreatestShrinkage"/> is refused, and a shorter one makes the diagonal stronger.
     /// </summary>
     /// <returns>All ones in the lanes whose solution is to be trusted.</returns>
-    private Lanes Factor(Lanes scale)
+    private Lanes Factor(ref Frame frame, Lanes scale)
     {
-        FactorPlan plan = Plan;
-        for (int i = 0; i < plan.Size; i++)
+        Lanes* terms = frame.D;
+        int across = 2 * Topology.Pairs.Length;
+        for (int i = 0; i < across; i++)
         {
-            Lanes diagonal = _matrix[plan.Diagonal[i]] + (_capacity[i] * scale);
-            _matrix[plan.Diagonal[i]] = diagonal;
-            _solution[i] = diagonal;
+            terms[Topology.Slopes + i] = frame.Cross[i] * scale;
         }
 
-        int cross = 0;
-        foreach ((_, _, int upper, int lower) in Topology.CrossPlaces)
+        Lanes* capacity = frame.C;
+        Lanes* matrix = _matrix;
+        Lanes* inverse = _inversePivots;
+        Lanes* place = matrix;
+        int* sum = Topology.PlaceSums.Start;
+        int* at = Plan.Eliminate.Start;
+        int n = Plan.Size;
+        Lanes shrinkage = default;
+        for (int i = 0; i < n; i++)
         {
-            if (upper >= 0)
+            for (Lanes* end = place + at[0]; place < end; place++)
             {
-                _matrix[upper] += _cross[cross] * scale;
-                _matrix[lower] += _cross[cross + 1] * scale;
+                *place = Frame.Sum(terms, ref sum);
             }
 
-            cross += 2;
-        }
-
-        fixed (int* stream = plan.Eliminate, diagonal = plan.Diagonal)
-        {
-            int* at = stream;
-            int* end = stream + plan.Eliminate.Length;
-            int pivot = -1;
-            Lanes inverse = default;
-            while (at < end)
+            Lanes* pivot = matrix + at[1];
+            Lanes diagonal = Lanes.Fma(capacity[i], scale, *pivot);
+            *pivot = diagonal;
+            int rows = at[2];
+            for (at += 3; rows > 0; rows--)
             {
-                if (at[0] != pivot)
-                {
-                    pivot = at[0];
-                    inverse = Lanes.Of(1) / _matrix[diagonal[pivot]];
-                }
-
-                Lanes factor = _matrix[at[1]] * inverse;
-                _matrix[at[1]] = factor;
+                Lanes factor = matrix[at[1]] * inverse[at[0]];
+                matrix[at[1]] = factor;
                 Lanes minus = -factor;
-                int count = at[2];
-                at += 3;
-                for (int i = 0; i < count; i++, at += 2)
+                int* end = at + 3 + (2 * at[2]);
+                for (at += 3; at < end; at += 2)
                 {
-                    _matrix[at[0]] = Lanes.Fma(minus, _matrix[at[1]], _matrix[at[0]]);
+                    matrix[at[0]] = Lanes.Fma(minus, matrix[at[1]], matrix[at[0]]);
                 }
             }
 
-            Lanes trusted = Lanes.LessOrEqual(scale, scale);
-            for (int i = 0; i < plan.Size; i++)
-            {
-                Lanes inversePivot = Lanes.Of(1) / _matrix[diagonal[i]];
-                _inversePivots[i] = inversePivot;
-                Lanes shrinkage = Lanes.Abs(_solution[i] * inversePivot);
-                trusted = Lanes.And(trusted, Lanes.LessOrEqual(shrinkage, Lanes.Of(GreatestShrinkage)));
-            }
-
-            return trusted;
+            Lanes inversePivot = Lanes.Of(1) / *pivot;
+            inverse[i] = inversePivot;
+            shrinkage = Lanes.Max(shrinkage, Lanes.Abs(diagonal * inversePivot));
         }
+
+        return Lanes.LessOrEqual(shrinkage, Lanes.Of(GreatestShrinkage));
     }
 
-    /// <summary>Solves for the right side given; the solution, changes of potential, is left in the solution array.</summary>
-    private void Solve(Lanes* right)
+    /// <summary>One stage: its right side, the two substitutions, and what the changes of amount k = C·κ are for. Leaves the changes of potential κ in the solution array.</summary>
+    private void Solve<TStage>(ref Frame frame)
+        where TStage : struct, IStage
     {
-        FactorPlan plan = Plan;
-        fixed (int* lower = plan.Lower, lowerStart = plan.LowerStart, upper = plan.Upper, upperStart = plan.UpperStart)
+        Lanes* flows = frame.Q;
+        Lanes* matrix = _matrix;
+        Lanes* solution = _solution;
+        int n = Plan.Size;
+        int* sum = Topology.RowSums.Start;
+        int* at = Plan.Lower.Start;
+        for (int i = 0; i < n; i++)
         {
-            int* at = lower;
-            for (int i = 0; i < plan.Size; i++)
+            Lanes right = TStage.Right(in frame.Stages, i, TStage.HasFlows ? Frame.Sum(flows, ref sum) : default);
+            int* end = at + 1 + (2 * *at);
+            for (at++; at < end; at += 2)
             {
-                Lanes sum = right[i];
-                for (int* end = lower + (2 * lowerStart[i + 1]); at < end; at += 2)
-                {
-                    sum = Lanes.Fma(-_matrix[at[0]], _solution[at[1]], sum);
-                }
-
-                _solution[i] = sum;
+                right = Lanes.Fma(-matrix[at[0]], solution[at[1]], right);
             }
 
-            for (int i = plan.Size - 1; i >= 0; i--)
+            solution[i] = right;
+        }
+
+        Lanes* capacity = frame.C;
+        Lanes* inverse = _inversePivots;
+        at = Plan.Upper.Start;
+        for (int i = n - 1; i >= 0; i--)
+        {
+            Lanes left = solution[i];
+            int* end = at + 1 + (2 * *at);
+            for (at++; at < end; at += 2)
             {
-                Lanes sum = _solution[i];
-                int* end = upper + (2 * upperStart[i + 1]);
-                for (at = upper + (2 * upperStart[i]); at < end; at += 2)
-                {
-                    sum = Lanes.Fma(-_matrix[at[0]], _solution[at[1]], sum);
-                }
-
-                _solution[i] = sum * _inversePivots[i];
+                left = Lanes.Fma(-matrix[at[0]], solution[at[1]], left);
             }
-        }
-    }
 
-    private FactorPlan Plan => Topology.Plan;
-
-    /// <summary>Changes of amount from changes of potential: k = C·κ.</summary>
-    private void Spread(Lanes* change)
-    {
-        for (int i = 0; i < Topology.Amounts; i++)
-        {
-            change[i] = _capacity[i] * _solution[i];
+            Lanes change = left * inverse[i];
+            solution[i] = change;
+            TStage.Take(in frame.Stages, i, capacity[i] * change);
         }
 
-        int cross = 0;
-        foreach ((int row, int second, _, _) in Topology.CrossPlaces)
+        Lanes* cross = frame.Cross;
+        foreach ((int row, int second) in Topology.Pairs)
         {
-            change[row] = Lanes.Fma(_cross[cross], _solution[second], change[row]);
-            change[second] = Lanes.Fma(_cross[cross + 1], _solution[row], change[second]);
+            TStage.Take(in frame.Stages, row, Lanes.Fma(cross[0], solution[second], capacity[row] * solution[row]));
+            TStage.Take(in frame.Stages, second, Lanes.Fma(cross[1], solution[row], capacity[second] * solution[second]));
             cross += 2;
         }
     }

@@ -1,6 +1,7 @@
 using Sightglass.Basics.Numbers;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Compile;
+using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Step;
 
 namespace Sightglass.Network.Groups;
@@ -16,25 +17,25 @@ public sealed unsafe partial class LaneGroup : IDisposable
 
     private readonly LaneMemory _memory;
     private readonly LaneState[] _lanes = [.. Enumerable.Range(0, Lanes.Count).Select(_ => new LaneState())];
-    private readonly double[] _scratch = new double[Lanes.Count];
     private readonly Lanes* _parameters;
     private readonly Lanes* _inputs;
     private readonly Lanes* _amounts;
     private readonly Lanes* _pending;
-    private readonly Lanes* _stage;
+    private readonly Lanes* _after;
     private readonly Lanes* _potentials;
-    private readonly Lanes* _ignoredCapacity;
-    private readonly Lanes* _ignoredCross;
     private readonly Lanes* _capacity;
     private readonly Lanes* _cross;
     private readonly Lanes* _flows;
-    private readonly Lanes* _flowsBefore;
+    private readonly Lanes* _slopes;
     private readonly Lanes* _matrix;
     private readonly Lanes* _inversePivots;
-    private readonly Lanes* _change1;
-    private readonly Lanes* _change2;
-    private readonly Lanes* _change3;
     private readonly Lanes* _solution;
+    private readonly Lanes* _guardAtStart;
+    private readonly Lanes* _guardAtMiddle;
+    private readonly Lanes* _guardAtEnd;
+    private readonly Lanes* _seen;
+    private readonly Lanes* _given;
+    private readonly Stages _stages;
     private readonly double[] _inverseTolerance;
 
     /// <param name="topology">What to run.</param>
@@ -46,26 +47,41 @@ public sealed unsafe partial class LaneGroup : IDisposable
         ArgumentOutOfRangeException.ThrowIfGreaterThan(relativeTolerance, 1e-2);
         Topology = topology;
         int n = topology.Amounts;
-        int cross = 2 * topology.CrossPlaces.Length;
-        _memory = new(topology.Parameters + topology.Inputs + (14 * (n + 1)) + (2 * cross) + topology.Plan.Values + 1);
+        int cross = 2 * topology.Pairs.Length;
+        _memory = new(
+            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + topology.Flows + topology.Slopes + topology.Plan.Values + (3 * MostSwitches) + 3 + (2 * Row<Lanes>.Length));
         _parameters = _memory.Take(topology.Parameters);
         _inputs = _memory.Take(topology.Inputs);
+        _amounts = _memory.Take(n);
+        _pending = _memory.Take(n);
+        _after = _memory.Take(n);
+        _potentials = _memory.Take(n);
+        _capacity = _memory.Take(n);
         _cross = _memory.Take(cross);
-        _matrix = _memory.Take(topology.Plan.Values + 1);
-        _amounts = _memory.Take(n + 1);
-        _pending = _memory.Take(n + 1);
-        _stage = _memory.Take(n + 1);
-        _potentials = _memory.Take(n + 1);
-        _ignoredCapacity = _memory.Take(n + 1);
-        _ignoredCross = _memory.Take(cross);
-        _capacity = _memory.Take(n + 1);
-        _flows = _memory.Take(n + 1);
-        _flowsBefore = _memory.Take(n + 1);
-        _inversePivots = _memory.Take(n + 1);
-        _change1 = _memory.Take(n + 1);
-        _change2 = _memory.Take(n + 1);
-        _change3 = _memory.Take(n + 1);
-        _solution = _memory.Take(n + 1);
+        _flows = _memory.Take(topology.Flows);
+        _slopes = _memory.Take(topology.Slopes + cross);
+        _matrix = _memory.Take(topology.Plan.Values);
+        _inversePivots = _memory.Take(n);
+        _solution = _memory.Take(n);
+        _guardAtStart = _memory.Take(MostSwitches);
+        _guardAtMiddle = _memory.Take(MostSwitches);
+        _guardAtEnd = _memory.Take(MostSwitches);
+        _stages = new()
+        {
+            Before = _amounts,
+            After = _after,
+            Flows = _memory.Take(n),
+            Change1 = _memory.Take(n),
+            Carried = _memory.Take(n),
+            Change3 = _memory.Take(n),
+            Third = _memory.Take(n),
+            Fourth = _memory.Take(n),
+            Rate = _memory.Take(1),
+            Rate21 = _memory.Take(1),
+            Rate43 = _memory.Take(1),
+        };
+        _seen = _memory.Take(Row<Lanes>.Length);
+        _given = _memory.Take(Row<Lanes>.Length);
         _inverseTolerance = [.. topology.Spans.Select(s => s > 0 ? 1 / (relativeTolerance * s) : 0)];
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
@@ -173,7 +189,10 @@ public sealed unsafe partial class LaneGroup : IDisposable
         C = _capacity,
         Cross = _cross,
         Q = _flows,
-        A = _matrix,
+        D = _slopes,
+        Seen = _seen,
+        Given = _given,
+        Stages = _stages,
     };
 
     private void RequireNoPending(int lane)

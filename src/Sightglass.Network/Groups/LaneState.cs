@@ -34,6 +34,9 @@ internal sealed class LaneState
     /// <summary>Size the error allowed before a landing shortened the step; 0 otherwise.</summary>
     public long AllowedSize;
 
+    /// <summary>How many times in a row a step was shortened to look at a switch's peak.</summary>
+    public int Peaks;
+
     /// <summary>Switches that fire at the end of the pending step.</summary>
     public ulong Fired;
 
@@ -56,6 +59,7 @@ internal sealed class LaneState
         Task = LaneTask.None;
         Bracket = default;
         Fired = 0;
+        Peaks = 0;
         Steps = Attempts = 0;
     }
 }

@@ -16,14 +16,18 @@ namespace Sightglass.Network.Laws;
 /// </remarks>
 public interface ILaw
 {
+    /// <summary>No law moves more amounts.</summary>
+    const int MostFlows = 2;
+
     /// <summary>How many potentials it sees, 1…6.</summary>
     static abstract int Potentials { get; }
 
-    /// <summary>How many amounts it moves, 1…2.</summary>
+    /// <summary>How many amounts it moves, 1…<see cref="MostFlows"/>.</summary>
     static abstract int Flows { get; }
 
     static abstract int Parameters { get; }
 
+    /// <summary>How many inputs it has, 0…6.</summary>
     static abstract int Inputs { get; }
 
     static abstract void Evaluate<T>(ref T p, ref T k, ref T u, ref T q, ref T dq)

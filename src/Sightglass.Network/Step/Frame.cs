@@ -1,9 +1,10 @@
+using System.Runtime.CompilerServices;
 using Sightglass.Basics.Numbers;
 
 namespace Sightglass.Network.Step;
 
-/// <summary>The arrays of a lane group that batches work on; every element is eight lanes wide.</summary>
-internal unsafe ref struct Frame
+/// <summary>The arrays that batches and stages of an attempt work on; every element is eight lanes wide.</summary>
+internal unsafe struct Frame
 {
     /// <summary>Parameters.</summary>
     public Lanes* K;
@@ -23,9 +24,40 @@ internal unsafe ref struct Frame
     /// <summary>Capacities across, two for each store with two amounts.</summary>
     public Lanes* Cross;
 
-    /// <summary>Sum of flows into each row; one dummy row at the end.</summary>
+    /// <summary>Flows, batch by batch and path by path.</summary>
     public Lanes* Q;
 
-    /// <summary>Matrix values; one dummy place at the end.</summary>
-    public Lanes* A;
+    /// <summary>Slopes of the flows, in the same order, each by every potential its path sees.</summary>
+    public Lanes* D;
+
+    /// <summary>The potentials that the path at hand sees.</summary>
+    public Lanes* Seen;
+
+    /// <summary>The inputs of the path at hand.</summary>
+    public Lanes* Given;
+
+    /// <summary>Stage sums.</summary>
+    public Stages Stages;
+
+    /// <summary>The next sum of a <see cref="Compile.SumPlan"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes Sum(Lanes* terms, ref int* at)
+    {
+        int* next = at + 2;
+        int* taken = next + at[0];
+        int* end = taken + at[1];
+        Lanes sum = default;
+        for (; next < taken; next++)
+        {
+            sum += terms[*next];
+        }
+
+        for (; next < end; next++)
+        {
+            sum -= terms[*next];
+        }
+
+        at = end;
+        return sum;
+    }
 }

@@ -7,6 +7,6 @@ namespace Sightglass.Network.Step;
 /// <param name="Potentials">Row of each potential.</param>
 /// <param name="Inputs">Each input.</param>
 /// <param name="FirstParameter">One a path.</param>
-/// <param name="Rows">From row and to row of each flow (the dummy row where there is none).</param>
-/// <param name="Stamps">For each flow and potential: matrix place in the from row, then in the to row (the dummy place where none).</param>
-internal sealed record PathIndex(int Count, int[] Potentials, int[] Inputs, int[] FirstParameter, int[] Rows, int[] Stamps);
+/// <param name="FirstFlow">Where the batch's flows begin among all.</param>
+/// <param name="FirstSlope">Where its slopes begin among all: for each flow, one by each potential.</param>
+internal sealed record PathIndex(int Count, IndexStream Potentials, IndexStream Inputs, IndexStream FirstParameter, int FirstFlow, int FirstSlope);

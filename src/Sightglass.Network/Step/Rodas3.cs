@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using Sightglass.Basics.Numbers;
+
 namespace Sightglass.Network.Step;
 
 /// <summary>
@@ -7,22 +10,67 @@ namespace Sightglass.Network.Step;
 /// </summary>
 /// <remarks>
 /// (C/(hγ) − ∂Q/∂p)·κᵢ = Q(mᵢ) + Σⱼ cᵢⱼ·kⱼ/h, kᵢ = C·κᵢ;
-/// m₁ = m₂ = m, m₃ = m + 2k₁, m₄ = m₃ + k₃, new = m₄ + k₄, and k₄ is the error estimate.
+/// m₁ = m₂ = m, m₃ = m + 2k₁, m₄ = m₃ + k₃, new = m₄ + k₄, and k₄ is the error estimate. c₃₁ = c₄₁ = 1, c₃₂ = c₄₂ = −1.
 /// </remarks>
-internal static class Rodas3
+internal static unsafe class Rodas3
 {
     public const double Gamma = 0.5;
 
-    /// <summary>Share of the first stage's change in the second, third and fourth right side, over h.</summary>
+    /// <summary>Share of the first stage's change in the second right side, over h.</summary>
     public const double C21 = 4;
 
-    public const double C31 = 1;
-
-    public const double C32 = -1;
-
-    public const double C41 = 1;
-
-    public const double C42 = -1;
-
+    /// <summary>Share of the third stage's change in the fourth right side, over h.</summary>
     public const double C43 = -8.0 / 3.0;
+
+    internal readonly struct First : IStage
+    {
+        public static bool HasFlows => true;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static Lanes Right(in Stages s, int row, Lanes flow) => s.Flows[row] = flow;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static void Take(in Stages s, int row, Lanes change)
+        {
+            s.Change1[row] = change;
+            s.Third[row] = Lanes.Fma(Lanes.Of(2), change, s.Before[row]);
+        }
+    }
+
+    internal readonly struct Second : IStage
+    {
+        public static bool HasFlows => false;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static Lanes Right(in Stages s, int row, Lanes flow) => Lanes.Fma(*s.Rate21, s.Change1[row], s.Flows[row]);
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static void Take(in Stages s, int row, Lanes change) => s.Carried[row] = *s.Rate * (s.Change1[row] - change);
+    }
+
+    internal readonly struct Third : IStage
+    {
+        public static bool HasFlows => true;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static Lanes Right(in Stages s, int row, Lanes flow) => flow + s.Carried[row];
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static void Take(in Stages s, int row, Lanes change)
+        {
+            s.Change3[row] = change;
+            s.Fourth[row] = s.Third[row] + change;
+        }
+    }
+
+    internal readonly struct Fourth : IStage
+    {
+        public static bool HasFlows => true;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static Lanes Right(in Stages s, int row, Lanes flow) => Lanes.Fma(*s.Rate43, s.Change3[row], flow + s.Carried[row]);
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public static void Take(in Stages s, int row, Lanes change) => s.After[row] = s.Fourth[row] + change;
+    }
 }

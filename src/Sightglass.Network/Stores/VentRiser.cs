@@ -23,5 +23,5 @@ internal static class VentRiser
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Contents<T>(T volume, T full, T inverseArea, out T share)
         where T : struct, IReal<T> =>
-        Smooth.Positive(volume - full, T.Of(Corner) / inverseArea, out share);
+        Smooth.Positive(volume - full, T.Of(Corner) / inverseArea, T.Of(0.5 / Corner) * inverseArea, out share);
 }

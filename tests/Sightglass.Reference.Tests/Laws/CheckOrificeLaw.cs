@@ -5,7 +5,7 @@ using Sightglass.Network.Laws.Common;
 
 namespace Sightglass.Reference.Tests.Laws;
 
-/// <summary><c>orif</c> of kind 1: q = C·S((pa−pb−crack)/width)·F(pa, pb). Parameters: C, crack, width.</summary>
+/// <summary><c>orif</c> of kind 1: q = C·S((pa−pb−crack)/width)·F(pa, pb). Parameters: C, crack, 1/width.</summary>
 public readonly struct CheckOrificeLaw : ILaw
 {
     public static int Potentials => 2;
@@ -21,10 +21,10 @@ public readonly struct CheckOrificeLaw : ILaw
         where T : struct, IReal<T>
     {
         T b = Unsafe.Add(ref p, 1);
-        T width = Unsafe.Add(ref k, 2);
-        T opening = Smooth.Step((p - b - Unsafe.Add(ref k, 1)) / width, out T step);
+        T perWidth = Unsafe.Add(ref k, 2);
+        T opening = Smooth.Step((p - b - Unsafe.Add(ref k, 1)) * perWidth, out T step);
         T flow = GasFlow.Of(p, b, out T da, out T db);
-        T opens = step / width * flow;
+        T opens = step * perWidth * flow;
         q = k * opening * flow;
         dq = k * ((opening * da) + opens);
         Unsafe.Add(ref dq, 1) = k * ((opening * db) - opens);

@@ -66,7 +66,7 @@ public sealed class ReferenceNetwork
     private Amount AddNode(NetworkBuilder builder, int node)
     {
         NodeRow row = File.Nodes[node];
-        return builder.AddStore<LinearStore>(row.Name, [CapacityOf(node)], [AmountAt(node, row.Start)], [SpanOf(node)]).First;
+        return builder.AddStore<LinearStore>(row.Name, LinearStore.ParametersOf(CapacityOf(node)), [AmountAt(node, row.Start)], [SpanOf(node)]).First;
     }
 
     /// <summary>The range that a potential moves in: 10 bar or 1 m of head, a relay's ±1, 20 m behind a pump.</summary>
@@ -109,7 +109,7 @@ public sealed class ReferenceNetwork
                 OrificeKind.Plain => builder.AddPath<PlainOrificeLaw>(
                     $"orif {i}", [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C], [NewInput(builder, InputKind.OrificeOpening, i, o.P1)]),
                 OrificeKind.Check => builder.AddPath<CheckOrificeLaw>(
-                    $"orif {i}", [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C, o.P1, o.P2], []),
+                    $"orif {i}", [Node(o.A), Node(o.B)], [FlowOf(o.A, o.B)], [o.C, o.P1, 1 / o.P2], []),
                 _ => AddControlled(builder, $"orif {i}", o),
             });
         }
@@ -123,14 +123,14 @@ public sealed class ReferenceNetwork
         return c.C == NetFile.Outside
             ? builder.AddPath<FixedTargetOrificeLaw>(name, [Node(o.A), Node(o.B), Node(c.D)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2], inputs)
             : builder.AddPath<TrackingOrificeLaw>(
-                name, [Node(o.A), Node(o.B), Node(c.D), Node(c.C)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2, c.C1, c.Low, c.High, c.Delta], inputs);
+                name, [Node(o.A), Node(o.B), Node(c.D), Node(c.C)], [FlowOf(o.A, o.B)], [o.C, o.P2, c.C2, c.C1, c.Low, c.High, c.Delta, 0.5 / c.Delta], inputs);
     }
 
     private void AddRelays(NetworkBuilder builder)
     {
         foreach (RelayRow r in File.Relays)
         {
-            builder.AddPath<RelayLaw>($"relay {r.Z}", [Node(r.Z), Node(r.E), Node(r.B)], [new(Node(r.Z), Amount.None)], [r.Width, r.Enabled], []);
+            builder.AddPath<RelayLaw>($"relay {r.Z}", [Node(r.Z), Node(r.E), Node(r.B)], [new(Node(r.Z), Amount.None)], [r.Enabled / r.Width], []);
         }
     }
 

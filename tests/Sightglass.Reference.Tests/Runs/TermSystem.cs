@@ -17,7 +17,7 @@ public sealed class TermSystem
     /// <param name="unknowns">Start and span (the size that errors are judged by) of each.</param>
     public TermSystem(params (double Start, double Span)[] unknowns)
     {
-        _unknowns = [.. unknowns.Select((u, i) => _builder.AddStore<LinearStore>($"y{i + 1}", [1], [u.Start], [u.Span]).First)];
+        _unknowns = [.. unknowns.Select((u, i) => _builder.AddStore<LinearStore>($"y{i + 1}", LinearStore.ParametersOf(1), [u.Start], [u.Span]).First)];
         _one = _builder.AddBoundary<OutsideStore>("one", [1]).First;
     }
 

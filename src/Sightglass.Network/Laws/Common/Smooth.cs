@@ -16,7 +16,7 @@ public static class Smooth
     {
         T a = T.Abs(x);
         T r = T.Of(1) / T.Sqrt(a + epsilon);
-        slope = r * (T.Of(1) - (T.Of(0.5) * a * r * r));
+        slope = r * T.Fma(T.Of(-0.5) * a, r * r, T.Of(1));
         return x * r;
     }
 
@@ -26,8 +26,10 @@ public static class Smooth
         where T : struct, IReal<T>
     {
         T c = T.Min(T.Max(t, T.Of(0)), T.Of(1));
-        slope = T.Of(6) * c * (T.Of(1) - c);
-        return c * c * (T.Of(3) - (T.Of(2) * c));
+        T square = c * c;
+        T bulge = c - square;
+        slope = T.Of(6) * bulge;
+        return T.Fma(c + c, bulge, square);
     }
 
     /// <summary>
@@ -35,12 +37,17 @@ public static class Smooth
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Positive<T>(T x, T delta, out T slope)
+        where T : struct, IReal<T> => Positive(x, delta, T.Of(0.5) / delta, out slope);
+
+    /// <summary>The same for who has <paramref name="perTwo"/> = 1/(2δ) at hand: without a division.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Positive<T>(T x, T delta, T perTwo, out T slope)
         where T : struct, IReal<T>
     {
-        T two = delta + delta;
-        T t = T.Min(T.Max(x + delta, T.Of(0)), two);
-        slope = t / two;
-        return (t * slope * T.Of(0.5)) + T.Max(T.Of(0), x - delta);
+        T above = T.Max(x + delta, T.Of(0));
+        T t = T.Min(above, delta + delta);
+        slope = t * perTwo;
+        return T.Fma(T.Of(0.5) * t, slope, above - t);
     }
 
     /// <summary>

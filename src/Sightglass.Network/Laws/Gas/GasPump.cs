@@ -32,7 +32,7 @@ public readonly struct GasPump : ILaw
         T swept = k * u;
         T grown = Unsafe.Add(ref k, 1);
         T clearance = Unsafe.Add(ref k, 2);
-        q = swept * Smooth.Positive((grown * p) - (clearance * Unsafe.Add(ref p, 1)), T.Of(Corner), out T slope);
+        q = swept * Smooth.Positive((grown * p) - (clearance * Unsafe.Add(ref p, 1)), T.Of(Corner), T.Of(0.5 / Corner), out T slope);
         T d = swept * slope;
         dq = d * grown;
         Unsafe.Add(ref dq, 1) = -(d * clearance);

@@ -33,7 +33,7 @@ public readonly struct TankPort : ILiquidEnd
         T cover = Smooth.Step((head + delta) * perDelta, out T coverSlope);
         coverSlope *= perDelta;
         end = default;
-        end.Pressure = surface + Smooth.Positive(head, delta, out end.PressureSlope);
+        end.Pressure = surface + Smooth.Positive(head, delta, perDelta, out end.PressureSlope);
         end.Wet.Value = cover;
         end.Wet.Slope = coverSlope;
         end.Air.Value = (T.Of(1) - cover) * surface;
