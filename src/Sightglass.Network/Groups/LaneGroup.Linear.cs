@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Sightglass.Basics.Numbers;
 using Sightglass.Network.Compile;
 using Sightglass.Network.Step;
@@ -17,6 +18,7 @@ public sealed unsafe partial class LaneGroup
     /// <see cref="GreatestShrinkage"/> is refused, and a shorter one makes the diagonal stronger.
     /// </summary>
     /// <returns>All ones in the lanes whose solution is to be trusted.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private Lanes Factor(ref Frame frame, Lanes scale)
     {
         Lanes* terms = frame.D;
@@ -66,6 +68,7 @@ public sealed unsafe partial class LaneGroup
     }
 
     /// <summary>One stage: its right side, the two substitutions, and what the changes of amount k = C·κ are for. Leaves the changes of potential κ in the solution array.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private void Solve<TStage>(ref Frame frame)
         where TStage : struct, IStage
     {

@@ -27,6 +27,7 @@ internal sealed unsafe class PathBatch<TLaw>(PathIndex index) : PathBatch
     where TLaw : struct, ILaw
 {
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public override void EvaluateWithSlopes(ref Frame frame)
     {
         int* potentials = index.Potentials.Start;
@@ -48,6 +49,7 @@ internal sealed unsafe class PathBatch<TLaw>(PathIndex index) : PathBatch
     }
 
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public override void Evaluate(ref Frame frame)
     {
         int* potentials = index.Potentials.Start;

@@ -20,6 +20,7 @@ internal sealed unsafe class StoreBatch<TStore>(StoreIndex[] rows) : StoreBatch
     where TStore : struct, IStore
 {
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public override void Evaluate(ref Frame frame)
     {
         if (TStore.Amounts == 1)
@@ -47,6 +48,7 @@ internal sealed unsafe class StoreBatch<TStore>(StoreIndex[] rows) : StoreBatch
     }
 
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public override void EvaluatePotentials(ref Frame frame)
     {
         foreach (StoreIndex s in rows)

@@ -33,6 +33,21 @@ public sealed class LanesProperties
         Eight.MustAgree(name, u => Math.Round((u * 6) - 3), u => Math.Round((u * 6) - 3), lanes, scalar);
     }
 
+    /// <summary>Of two that are not numbers or zeros of either sign, the second.</summary>
+    [Fact]
+    public void MinAndMax_OfSpecialNumbers_AgreeWithScalar()
+    {
+        double[] special = [0.0, -0.0, double.NaN, double.PositiveInfinity, double.NegativeInfinity, 1.0];
+        foreach (double a in special)
+        {
+            foreach (double b in special)
+            {
+                Assert.Equal(BitConverter.DoubleToInt64Bits(Scalar.Min(new(a), new(b)).V), BitConverter.DoubleToInt64Bits(Lanes.Min(Lanes.Of(a), Lanes.Of(b))[3]));
+                Assert.Equal(BitConverter.DoubleToInt64Bits(Scalar.Max(new(a), new(b)).V), BitConverter.DoubleToInt64Bits(Lanes.Max(Lanes.Of(a), Lanes.Of(b))[3]));
+            }
+        }
+    }
+
     [Fact]
     public void Floor_Lanes_AgreeWithScalar() =>
         Eight.MustAgree("Floor", u => (u * 2e6) - 1e6, u => u, (a, _) => Lanes.Floor(a), (a, _) => Scalar.Floor(a));
