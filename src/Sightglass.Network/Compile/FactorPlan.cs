@@ -86,21 +86,19 @@ internal sealed class FactorPlan
 
     private IEnumerable<int> EliminationStream(SortedSet<int>[] pattern)
     {
+        List<int> stream = [];
         for (int i = 0; i < Size; i++)
         {
             int[] left = [.. pattern[i].Where(k => k < i)];
-            yield return pattern[i].Count;
-            yield return PlaceOf(i, i);
-            yield return left.Length;
+            stream.AddRange([pattern[i].Count, PlaceOf(i, i), left.Length]);
             foreach (int k in left)
             {
                 int[] right = [.. pattern[k].Where(j => j > k)];
-                foreach (int number in new[] { k, PlaceOf(i, k), right.Length }.Concat(right.SelectMany(j => new[] { PlaceOf(i, j), PlaceOf(k, j) })))
-                {
-                    yield return number;
-                }
+                stream.AddRange([k, PlaceOf(i, k), right.Length, .. right.SelectMany(j => new[] { PlaceOf(i, j), PlaceOf(k, j) })]);
             }
         }
+
+        return stream;
     }
 
     private IEnumerable<int> Row(int row, IEnumerable<int> columns) => columns.SelectMany(j => new[] { PlaceOf(row, j), j }).Prepend(columns.Count());
