@@ -37,6 +37,7 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).Locator("text").First.ClickAsync();
         await Expect(page.Locator("#item-name")).ToHaveTextAsync("Sight glass, forward");
         Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
+        await Site.Keep(page, "walk-item");
     }
 
     [Fact]
@@ -76,6 +77,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Site.Keep(page, "machine-without-truth");
         await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
         await Expect(page.Locator("#diagram .tr:not(.off)")).Not.ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Hold" }).ClickAsync();
+        await Site.Keep(page, "machine");
     }
 
     /// <summary>What was done in a browser, done again from its record without one: bit for bit the same machine.</summary>

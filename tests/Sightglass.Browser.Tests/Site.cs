@@ -46,12 +46,12 @@ public sealed class Site : IAsyncLifetime
         return page;
     }
 
-    /// <summary>Keeps a picture where the environment names a folder for them.</summary>
+    /// <summary>Keeps a picture of the whole page where the environment names a folder for them; <c>docs/tour/retake</c> does.</summary>
     public static async Task Keep(IPage page, string name)
     {
         if (Environment.GetEnvironmentVariable("SIGHTGLASS_SHOTS") is { Length: > 0 } folder)
         {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png") });
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
         }
     }
 

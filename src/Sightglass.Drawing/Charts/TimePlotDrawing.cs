@@ -73,7 +73,7 @@ public static class TimePlotDrawing
                 w.Path("c-event" + truth, new SvgPath().Segment(from, y - 6, from, y + 6));
                 if (from >= free)
                 {
-                    w.Text("c-lab", from + 5, y - 6, words);
+                    w.Text("c-lab", from + 5, y - 8, words);
                     free = from + 12 + TextMeasure.Width(words, TextFace.Sans400, 13);
                 }
             }
