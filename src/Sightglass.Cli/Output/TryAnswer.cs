@@ -26,7 +26,7 @@ internal sealed record TryAnswer(string Build, IReadOnlyList<TryAnswer.TrialRow>
         r.Hash.ToString("x16", CultureInfo.InvariantCulture),
         [.. r.Trial.Groups.Select(g => Group(r, g))],
         [.. r.Ranking.Select(x => new RangeRow(x.Range.Name, x.Share))],
-        [.. r.LeftOut.Select(l => new LeftOutRow(l.Step, l.Text, l.Applicable, l.Bad, l.Mechanism))]);
+        [.. r.LeftOut.Select(l => new LeftOutRow(l.Step, l.Text, l.Applicable, l.Bad, l.Mechanism, l.Stops))]);
 
     private static GroupRow Group(TryResult r, FailureGroup group)
     {
@@ -66,5 +66,6 @@ internal sealed record TryAnswer(string Build, IReadOnlyList<TryAnswer.TrialRow>
 
     internal sealed record RangeRow(string Range, double Share);
 
-    internal sealed record LeftOutRow(int Step, string Text, int Applicable, int Failed, string Mechanism);
+    /// <param name="Stops">Cases that were done with the step and stop without it.</param>
+    internal sealed record LeftOutRow(int Step, string Text, int Applicable, int Failed, string Mechanism, int Stops);
 }

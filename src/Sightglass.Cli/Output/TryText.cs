@@ -87,12 +87,21 @@ internal static class TryText
         output.WriteLine($"    Told in full: try \"{result.Request.Card.Title}\" -s \"{result.Trial.Setup.Start.Situation.Name}\" --seed {result.Trial.Seed} --case {first}");
     }
 
+    private static string Cost(LeftOutResult row)
+    {
+        string[] parts =
+        [
+            .. row.Bad > row.BadWithIt ? [$"{row.Bad} of {row.Applicable} fail: {row.Mechanism}"] : Array.Empty<string>(),
+            .. row.Stops > 0 ? [$"{row.Stops} of {row.Applicable} stop that were done"] : Array.Empty<string>(),
+        ];
+        return row.Matters ? string.Join("; ", parts) : "no worse: is it needed?";
+    }
+
     private static void PrintLeftOut(TextWriter output, TryResult result)
     {
         foreach (LeftOutResult row in result.LeftOut)
         {
-            string cost = row.Bad <= result.Trial.Failed ? "no worse: is it needed?" : $"{row.Bad} of {row.Applicable} fail: {row.Mechanism}";
-            output.WriteLine($"  Without step {row.Text} {cost}");
+            output.WriteLine($"  Without step {row.Text} {Cost(row)}");
         }
 
         if (result.LeftOut.Length > 0 && result.Trial.Passes && !LeftOutTrial.AnyMatters(result.LeftOut))

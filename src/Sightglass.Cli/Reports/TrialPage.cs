@@ -73,19 +73,22 @@ internal static class TrialPage
             else if (element is CardElement.Step step)
             {
                 LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == step.Number);
-                double share = cost is { Applicable: > 0 } ? cost.Bad / (double)cost.Applicable : 0;
-                bool critical = cost is not null && cost.Bad > findings.Trial.Failed && share > 0.5;
+                double share = cost is { Applicable: > 0 } ? (cost.Bad + cost.Stops) / (double)cost.Applicable : 0;
+                bool critical = cost is { Matters: true } && share > 0.5;
                 page.Append(critical ? "<li class=\"needed\">" : "<li>");
-                page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share, findings.Trial.Failed))}</span>").Append("<span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
+                page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share))}</span>").Append("<span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
             }
         }
 
         page.Append("</ol>");
     }
 
-    private static string Cost(LeftOutResult cost, double share, int failedWithIt) => cost.Bad <= failedWithIt
+    private static string Cost(LeftOutResult cost, double share) => !cost.Matters
         ? "left out: no worse"
-        : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(cost.Mechanism)}</i>");
+        : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad + cost.Stops} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(WhatHappens(cost))}</i>");
+
+    private static string WhatHappens(LeftOutResult cost) =>
+        cost.Stops == 0 ? cost.Mechanism : cost.Bad > cost.BadWithIt ? $"{cost.Mechanism}; {cost.Stops} only stop" : "stops, not done";
 
     private static void Map(StringBuilder page, TryResult findings)
     {

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Time;
+using Sightglass.World.Agenda;
 
 namespace Sightglass.Cli.Runs;
 
@@ -17,6 +18,7 @@ internal sealed class Recorder
     public void Attach(World.World world)
     {
         world.OnSample = Take;
+        world.Agenda.Remove(AgendaKind.Sample, 0);
         world.SampleAt(world.Now);
     }
 

@@ -4,6 +4,7 @@ using Sightglass.Plant.Plans;
 using Sightglass.World.Records;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
+using Sightglass.World.Snapshots;
 
 namespace Sightglass.Cli.Runs;
 
@@ -17,8 +18,11 @@ namespace Sightglass.Cli.Runs;
 /// <param name="For">How long; null until the card has ended.</param>
 /// <param name="Every">Between samples.</param>
 /// <param name="Record">A session whose actions are done again, or null.</param>
+/// <param name="From">Where a run that was broken off is taken up, or null.</param>
+/// <param name="Saving">Where the run is kept as it goes, or null.</param>
 internal sealed record RunRequest(
-    Plan Plan, SituationStart? Start, ImmutableArray<ProgramChoice> Choices, string? Title, ulong Seed, ulong Case, SimTime? For, SimTime Every, SessionRecord? Record = null)
+    Plan Plan, SituationStart? Start, ImmutableArray<ProgramChoice> Choices, string? Title, ulong Seed, ulong Case, SimTime? For, SimTime Every,
+    SessionRecord? Record = null, WorldSnapshot? From = null, Saving? Saving = null)
 {
     public string StartName => Start?.Situation.Name ?? "as built";
 }

@@ -12,13 +12,27 @@ internal static class Runner
     {
         using LaneBank bank = new(request.Plan);
         World.World world = new(bank, 0) { Journal = [] };
-        request.Start?.Apply(world, request.Seed, request.Case);
+        CardRun? run = request.Choices.IsDefaultOrEmpty ? null : new(request.Choices) { RestAtEnd = request.For is null };
         Recorder recorder = new(columns, request.Every);
+        Begin(request, world, run);
         recorder.Attach(world);
-        CardRun? run = null;
-        if (!request.Choices.IsDefaultOrEmpty)
+        bool over = run is { RestAtEnd: true } && run.Ended != OutcomeKind.Running;
+        Go(request, world, over ? world.Now : request.For ?? SimTime.FromSeconds(world.HumanTimes.LongestRun));
+        world.CutHere();
+        return new(request, recorder, world.Now, world.Steps, world.Hash, run?.Outcome, world.Trouble, world.Journal);
+    }
+
+    private static void Begin(RunRequest request, World.World world, CardRun? run)
+    {
+        if (request.From is { } from)
         {
-            run = new(request.Choices) { RestAtEnd = request.For is null };
+            world.Restore(from, run);
+            return;
+        }
+
+        request.Start?.Apply(world, request.Seed, request.Case);
+        if (run is not null)
+        {
             world.Begin(run);
         }
 
@@ -26,9 +40,17 @@ internal static class Runner
         {
             Replay.Schedule(world, record);
         }
+    }
 
-        world.RunTo(request.For ?? SimTime.FromSeconds(world.HumanTimes.LongestRun));
-        world.CutHere();
-        return new(request, recorder, world.Now, world.Steps, world.Hash, run?.Outcome, world.Trouble, world.Journal);
+    private static void Go(RunRequest request, World.World world, SimTime until)
+    {
+        if (request.Saving is { } saving)
+        {
+            saving.Run(request, world, until);
+        }
+        else
+        {
+            world.RunTo(until);
+        }
     }
 }

@@ -42,6 +42,15 @@ internal sealed class RunVerb : BookVerb
         HelpName = "FILE",
     };
 
+    private readonly Option<string?> _save = new("--save")
+    {
+        Description = "Keep the run in this file as it goes, so that --from can take it up wherever it was broken off.",
+        HelpName = "FILE",
+    };
+
+    private readonly Option<string> _saveEvery = new("--save-every") { Description = "Time of the run between two savings.", HelpName = "TIME", DefaultValueFactory = _ => "1 min" };
+    private readonly Option<string?> _from = new("--from") { Description = "Take up a run kept by --save. It ends as if it had never been broken off, in the same hash.", HelpName = "FILE" };
+
     private readonly Option<string[]> _show = new("--show", "-s")
     {
         Description = "What to record: an indication, a control, a fact, a sign, a true quantity such as \"level of tank\", any formula of these, or all. Default: every indication.",
@@ -66,6 +75,9 @@ internal sealed class RunVerb : BookVerb
         Add(_record);
         Add(_plot);
         Add(_theme);
+        Add(_save);
+        Add(_saveEvery);
+        Add(_from);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -74,6 +86,7 @@ internal sealed class RunVerb : BookVerb
         ("run \"idle, nothing wrong\" --for 10h --every 60s --show \"volume of aft compartment\" --csv idle.csv", "ten hours of an idle machine, for a spreadsheet"),
         ("run --record records/current.jsonl --every 10s --csv session.csv", "a session of the pages done again, without pages"),
         ("run \"leaking compartment\" --for 30min --every 10s --show \"cab fuel gauge\" \"volume of aft compartment\" --plot run.svg", "what a gauge shows and what is there, as a picture"),
+        ("run \"leaking compartment\" --card empty-a-leaking-compartment --save run.json", "a run that another process can take up: run --from run.json"),
         ("run --book books/smallest --for 30min --every 60s --show all", "everything in a book with one tank and one hole"),
     ];
 
@@ -94,8 +107,15 @@ internal sealed class RunVerb : BookVerb
 
         if (line.GetValue(_record) is { } path)
         {
-            return WithRecord(line) is { } twice ? WrongUse(line, $"A record brings its own: leave out {twice}.")
+            return (WithRecord(line) ?? new Option[] { _save, _from }.FirstOrDefault(o => line.GetResult(o) is { Implicit: false })?.Name) is { } twice ? WrongUse(line, $"A record brings its own: leave out {twice}.")
                 : RecordSource.Read(path, inspection, line.InvocationConfiguration.Error) is { } record ? Repeat(line, inspection, record)
+                : Task.FromResult(ExitCode.WrongUse);
+        }
+
+        if (line.GetValue(_from) is { } kept)
+        {
+            return WithRecord(line) is { } own ? WrongUse(line, $"A run that is taken up brings its own: leave out {own}.")
+                : SavedRun.Read(kept, inspection, line.InvocationConfiguration.Error) is { } saved ? TakeUp(line, inspection, saved)
                 : Task.FromResult(ExitCode.WrongUse);
         }
 
@@ -129,6 +149,37 @@ internal sealed class RunVerb : BookVerb
         return Told(line, Runner.Run(new(plan, from, [], null, start.Seed, start.Case, until, sampling.Every, record), sampling.Columns));
     }
 
+    private Task<int> TakeUp(ParseResult line, BookInspection inspection, SavedRun saved)
+    {
+        Plan plan = inspection.PlanFor(saved.RoadNumber)!;
+        DiagnosticList found = [];
+        if (Sampling(line, plan, found) is not { } sampling || CardFor(line, plan, saved.Card, found) is not { } card)
+        {
+            return Task.FromResult(ExitCode.WrongUse);
+        }
+
+        SituationStart? start = SituationStart.Bind(plan, plan.Book.Situations[saved.Situation], found);
+        return found.HasErrors
+            ? Refuse(line, inspection.Folder, found)
+            : Told(line, Runner.Run(
+                new(plan, start, card.Choices, card.Title, saved.Seed, saved.Case, saved.Length ?? sampling.For, sampling.Every, null, saved.Snapshot(), SavingOf(line, inspection, saved.Card)), sampling.Columns));
+    }
+
+    private Saving? SavingOf(ParseResult line, BookInspection inspection, string? card) =>
+        line.GetValue(_save) is { } file ? new(file, Time(line.GetValue(_saveEvery), []) ?? SimTime.FromSeconds(60), inspection.Folder, card) : null;
+
+    /// <summary>The card's title and programs; none where none is named; null where it was not found.</summary>
+    private static (string? Title, ImmutableArray<ProgramChoice> Choices)? CardFor(ParseResult line, Plan plan, string? card, DiagnosticList found)
+    {
+        if (card is null)
+        {
+            return (null, []);
+        }
+
+        return CardSource.Find(card, plan.Book, line.InvocationConfiguration.Error) is not { } text ? null
+            : CardSource.Compile(text, plan, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
+    }
+
     private string? NumberFor(ParseResult line, Situation situation) => line.GetValue(RoadNumber) ?? situation.RoadNumber;
 
     private Task<int> Run(ParseResult line, BookInspection inspection, Situation situation)
@@ -141,15 +192,9 @@ internal sealed class RunVerb : BookVerb
         }
 
         SituationStart? start = SituationStart.Bind(plan, situation, found);
-        (string? title, ImmutableArray<ProgramChoice> choices) = (null, []);
-        if (line.GetValue(_card) is { } card)
+        if (CardFor(line, plan, line.GetValue(_card), found) is not var (title, choices))
         {
-            if (CardSource.Find(card, plan.Book, line.InvocationConfiguration.Error) is not { } text)
-            {
-                return Task.FromResult(ExitCode.WrongUse);
-            }
-
-            (title, choices) = CardSource.Compile(text, plan, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
+            return Task.FromResult(ExitCode.WrongUse);
         }
 
         if (start is null || found.HasErrors)
@@ -163,7 +208,7 @@ internal sealed class RunVerb : BookVerb
         }
 
         SimTime? until = sampling.For ?? (choices.IsEmpty ? SimTime.FromSeconds(1800) : null);
-        return Told(line, Runner.Run(new(plan, start, choices, title, line.GetValue(_seed), line.GetValue(_case), until, sampling.Every), sampling.Columns));
+        return Told(line, Runner.Run(new(plan, start, choices, title, line.GetValue(_seed), line.GetValue(_case), until, sampling.Every, Saving: SavingOf(line, inspection, line.GetValue(_card))), sampling.Columns));
     }
 
     /// <summary>What is to be shown, how often and for how long; null after saying what is wrong.</summary>
@@ -171,6 +216,7 @@ internal sealed class RunVerb : BookVerb
     {
         SimTime? length = Time(line.GetValue(_for), found);
         SimTime? every = Time(line.GetValue(_every), found);
+        _ = Time(line.GetValue(_saveEvery), found);
         ColumnFinder finder = new(plan);
         string[] show = line.GetValue(_show)!;
         List<Column> columns = show.Length == 0 ? finder.Usual() : finder.Find(show, found);

@@ -6,4 +6,10 @@ namespace Sightglass.Trials.Missteps;
 /// <param name="Applicable">Cases run that the card is meant for.</param>
 /// <param name="Bad">Of those, how many failed.</param>
 /// <param name="Mechanism">What most of them failed of; empty where none did.</param>
-public sealed record LeftOutResult(int Step, string Text, int Applicable, int Bad, string Mechanism);
+/// <param name="Stops">Cases that were done with the step and stop, safely, without it.</param>
+/// <param name="BadWithIt">How many fail of the whole card.</param>
+public sealed record LeftOutResult(int Step, string Text, int Applicable, int Bad, string Mechanism, int Stops, int BadWithIt)
+{
+    /// <summary>Whether the step is needed: without it more cases fail, or cases that were done only stop.</summary>
+    public bool Matters => Bad > BadWithIt || Stops > 0;
+}

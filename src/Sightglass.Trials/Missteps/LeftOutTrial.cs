@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Missteps;
 using Sightglass.Cards.Tree;
@@ -20,6 +19,7 @@ public static class LeftOutTrial
         ArgumentNullException.ThrowIfNull(options);
         ImmutableArray<LeftOutResult>.Builder rows = ImmutableArray.CreateBuilder<LeftOutResult>();
         Card numbered = StepNumbers.Renumber(card);
+        TrialResult? whole = Try(numbered);
         foreach (CardElement.Step step in numbered.Steps)
         {
             if (stop.IsCancellationRequested)
@@ -27,20 +27,18 @@ public static class LeftOutTrial
                 break;
             }
 
-            DiagnosticList found = [];
-            Card without = Misstep.LeaveOut(numbered, step.Number);
-            if (TrialPreparation.Prepare(plan, without, situation, found) is not { } setup)
+            if (whole is not null && Try(Misstep.LeaveOut(numbered, step.Number)) is { } result)
             {
-                continue;
+                int stops = whole.Outcomes.Zip(result.Outcomes).Count(o => o is { First.Kind: OutcomeKind.Done, Second.Kind: OutcomeKind.Stopped });
+                rows.Add(new(step.Number, step.Span.Text.Trim(), result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? "", stops, whole.Failed));
             }
-
-            TrialResult result = new(setup, options, [.. CaseSweep.Run(setup, options, stop)]);
-            rows.Add(new(step.Number, step.Span.Text.Trim(), result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? ""));
         }
 
         return rows.ToImmutable();
+
+        TrialResult? Try(Card tried) => TrialPreparation.Prepare(plan, tried, situation, []) is { } setup ? new(setup, options, [.. CaseSweep.Run(setup, options, stop)]) : null;
     }
 
     /// <summary>True when at least one step is needed: a card that passes without any of its steps is to be shortened.</summary>
-    public static bool AnyMatters(ImmutableArray<LeftOutResult> rows) => rows.Any(r => r.Bad > 0);
+    public static bool AnyMatters(ImmutableArray<LeftOutResult> rows) => rows.Any(r => r.Matters);
 }
