@@ -6,6 +6,8 @@ internal sealed class FlagCluster
     private const int Impossible = int.MaxValue;
     private const int Open = 1;
     private const int Done = 2;
+    private const int TierCost = 10;
+    private const int HeightCost = 100;
     private readonly FlagRequest[] _requests;
     private readonly double[] _poles;
     private readonly bool _centre;
@@ -16,12 +18,18 @@ internal sealed class FlagCluster
     private readonly int[][] _lastCovered = new int[3][];
     private readonly int[] _tiers;
     private readonly int[] _state;
+    private readonly (int Tier, double Left, double Right)[] _done;
+    private int _doneCount;
+    private int _highest;
+    private int _sum;
+    private int _bound = Impossible;
 
     public FlagCluster(FlagRequest[] requests, double[] poles, bool centre)
     {
         (_requests, _poles, _centre, _count) = (requests, poles, centre, requests.Length);
         _tiers = new int[_count];
         _state = new int[_count];
+        _done = new (int, double, double)[_count];
         for (int direction = 0; direction < 3; direction++)
         {
             Measure(direction);
@@ -35,7 +43,7 @@ internal sealed class FlagCluster
     {
         FlagDirection[] best = [];
         int bestCost = Impossible;
-        foreach (FlagDirection[] start in Starts().OrderBy(Cost).Take(2).ToList())
+        foreach (FlagDirection[] start in Starts().OrderBy(s => Cost(s, Impossible)).Take(2).ToList())
         {
             int cost = Improve(start);
             if (best.Length == 0 || cost < bestCost)
@@ -78,6 +86,7 @@ internal sealed class FlagCluster
     private bool TryTiers(FlagDirection[] directions)
     {
         Array.Clear(_state);
+        (_doneCount, _highest, _sum) = (0, 0, 0);
         for (int i = 0; i < _count; i++)
         {
             if (_state[i] == 0 && !Visit(i, directions))
@@ -111,23 +120,28 @@ internal sealed class FlagCluster
             least = Math.Max(least, _tiers[j] + 1);
         }
 
-        double left = _left[direction][flag] - FlagPlacer.Gap;
-        double right = _right[direction][flag] + FlagPlacer.Gap;
-        while (Taken(least, left, right, directions))
+        double left = _left[direction][flag];
+        double right = _right[direction][flag];
+        while (Taken(least, left - FlagPlacer.Gap, right + FlagPlacer.Gap))
         {
             least++;
         }
 
         _tiers[flag] = least;
         _state[flag] = Done;
-        return true;
+        _done[_doneCount++] = (least, left, right);
+        _highest = Math.Max(_highest, least);
+        _sum += least;
+
+        // What is worse already than the best known need not be placed to its end.
+        return (_sum * TierCost) + (_highest * HeightCost) < _bound;
     }
 
-    private bool Taken(int tier, double left, double right, FlagDirection[] directions)
+    private bool Taken(int tier, double left, double right)
     {
-        for (int j = 0; j < _count; j++)
+        foreach ((int other, double from, double to) in _done.AsSpan(0, _doneCount))
         {
-            if (_tiers[j] == tier && _state[j] == Done && left < _right[(int)directions[j]][j] && _left[(int)directions[j]][j] < right)
+            if (other == tier && left < to && from < right)
             {
                 return true;
             }
@@ -154,7 +168,7 @@ internal sealed class FlagCluster
 
     private int Improve(FlagDirection[] directions)
     {
-        int cost = Cost(directions);
+        int cost = Cost(directions, Impossible);
         for (bool better = true; better;)
         {
             better = false;
@@ -181,7 +195,12 @@ internal sealed class FlagCluster
             {
                 directions[i] = (FlagDirection)a;
                 directions[j] = i == j ? directions[i] : (FlagDirection)b;
-                int changed = Cost(directions);
+                if (directions[i] == oldI && directions[j] == oldJ)
+                {
+                    continue;
+                }
+
+                int changed = Cost(directions, cost);
                 if (changed < cost)
                 {
                     cost = changed;
@@ -195,24 +214,26 @@ internal sealed class FlagCluster
         return false;
     }
 
-    private int Cost(FlagDirection[] directions)
+    // Impossible also where it would cost as much as the bound or more.
+    private int Cost(FlagDirection[] directions, int bound)
     {
-        if (!TryTiers(directions))
+        _bound = bound;
+        bool possible = TryTiers(directions);
+        _bound = Impossible;
+        if (!possible)
         {
             return Impossible;
         }
 
-        int cost = 0;
-        int highest = 0;
+        int cost = (_sum * TierCost) + (_highest * HeightCost);
         for (int i = 0; i < _count; i++)
         {
             int direction = (int)directions[i];
             bool strays = _left[direction][i] < _requests[i].From || _right[direction][i] > _requests[i].To;
             bool unliked = directions[i] != (_centre ? FlagDirection.Centre : FlagDirection.Right);
-            cost += (_tiers[i] * 10) + (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
-            highest = Math.Max(highest, _tiers[i]);
+            cost += (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
         }
 
-        return cost + (highest * 100);
+        return cost;
     }
 }
