@@ -12,7 +12,6 @@ public sealed class ReferenceNetwork
     private readonly Dictionary<(InputKind Kind, int Index), Input> _inputs = [];
     private readonly List<PathHandle> _heads = [];
     private readonly List<PathHandle> _orifices = [];
-    private readonly Amount[] _nodes;
     private readonly Amount _outside;
 
     private ReferenceNetwork(NetFile file)
@@ -20,7 +19,7 @@ public sealed class ReferenceNetwork
         File = file;
         NetworkBuilder builder = new();
         _outside = builder.AddBoundary<OutsideStore>("outside", [file.OutsidePotential]).First;
-        _nodes = [.. file.Nodes.Select((_, i) => AddNode(builder, i))];
+        Nodes = [.. file.Nodes.Select((_, i) => AddNode(builder, i))];
         AddFrictionsAndHeads(builder);
         AddOrifices(builder);
         AddRelays(builder);
@@ -33,7 +32,7 @@ public sealed class ReferenceNetwork
     public Topology Topology { get; }
 
     /// <summary>The amounts of the file's nodes, in its order.</summary>
-    public ImmutableArray<Amount> Nodes => [.. _nodes];
+    public ImmutableArray<Amount> Nodes { get; }
 
     /// <summary>What has passed to the outside.</summary>
     public Amount Outside => _outside;
@@ -61,7 +60,7 @@ public sealed class ReferenceNetwork
     /// <summary>What rounding is to be judged against: the sizes of the terms of <see cref="Sum"/>.</summary>
     public double Scale(LaneGroup group) => Stores.Sum(n => Math.Abs(group.GetAmount(0, n))) + Math.Abs(group.GetAmount(0, _outside));
 
-    private IEnumerable<Amount> Stores => _nodes.Where((_, i) => File.Relays.All(r => r.Z != i));
+    private IEnumerable<Amount> Stores => Nodes.Where((_, i) => File.Relays.All(r => r.Z != i));
 
     private Amount AddNode(NetworkBuilder builder, int node)
     {
@@ -145,7 +144,7 @@ public sealed class ReferenceNetwork
 
     private Input NewInput(NetworkBuilder builder, InputKind kind, int index, double start) => _inputs[(kind, index)] = builder.AddInput(start);
 
-    private Amount Node(int node) => node == NetFile.Outside ? _outside : _nodes[node];
+    private Amount Node(int node) => node == NetFile.Outside ? _outside : Nodes[node];
 
     private Flow FlowOf(int a, int b) => new(Node(a), Node(b));
 }
