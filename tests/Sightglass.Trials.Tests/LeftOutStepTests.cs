@@ -30,7 +30,7 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
         Assert.NotEmpty(needed);
     }
 
-    /// <summary>Step 7 of the leak card looks whether the others have room; what it costs to leave out step 4, opening the supply of C, is a card that stops.</summary>
+    /// <summary>A lack may not make the card fail but only stop, safely, where it was done before: that is a worsening too.</summary>
     [Fact]
     public void Run_StepWhoseLackOnlyStopsTheCard_IsCounted()
     {
