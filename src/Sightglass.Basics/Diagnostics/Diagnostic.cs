@@ -19,10 +19,13 @@ public enum Severity
 /// <param name="Fix">What would be right, or null where nothing can be said.</param>
 public sealed record Diagnostic(string Code, Severity Severity, Span Span, string Message, string? Fix = null)
 {
+    /// <summary>What was found and, for a text that is used in several places, for which use.</summary>
+    public string Told => Span.Use is { Length: > 0 } use ? $"{Message} ({use})" : Message;
+
     public override string ToString()
     {
         string place = Span.ToString();
-        string body = Fix is null ? Message : $"{Message}; {Fix}";
+        string body = Fix is null ? Told : $"{Told}; {Fix}";
         string code = Severity == Severity.Error ? Code : $"{Code} ({(Severity == Severity.Warning ? "warning" : "note")})";
         return place.Length == 0 ? $"{code}: {body}" : $"{place}: {code}: {body}";
     }

@@ -21,7 +21,10 @@ public sealed class SourceText
         }
 
         _lineStarts = [.. starts];
+        Origin = this;
     }
+
+    private SourceText(SourceText seen) => (Path, Text, _lineStarts, Origin) = (seen.Path, seen.Text, seen._lineStarts, seen.Origin);
 
     /// <summary>The path as it is printed in messages, with forward slashes, relative to the book's folder where there is one.</summary>
     public string Path { get; }
@@ -29,6 +32,22 @@ public sealed class SourceText
     public string Text { get; }
 
     public int LineCount => _lineStarts.Length;
+
+    /// <summary>The text itself, also of one that is seen from somewhere.</summary>
+    public SourceText Origin { get; private init; }
+
+    /// <summary>Where this text is used, for one that is read anew at each use; <see cref="Span.None"/> for the text itself.</summary>
+    public Span SeenFrom { get; private init; }
+
+    /// <summary>What the place of <see cref="SeenFrom"/> has to do with it, as in <c>for `aft` at</c>.</summary>
+    public string SeenAs { get; private init; } = "";
+
+    /// <summary>The same text with the same places, as it is seen from a place that uses it: findings about it name that place too.</summary>
+    public SourceText SeenBy(string seenAs, Span from)
+    {
+        ArgumentNullException.ThrowIfNull(seenAs);
+        return new(this) { SeenFrom = from, SeenAs = seenAs };
+    }
 
     /// <summary>Line and column, both from 1, of a character offset (clamped to the text).</summary>
     public (int Line, int Column) Locate(int offset)

@@ -1,7 +1,7 @@
 namespace Sightglass.Basics.Diagnostics;
 
 /// <summary>A stretch of a source text: where something stands.</summary>
-public readonly record struct Span(SourceText? Source, int Start, int Length)
+public readonly record struct Span(SourceText? Source, int Start, int Length) : IComparable<Span>
 {
     /// <summary>No place at all: for things that the program made.</summary>
     public static readonly Span None;
@@ -13,6 +13,21 @@ public readonly record struct Span(SourceText? Source, int Start, int Length)
     public int Line => Source?.Locate(Start).Line ?? 0;
 
     public int Column => Source?.Locate(Start).Column ?? 0;
+
+    /// <summary>Where the text is used that this stretch is part of: <c>for `aft` at fuel.yaml:3:3</c>; empty for a text that stands for itself.</summary>
+    public string Use
+    {
+        get
+        {
+            List<string> uses = [];
+            for (SourceText? at = Source; at is not null && at.SeenFrom.Source is not null; at = at.SeenFrom.Source)
+            {
+                uses.Add($"{at.SeenAs} {at.SeenFrom}");
+            }
+
+            return string.Join(", ", uses);
+        }
+    }
 
     public string Text => Source is null ? "" : Source.Text.Substring(Start, Math.Min(Length, Source.Text.Length - Start));
 
@@ -27,6 +42,48 @@ public readonly record struct Span(SourceText? Source, int Start, int Length)
             && Source.Text.AsSpan(Start, Length).SequenceEqual(text);
         return same ? new(Source, Start + start, length) : this;
     }
+
+    /// <summary>The order of files and lines; what is read at a use stands where the use stands.</summary>
+    public int CompareTo(Span other)
+    {
+        Stack<Span> mine = Chain(this), theirs = Chain(other);
+        while (mine.TryPop(out Span a))
+        {
+            if (!theirs.TryPop(out Span b))
+            {
+                return 1;
+            }
+
+            int byPath = string.CompareOrdinal(a.Path, b.Path);
+            int order = byPath != 0 ? byPath : a.Start.CompareTo(b.Start);
+            if (order != 0)
+            {
+                return order;
+            }
+        }
+
+        return theirs.Count == 0 ? 0 : -1;
+    }
+
+    /// <summary>The outermost use on top.</summary>
+    private static Stack<Span> Chain(Span span)
+    {
+        Stack<Span> chain = new([span]);
+        while (chain.Peek().Source is { SeenFrom: { Source: not null } from })
+        {
+            chain.Push(from);
+        }
+
+        return chain;
+    }
+
+    public static bool operator <(Span left, Span right) => left.CompareTo(right) < 0;
+
+    public static bool operator <=(Span left, Span right) => left.CompareTo(right) <= 0;
+
+    public static bool operator >(Span left, Span right) => left.CompareTo(right) > 0;
+
+    public static bool operator >=(Span left, Span right) => left.CompareTo(right) >= 0;
 
     /// <summary><c>file:line:column</c>, or an empty text for <see cref="None"/>.</summary>
     public override string ToString() => Source is null ? "" : FormattableString.Invariant($"{Path}:{Line}:{Column}");

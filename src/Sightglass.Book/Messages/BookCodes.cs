@@ -72,5 +72,11 @@ public static class BookCodes
         new("B083", Severity.Warning, "Nothing says who may operate a control."),
         new("B084", Severity.Warning, "An item lies outside of the machine."),
         new("B085", Severity.Warning, "A picture is not in the book's folder."),
+        new("B090", Severity.Error, "An assembly is not declared."),
+        new("B091", Severity.Error, "A text of an assembly names a parameter that the assembly does not have."),
+        new("B092", Severity.Error, "A list or a map is put into the middle of a text."),
+        new("B093", Severity.Error, "An assembly is used within itself, or assemblies are nested too deeply."),
+        new("B094", Severity.Error, "The name of a part is the same for every use of its assembly."),
+        new("B095", Severity.Warning, "Nothing uses an assembly, or a parameter of one."),
     ];
 }

@@ -16,10 +16,11 @@ internal static partial class BookMessages
             NameUse.System => ("B063", "system"),
             NameUse.Protection => ("B064", "protection"),
             NameUse.Card => ("B075", "card"),
+            NameUse.Assembly => ("B090", "assembly"),
             _ => ("B066", "road number"),
         };
         string[] all = [.. names];
-        return Error(code, span, $"there is no {noun} {Quote(name)}", Suggest(name, all, $"{noun}s are") ?? $"declare it, or write a name that is declared");
+        return Error(code, span, $"there is no {noun} {Quote(name)}", Suggest(name, all, noun == "assembly" ? "assemblies are" : $"{noun}s are") ?? $"declare it, or write a name that is declared");
     }
 
     public static Diagnostic NoPort(Span span, string port, string item, IReadOnlyCollection<string> ports) =>

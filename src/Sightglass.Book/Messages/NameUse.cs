@@ -8,6 +8,7 @@ internal enum NameUse
     Role,
     System,
     Protection,
+    Assembly,
     RoadNumber,
 
     /// <summary>The file of a card, without its ending.</summary>

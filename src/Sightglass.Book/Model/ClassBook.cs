@@ -78,7 +78,7 @@ public sealed record ClassBook
             ? throw new ArgumentException($"The book has no road number `{roadNumber}`.", nameof(roadNumber))
             : this with
             {
-                Items = Bodies is null ? Items : Bodies.ReadFor(number, new ReadContext(new Findings([], YamlLimits.Default), Bodies.Kinds)),
+                Items = Bodies is null ? Items : Bodies.ReadFor(number, new ReadContext(new Findings([], YamlLimits.Default), Bodies.Kinds), new(YamlLimits.Default, 1)).Items,
                 RoadNumberInUse = roadNumber,
             };
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
 
@@ -8,14 +9,13 @@ namespace Sightglass.Book.Readers;
 /// <summary>Builds a book from its sections, each part by its reader.</summary>
 internal sealed class BookBuilder(Sections sections, ReadContext context)
 {
-    private readonly HashSet<string> _declared = sections["items"].Select(e => e.Name).ToHashSet(StringComparer.Ordinal);
-
     /// <summary>The items of road numbers that have modifications.</summary>
     public ImmutableDictionary<string, RoadNumberItems> RoadNumberItems { get; private set; } = ImmutableDictionary<string, RoadNumberItems>.Empty;
 
     public ClassBook Build(Span first, IEnumerable<SourceText> cards)
     {
-        ItemBodies bodies = new(sections["items"], context);
+        ItemBodies bodies = new(sections["items"], sections["assemblies"], context);
+        HashSet<string> declared = bodies.Names.ToHashSet(StringComparer.Ordinal);
         ImmutableSortedDictionary<string, RoadNumber> numbers = Each("road numbers", RoadNumberReader.Read);
         RoadNumberItems = Readers.RoadNumberItems.ReadAll(numbers, bodies, context);
         return HeadReader.Read(sections, first, context) with
@@ -27,32 +27,37 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Systems = Each("systems", MachineReader.ReadSystem),
             Items = bodies.Items,
             Bodies = bodies,
-            Facts = Each("facts", TruthReader.ReadFact),
-            Signs = Each("signs", TruthReader.ReadSign),
-            Hazards = Each("hazards", TruthReader.ReadHazard),
+            Facts = Each("facts", TruthReader.ReadFact, bodies.OfUses("facts")),
+            Signs = Each("signs", TruthReader.ReadSign, bodies.OfUses("signs")),
+            Hazards = Each("hazards", TruthReader.ReadHazard, bodies.OfUses("hazards")),
             Ends = Each("ends", MachineReader.ReadEnd),
             RoadNumbers = numbers,
             Silhouettes = [.. sections["silhouettes"].Select(e => MachineReader.ReadSilhouette(e, context)).OfType<Silhouette>()],
-            Situations = Each("situations", (e, _) => new SituationReader(context, ScopeOf(e, bodies)).Read(e)),
+            Situations = Each("situations", (e, _) => new SituationReader(context, ScopeOf(e, bodies, declared)).Read(e)),
             CardTexts = [.. cards],
         };
     }
 
     /// <summary>A situation on a road number sees its items, any other those of the class.</summary>
-    private StartScope ScopeOf(YamlEntry situation, ItemBodies bodies)
+    private StartScope ScopeOf(YamlEntry situation, ItemBodies bodies, HashSet<string> declared)
     {
         string? number = ((situation.Value as YamlMap)?.Find("road number")?.Value as YamlScalar)?.Value;
         RoadNumberItems? own = number is null ? null : RoadNumberItems.GetValueOrDefault(number);
-        return new(own?.Items ?? bodies.Items, _declared);
+        return new(own?.Items ?? bodies.Items, declared);
     }
 
-    private ImmutableSortedDictionary<string, T> Each<T>(string section, Func<YamlEntry, ReadContext, T?> read)
+    private ImmutableSortedDictionary<string, T> Each<T>(string section, Func<YamlEntry, ReadContext, T?> read, IEnumerable<YamlEntry>? ofUses = null)
         where T : class
     {
         var found = ImmutableSortedDictionary.CreateBuilder<string, T>(StringComparer.Ordinal);
-        foreach (YamlEntry e in sections[section])
+        Dictionary<string, YamlEntry> first = new(StringComparer.Ordinal);
+        foreach (YamlEntry e in sections[section].Concat(ofUses ?? []))
         {
-            if (read(e, context) is { } part)
+            if (!first.TryAdd(e.Name, e))
+            {
+                context.Add(BookMessages.DeclaredTwice(e.Key.Span, Sections.NounOf(section), e.Name, first[e.Name].Key.Span));
+            }
+            else if (read(e, context) is { } part)
             {
                 found[e.Name] = part;
             }

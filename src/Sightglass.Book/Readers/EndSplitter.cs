@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
+using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
 
@@ -9,12 +11,46 @@ namespace Sightglass.Book.Readers;
 /// Splits the ends of paths into item and port: at the last comma behind which a port of that item stands
 /// (<c>forward compartment, supply pickup</c>; both parts may have commas of their own).
 /// </summary>
-internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadContext context)
+/// <param name="ports">What uses of assemblies show to the outside.</param>
+internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, IReadOnlyDictionary<string, ImmutableArray<YamlEntry>> ports, ReadContext context)
 {
     /// <summary>No names of item and port are longer together.</summary>
     private const int Longest = 300;
 
-    public IEnumerable<Item> SplitAll() => items.Values.Select(Split).ToList();
+    /// <summary>Ports of uses within uses: more than assemblies may be nested.</summary>
+    private const int Deepest = 20;
+
+    private int _depth;
+
+    public IEnumerable<Item> SplitAll()
+    {
+        foreach (YamlEntry port in ports.Values.SelectMany(p => p))
+        {
+            PartBehind(port);
+        }
+
+        return items.Values.Select(Split).ToList();
+    }
+
+    /// <summary>What a port of a use stands for; a port that leads nowhere is reported where it is written.</summary>
+    private PortReference? PartBehind(YamlEntry port)
+    {
+        if (Values.Scalar(port.Value, $"`{port.Name}`", context) is not { } s)
+        {
+            return null;
+        }
+
+        if (_depth >= Deepest)
+        {
+            context.Add(BookMessages.ToItself(port.Key.Span, "the port", port.Name));
+            return null;
+        }
+
+        _depth++;
+        PortReference? part = Split(new PortReference(s.Value, null, Values.Content(s)));
+        _depth--;
+        return part;
+    }
 
     private Item Split(Item item)
     {
@@ -42,6 +78,11 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
             }
         }
 
+        if (Shown(end) is { } shown)
+        {
+            return PartBehind(shown) is { } part ? part with { Span = end.Span } : end;
+        }
+
         if (items.TryGetValue(end.Item, out Item? whole))
         {
             CheckStore(whole, end.Span);
@@ -51,6 +92,10 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
         ReportUnknown(end);
         return end;
     }
+
+    /// <summary>The port of a use that an end names: <c>aft, supply</c>.</summary>
+    private YamlEntry? Shown(PortReference end) =>
+        Commas(end.Item).Select(c => ports.GetValueOrDefault(c.Name, []).FirstOrDefault(p => p.Name == c.Port)).FirstOrDefault(p => p is not null);
 
     private static IEnumerable<(string Name, string Port)> Commas(string text)
     {
@@ -79,6 +124,15 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, ReadC
     /// <summary>No item of the whole name: a port that is not there where the part before a comma is an item, else an item that is not there.</summary>
     private void ReportUnknown(PortReference end)
     {
+        foreach ((string name, string? port) in Commas(end.Item).Select(c => (c.Name, (string?)c.Port)).Append((end.Item, null)))
+        {
+            if (ports.TryGetValue(name, out ImmutableArray<YamlEntry> shown))
+            {
+                context.AddMissing(BookMessages.NotOfUse(end.Span, name, port, [.. shown.Select(p => p.Name)]));
+                return;
+            }
+        }
+
         foreach ((string name, string port) in Commas(end.Item))
         {
             if (items.TryGetValue(name, out Item? owner) && !owner.IsKindUnknown)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Book.Assemblies;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
@@ -9,21 +10,30 @@ namespace Sightglass.Book.Readers;
 /// <summary>The items of a book as written; reads them for the class or, with its modifications, for a road number.</summary>
 internal sealed class ItemBodies
 {
-    /// <summary>The word that takes an item away.</summary>
-    public const string Removed = "removed";
-
-    private readonly ImmutableDictionary<string, YamlEntry> _entries;
+    private readonly ImmutableDictionary<string, YamlEntry> _written;
+    private readonly ImmutableDictionary<string, Assembly> _assemblies;
+    private readonly Expansion _class;
+    private readonly ImmutableDictionary<YamlEntry, Expansion> _uses;
 
     /// <summary>Items with their ends not yet split, so that a road number reads only what it changes.</summary>
     private readonly ImmutableDictionary<string, Item> _unsplit;
 
-    public ItemBodies(IEnumerable<YamlEntry> entries, ReadContext context)
+    public ItemBodies(IEnumerable<YamlEntry> entries, IEnumerable<YamlEntry> assemblies, ReadContext context)
     {
-        _entries = entries.ToImmutableDictionary(e => e.Name, StringComparer.Ordinal);
+        _written = entries.ToImmutableDictionary(e => e.Name, StringComparer.Ordinal);
+        _assemblies = AssemblyReader.ReadAll(assemblies, context);
         Kinds = context.Kinds;
-        _unsplit = _entries.Values.OrderBy(e => e.Key.Span.Path, StringComparer.Ordinal).ThenBy(e => e.Key.Span.Start)
-            .Select(e => Read(e, context)).OfType<Item>().ToImmutableDictionary(i => i.Name, StringComparer.Ordinal);
-        Items = Split(_unsplit, context);
+        AssemblyExpander expander = new(_assemblies, new(context.Found.Limits, 1), context);
+        Dictionary<YamlEntry, Expansion> uses = new(ReferenceEqualityComparer.Instance);
+        _class = expander.Expand(InOrder(_written.Values), [], uses);
+        _uses = ImmutableDictionary.CreateRange<YamlEntry, Expansion>(ReferenceEqualityComparer.Instance, uses);
+        foreach (Assembly unused in _assemblies.Values.Where(a => !expander.Used.Contains(a.Name)))
+        {
+            context.AddMissing(BookMessages.UnusedAssembly(unused.Span, unused.Name));
+        }
+
+        _unsplit = _class.Items.Values.Select(e => Read(e, context)).OfType<Item>().ToImmutableDictionary(i => i.Name, StringComparer.Ordinal);
+        Items = Split(_unsplit, _class, context);
     }
 
     public KindCatalog Kinds { get; }
@@ -31,63 +41,43 @@ internal sealed class ItemBodies
     /// <summary>The items of the class.</summary>
     public ImmutableSortedDictionary<string, Item> Items { get; }
 
-    /// <summary>The items of one road number: its modifications in the order of their dates, those without a date first.</summary>
-    public ImmutableSortedDictionary<string, Item> ReadFor(RoadNumber number, ReadContext context)
+    /// <summary>Every name under which an item or a use is written.</summary>
+    public IEnumerable<string> Names => _written.Keys.Concat(_class.Items.Keys);
+
+    /// <summary>The facts, signs or hazards of uses.</summary>
+    public IEnumerable<YamlEntry> OfUses(string section) => _class.Others.Where(o => o.Section == section).Select(o => o.Entry);
+
+    /// <summary>
+    /// The items of one road number: its modifications in the order of their dates, those without a date first. With the names of those that were
+    /// read anew or are gone.
+    /// </summary>
+    public (ImmutableSortedDictionary<string, Item> Items, ImmutableHashSet<string> Changed) ReadFor(RoadNumber number, ReadContext context, ExpansionBudget budget)
     {
-        Dictionary<string, YamlEntry> bodies = new(_entries, StringComparer.Ordinal);
+        Dictionary<YamlEntry, Expansion> uses = new(_uses, ReferenceEqualityComparer.Instance);
+        IEnumerable<YamlEntry> changes = number.Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue).SelectMany(m => m.Changes);
+        Expansion own = new AssemblyExpander(_assemblies, budget, context).Expand(InOrder(_written.Values), changes, uses);
         Dictionary<string, Item> items = new(_unsplit, StringComparer.Ordinal);
-        foreach (YamlEntry change in number.Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue).SelectMany(m => m.Changes))
+        HashSet<string> changed = [.. _class.Items.Keys.Where(n => !own.Items.ContainsKey(n))];
+        foreach (string gone in changed)
         {
-            if (Apply(change, bodies, context))
-            {
-                items.Remove(change.Name);
-            }
+            items.Remove(gone);
         }
 
-        foreach (YamlEntry body in bodies.Values.Where(b => !ReferenceEquals(b, _entries.GetValueOrDefault(b.Name))))
+        foreach (YamlEntry body in own.Items.Values.Where(b => !ReferenceEquals(b, _class.Items.GetValueOrDefault(b.Name))))
         {
+            changed.Add(body.Name);
+            items.Remove(body.Name);
             if (Read(body, context) is { } item)
             {
                 items[item.Name] = item;
             }
         }
 
-        return Split(items, context);
+        return (Split(items, own, context), [.. changed]);
     }
 
-    /// <returns>True when the item is another now, or gone.</returns>
-    private static bool Apply(YamlEntry change, Dictionary<string, YamlEntry> bodies, ReadContext context)
-    {
-        if (bodies.TryGetValue(change.Name, out YamlEntry? body))
-        {
-            return Change(change, body, bodies, context);
-        }
-
-        if (change.Value is YamlMap added && added.Find("kind") is not null)
-        {
-            bodies.Add(change.Name, change);
-            return NameRules.Check(change.Key, context);
-        }
-
-        context.AddMissing(BookMessages.NothingToChange(change.Key.Span, change.Name, context.Found.Similar(bodies.Keys)));
-        return false;
-    }
-
-    private static bool Change(YamlEntry change, YamlEntry body, Dictionary<string, YamlEntry> bodies, ReadContext context)
-    {
-        if (change.Value is YamlScalar { Value: Removed })
-        {
-            return bodies.Remove(change.Name);
-        }
-
-        if (MapReader.AsMap(change.Value, $"`{change.Name}`", context) is not { } keys)
-        {
-            return false;
-        }
-
-        bodies[change.Name] = body with { Value = body.Value is YamlMap old ? old.ReplacedBy(keys) : keys };
-        return true;
-    }
+    private static Dictionary<string, YamlEntry> InOrder(IEnumerable<YamlEntry> entries) =>
+        entries.OrderBy(e => e.Key.Span).ToDictionary(e => e.Name, StringComparer.Ordinal);
 
     private static Item? Read(YamlEntry entry, ReadContext context)
     {
@@ -97,6 +87,6 @@ internal sealed class ItemBodies
         return item;
     }
 
-    private static ImmutableSortedDictionary<string, Item> Split(IReadOnlyDictionary<string, Item> items, ReadContext context) =>
-        new EndSplitter(items, context).SplitAll().ToImmutableSortedDictionary(i => i.Name, i => i, StringComparer.Ordinal);
+    private static ImmutableSortedDictionary<string, Item> Split(IReadOnlyDictionary<string, Item> items, Expansion expansion, ReadContext context) =>
+        new EndSplitter(items, expansion.Ports, context).SplitAll().ToImmutableSortedDictionary(i => i.Name, i => i, StringComparer.Ordinal);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Assemblies;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
@@ -47,10 +48,17 @@ internal sealed class ItemReader
         return kind;
     }
 
-    /// <summary>A key that is nearly <c>kind</c>, so that the item is not taken for a described one and its other keys blamed.</summary>
+    /// <summary>A key that is nearly <c>kind</c> or <c>assembly</c>, so that the item is not taken for a described one and its other keys blamed.</summary>
     private static bool IsMistyped(MapReader map, ReadContext context)
     {
         YamlEntry? near = map.Unread.FirstOrDefault(e => e.Name.StartsWith("kind", StringComparison.Ordinal) || Nearest.Distance(e.Name, "kind") == 1);
+        if (near is null && map.Unread.FirstOrDefault(e => Nearest.Find(e.Name, [Assembly.Key]) is not null) is { } use)
+        {
+            context.Add(BookMessages.UnknownKey(use.Key.Span, use.Name, map.Owner, [Assembly.Key]));
+            context.Found.Damaged(use.Key.Span.Source!, use.Key.Span.Line); // without its parts many names would seem to be missing
+            return true;
+        }
+
         if (near is null)
         {
             return context.Found.IsDamaged(map.OwnerSpan.Source);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Assemblies;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 
@@ -10,6 +11,9 @@ namespace Sightglass.Book.Readers;
 internal sealed record RoadNumberItems(
     RoadNumber Number, ImmutableSortedDictionary<string, Item> Items, ImmutableArray<NameReference> References, ImmutableHashSet<string> Changed)
 {
+    /// <summary>How much all road numbers together may write out of assemblies, in times of what the class may.</summary>
+    private const int TimesOfTheClass = 10;
+
     /// <summary>Reads the items of every road number that has modifications, within the limits.</summary>
     public static ImmutableDictionary<string, RoadNumberItems> ReadAll(ImmutableSortedDictionary<string, RoadNumber> numbers, ItemBodies bodies, ReadContext context)
     {
@@ -21,19 +25,20 @@ internal sealed record RoadNumberItems(
             return ImmutableDictionary<string, RoadNumberItems>.Empty;
         }
 
-        return modified.ToImmutableDictionary(n => n.Number, n => Read(n, bodies, context), StringComparer.Ordinal);
+        ExpansionBudget budget = new(context.Found.Limits, TimesOfTheClass);
+        return modified.ToImmutableDictionary(n => n.Number, n => Read(n, bodies, context, budget), StringComparer.Ordinal);
     }
 
-    private static RoadNumberItems Read(RoadNumber number, ItemBodies bodies, ReadContext context)
+    private static RoadNumberItems Read(RoadNumber number, ItemBodies bodies, ReadContext context, ExpansionBudget budget)
     {
         DiagnosticList notes = [];
         ReadContext own = context.Apart(notes);
-        ImmutableSortedDictionary<string, Item> items = bodies.ReadFor(number, own);
+        (ImmutableSortedDictionary<string, Item> items, ImmutableHashSet<string> changed) = bodies.ReadFor(number, own, budget);
         foreach (Diagnostic d in notes)
         {
             context.Found.AddOn(number.Number, d);
         }
 
-        return new(number, items, own.References, [.. number.Modifications.SelectMany(m => m.ChangedItems)]);
+        return new(number, items, own.References, changed);
     }
 }

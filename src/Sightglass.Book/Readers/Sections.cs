@@ -11,13 +11,14 @@ internal sealed class Sections(ReadContext context)
 
     /// <summary>Sections of declared names.</summary>
     public static readonly IReadOnlyList<string> Named =
-        ["places", "roles", "systems", "items", "facts", "signs", "hazards", "protections", "ends", "road numbers", "silhouettes", "situations"];
+        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "ends", "road numbers", "silhouettes", "situations"];
 
     private static readonly Dictionary<string, string> s_nouns = new(StringComparer.Ordinal)
     {
         ["places"] = "place",
         ["roles"] = "role",
         ["systems"] = "system",
+        ["assemblies"] = "assembly",
         ["items"] = "item",
         ["facts"] = "fact",
         ["signs"] = "sign",

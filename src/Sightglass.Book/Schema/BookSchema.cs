@@ -21,6 +21,7 @@ public static class BookSchema
         ArgumentNullException.ThrowIfNull(kinds);
         QuantityDefinitions quantities = new();
         ItemSchema items = new(kinds, quantities);
+        SectionSchema sections = new(quantities);
         JsonObject root = new()
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
@@ -29,15 +30,16 @@ public static class BookSchema
             ["description"] = "A book is a folder; every .yaml file below it holds some of these sections.",
             ["type"] = new JsonArray("object", "null"),
         };
-        root["properties"] = Properties(new HeadSchema(quantities).Keys().Concat(new SectionSchema(quantities).Keys()).Concat(
+        root["properties"] = Properties(new HeadSchema(quantities).Keys().Concat(sections.Keys()).Concat(
         [
-            Key("items", Named(Ref("item"), "Pieces of equipment by name.")),
+            Key("assemblies", Named(new AssemblySchema(sections).Assembly(), "Groups of parts, written once and used several times.")),
+            Key("items", Named(Ref("entry"), "Pieces of equipment by name.")),
             Key("road numbers", new RoadNumberSchema(items).Section()),
             Key("situations", Named(new SituationSchema(kinds, quantities).Situation(), "Where worlds start, by name.")),
         ]));
         root["additionalProperties"] = false;
-        JsonObject item = items.Item();
-        root["$defs"] = Properties(new CommonDefinitions(quantities).All().Append(Key("item", item)).Concat(quantities.All.Select(q => Key(q.Key, q.Value))).OrderBy(k => k.Key, StringComparer.Ordinal));
+        KeyValuePair<string, JsonObject>[] own = [Key("item", items.Item()), Key("use", items.Use()), Key("entry", ItemSchema.Entry())];
+        root["$defs"] = Properties(new CommonDefinitions(quantities).All().Concat(own).Concat(quantities.All.Select(q => Key(q.Key, q.Value))).OrderBy(k => k.Key, StringComparer.Ordinal));
         return root;
     }
 

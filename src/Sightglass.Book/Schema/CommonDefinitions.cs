@@ -12,6 +12,8 @@ internal sealed class CommonDefinitions(QuantityDefinitions quantities)
     public IReadOnlyList<KeyValuePair<string, JsonObject>> All() =>
     [
         Key("name", Pattern(@"^[\p{L}\p{Nd}][\p{L}\p{Nd} ,.'’&-]*$", "Words of letters and digits with single spaces; comma, hyphen, point and apostrophe are allowed.")),
+        Key("name with holes", Pattern(@"^[\p{L}\p{Nd}{][\p{L}\p{Nd} ,.'’&{}-]*$", "A name with `{name}`, which each use fills with its own.")),
+        Key("hole", Pattern(@"\{[^{}]+\}", "In an assembly: a parameter between braces.")),
         Key("names", new JsonObject { ["anyOf"] = new JsonArray(Text(), new JsonObject { ["type"] = "null" }, new JsonObject { ["type"] = "array", ["items"] = Text() }) }),
         Key("yes or no", new JsonObject { ["enum"] = new JsonArray("yes", "no", "true", "false", true, false) }),
         Key("point", Map("x from the front coupler's pulling face rearward, y to the right seen facing forward, z above rail.", Axes(), "x", "y")),

@@ -35,6 +35,30 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         };
     }
 
+    /// <summary>The use of an assembly: its parameters, which only the assembly knows, stand beside these keys.</summary>
+    public JsonObject Use() => new()
+    {
+        ["type"] = "object",
+        ["description"] = "The parts of an assembly, once.",
+        ["properties"] = Properties(
+        [
+            Key("assembly", Text("The assembly that is used here.")),
+            Key("at", RefOrHole("point", "Where its positions are measured from; the class's own axes where absent.")),
+            Key("changes", Named(Change(), "Parts, by their full names, with the keys that differ here; positions in the class's axes.")),
+        ]),
+        ["required"] = new JsonArray("assembly"),
+    };
+
+    /// <summary>An entry of <c>items</c>: the use of an assembly, or an item.</summary>
+    public static JsonObject Entry() => new()
+    {
+        ["if"] = new JsonObject { ["type"] = "object", ["required"] = new JsonArray("assembly") },
+        ["then"] = Ref("use"),
+        ["else"] = Ref("item"),
+    };
+
+    private static JsonObject RefOrHole(string definition, string description) => OrHole(Ref(definition, description));
+
     private IEnumerable<KindSheet> Sheets() =>
         kinds.Find(KindSheet.Described.Name) is null ? kinds.Sheets.Append(KindSheet.Described) : kinds.Sheets;
 
@@ -42,7 +66,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
     [
         Key("kind", Kinds()),
         Key("system", Text("Name of the system it belongs to.")),
-        Key("position", Ref("point", "Where it is, in metres of the class's axes; of a tank the middle of its floor.")),
+        Key("position", RefOrHole("point", "Where it is, in metres of the class's axes; of a tank the middle of its floor.")),
         Key("places", Ref("names", "Places from which it can be seen and reached; the first is its own.")),
         Key("label", Text("Short words for drawings; its name where none are given.")),
         Key("for", Text("What it is for.")),
@@ -88,7 +112,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         Dictionary<string, JsonObject> keys = new(StringComparer.Ordinal);
         if (kind.Role == KindRole.Store)
         {
-            keys["ports"] = Ref("ports", "Where paths end: heights above its floor.");
+            keys["ports"] = RefOrHole("ports", "Where paths end: heights above its floor.");
         }
 
         foreach (string end in new[] { "from", "to" }.Where(kind.HasEnd))
@@ -103,7 +127,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         }
         else if (kind.Positions.Length > 0)
         {
-            keys["usual"] = Choice(kind.Positions, "The position it has when nothing else is said.", kind.Positions[0]);
+            keys["usual"] = OrHole(Choice(kind.Positions, "The position it has when nothing else is said.", kind.Positions[0]));
         }
 
         if (kind.Role == KindRole.Indication)
@@ -122,7 +146,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
     private static void AddReading(Dictionary<string, JsonObject> keys)
     {
         keys["shows"] = Text("A formula of the true state.");
-        keys["scale"] = Pattern(QuantityPatterns.AnyRange(), "From the lower to the upper end, such as `0 % .. 100 %`.");
+        keys["scale"] = OrHole(Pattern(QuantityPatterns.AnyRange(), "From the lower to the upper end, such as `0 % .. 100 %`."));
         keys["resolution"] = Text("The least step it shows.");
         keys["normal range"] = Text("The stretch of the scale that is normal.");
         keys["words"] = Named(Text(), "Words for stretches of the scale: `low: 0 % .. 25 %`.");

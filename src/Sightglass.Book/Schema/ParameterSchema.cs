@@ -13,10 +13,10 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
         return p.Type switch
         {
             ParameterType.Quantity => quantities.Value(p.Dimension, doc, p.Default),
-            ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.Choice(p.Choices, doc, p.Default),
-            ParameterType.YesNo => SchemaNodes.Ref("yes or no", doc),
+            ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.OrHole(SchemaNodes.Choice(p.Choices, doc, p.Default)),
+            ParameterType.YesNo => SchemaNodes.OrHole(SchemaNodes.Ref("yes or no", doc)),
             ParameterType.Items => SchemaNodes.Ref("names", doc),
-            ParameterType.Table => SchemaNodes.List(Row(TableColumn.Of(p)), doc),
+            ParameterType.Table => SchemaNodes.OrHole(SchemaNodes.List(Row(TableColumn.Of(p)), doc)),
             ParameterType.ByPosition => ByPosition(p, doc),
             _ => SchemaNodes.Text(doc),
         };
@@ -43,7 +43,7 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
     {
         JsonObject node = SchemaNodes.Named(quantities.Value(p.Dimension));
         node["description"] = doc;
-        return node;
+        return SchemaNodes.OrHole(node);
     }
 
     private JsonObject Row(IReadOnlyList<TableColumn> columns)

@@ -30,7 +30,9 @@ internal sealed class QuantityDefinitions
         {
             JsonObject text = SchemaNodes.Pattern(pattern);
             text["patternErrorMessage"] = $"Expected {name}, such as {Examples(dimension)}.";
-            _definitions[name] = dimension == Dimension.One ? new() { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text) } : text;
+            _definitions[name] = dimension == Dimension.One
+                ? new() { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text, SchemaNodes.Ref("hole")) }
+                : SchemaNodes.OrHole(text);
         }
 
         return SchemaNodes.Ref(name.Replace("/", "~1", StringComparison.Ordinal), description);

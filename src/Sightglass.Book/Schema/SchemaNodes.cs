@@ -12,6 +12,20 @@ internal static class SchemaNodes
 
     public static JsonObject Pattern(string pattern, string? description = null) => Described(new() { ["type"] = "string", ["pattern"] = pattern }, description);
 
+    /// <summary>What it says, or a text with a hole that a use of an assembly fills.</summary>
+    public static JsonObject OrHole(JsonObject node)
+    {
+        JsonObject or = [];
+        foreach (string outer in new[] { "description", "default" }.Where(node.ContainsKey))
+        {
+            or[outer] = node[outer]!.DeepClone();
+            node.Remove(outer);
+        }
+
+        or["anyOf"] = new JsonArray(node, Ref("hole"));
+        return or;
+    }
+
     public static JsonObject Choice(IEnumerable<string> choices, string? description = null, string? usual = null)
     {
         JsonObject node = Described(new() { ["enum"] = Array(choices) }, description);

@@ -13,7 +13,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("legs", List(Leg(), "Ways that the outline does not give.")),
         Key("roles", Named(Role(), "Roles that people have.")),
         Key("systems", Named(System(), "Running systems.")),
-        Key("facts", Named(Map("A truth that nobody on the ground can read.", [Key("is", Text("A condition.")), Key("text", Text())], "is"), "Named truths.")),
+        Key("facts", Named(Fact(), "Named truths.")),
         Key("signs", Named(Sign(), "What can be seen, heard, smelled or felt.")),
         Key("hazards", Named(Hazard(), "Dangers of places and items.")),
         Key("protections", Named(Map("Permission to be in a dangerous place.", [Key("asked of", Text("The role that grants it.")), Key("text", Text())], "asked of"), "Protections by name.")),
@@ -44,14 +44,16 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("text", Text()),
     ]);
 
-    private static JsonObject Sign() => Map("The name is the sentence that cards say.",
+    public static JsonObject Fact() => Map("A truth that nobody on the ground can read.", [Key("is", Text("A condition.")), Key("text", Text())], "is");
+
+    public static JsonObject Sign() => Map("The name is the sentence that cards say.",
     [
         Key("sense", Choice(["seen", "heard", "smelled", "felt"], null, "seen")),
         Key("when", Text("A condition.")),
         Key("from", Ref("names", "Places.")),
     ], "when", "from");
 
-    private static JsonObject Hazard()
+    public JsonObject Hazard()
     {
         JsonObject hazard = Map("Needs places or items, and one signal word.",
         [

@@ -26,7 +26,7 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
     public void Add(Diagnostic d)
     {
         HasErrors |= d.Severity == Severity.Error;
-        if (_cut || !_seen.Add((d.Code, d.Span.Path, d.Span.Start, d.Message)))
+        if (_cut || !_seen.Add(KeyOf(d)))
         {
             return;
         }
@@ -34,6 +34,10 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         _cut = _seen.Count > limits.Findings;
         found.Add(_cut ? BookMessages.MoreFindings(d.Span, limits.Findings) : d);
     }
+
+    /// <summary>What is wrong in an assembly is told for its first use only, whatever the names at the others.</summary>
+    private static (string Code, string Path, int Start, string Message) KeyOf(Diagnostic d) =>
+        (d.Code, d.Span.Path, d.Span.Start, d.Span.Source?.SeenFrom.Source is null ? d.Message : "");
 
     /// <summary>Names to look for a similar one in; none once too many have been compared.</summary>
     public IReadOnlyCollection<string> Similar(IEnumerable<string> names)
@@ -51,7 +55,7 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
     /// <summary>Adds a finding that shows only on a road number, unless the class has it too.</summary>
     public void AddOn(string roadNumber, Diagnostic d)
     {
-        (string Code, string Path, int Start, string Message) key = (d.Code, d.Span.Path, d.Span.Start, d.Message);
+        (string Code, string Path, int Start, string Message) key = KeyOf(d);
         if (!_seen.Contains(key) && _seenOnRoadNumbers.Add(key))
         {
             Add(d with { Message = $"{d.Message} (road number {roadNumber})" });
@@ -68,8 +72,8 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
 
     public void Damaged(SourceText source, int line)
     {
-        _damaged.Add((source, line));
-        _damagedFiles.Add(source);
+        _damaged.Add((source.Origin, line));
+        _damagedFiles.Add(source.Origin);
     }
 
     /// <summary>A collection of its own that knows the same unreadable lines.</summary>
@@ -82,10 +86,10 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
     }
 
     /// <summary>Whether the line on which something begins was set aside or mended.</summary>
-    public bool IsDamaged(Span span) => span.Source is { } source && _damaged.Contains((source, span.Line));
+    public bool IsDamaged(Span span) => span.Source is { } source && _damaged.Contains((source.Origin, span.Line));
 
     /// <summary>Whether a part of a file was set aside.</summary>
-    public bool IsDamaged(SourceText? source) => source is not null && _damagedFiles.Contains(source);
+    public bool IsDamaged(SourceText? source) => source is not null && _damagedFiles.Contains(source.Origin);
 
     /// <summary>Whether a line within a span, or just before or after it, was set aside.</summary>
     public bool IsDamagedAround(Span span)
@@ -96,6 +100,6 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         }
 
         (int first, int last) = (span.Line - 1, source.Locate(span.End).Line + 1);
-        return _damaged.Any(d => d.Source == source && d.Line >= first && d.Line <= last);
+        return _damaged.Any(d => d.Source == source.Origin && d.Line >= first && d.Line <= last);
     }
 }

@@ -10,10 +10,10 @@ internal sealed record FindingRow(string Severity, string Code, string? File, in
         string severity = d.Severity.ToString().ToLowerInvariant();
         if (d.Span.Source is not { } source)
         {
-            return new(severity, d.Code, null, null, null, null, null, d.Message, d.Fix);
+            return new(severity, d.Code, null, null, null, null, null, d.Told, d.Fix);
         }
 
         (int endLine, int endColumn) = source.Locate(d.Span.End);
-        return new(severity, d.Code, d.Span.Path, d.Span.Line, d.Span.Column, endLine, endColumn, d.Message, d.Fix);
+        return new(severity, d.Code, d.Span.Path, d.Span.Line, d.Span.Column, endLine, endColumn, d.Told, d.Fix);
     }
 }

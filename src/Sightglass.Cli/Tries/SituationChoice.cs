@@ -35,7 +35,7 @@ internal static class SituationChoice
     }
 
     private static IReadOnlyList<Situation> InOrder(IEnumerable<Situation> situations) =>
-        [.. situations.OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
+        [.. situations.OrderBy(s => s.Span)];
 
     /// <summary>The role that is missing for a card in a situation, or null when the card can be begun there.</summary>
     public static string? Missing(ImmutableArray<ProgramChoice> choices, Situation situation)

@@ -66,7 +66,7 @@ public static class PlanCompiler
     /// <summary>In the order of the author's files, not of names: a name changed everywhere changes no bit of a result.</summary>
     private static void Pass(ClassBook book, Action<KindBuilder, Item> build)
     {
-        foreach (Item item in book.Items.Values.OrderBy(i => i.Span.Path, StringComparer.Ordinal).ThenBy(i => i.Span.Start))
+        foreach (Item item in book.Items.Values.OrderBy(i => i.Span))
         {
             if (KindLibrary.Find(item.Kind.Name) is { } kind)
             {

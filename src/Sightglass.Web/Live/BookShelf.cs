@@ -28,7 +28,7 @@ public sealed class BookShelf
 
     /// <summary>Situations in the order of the author's files.</summary>
     public ImmutableArray<Situation> Situations =>
-        [.. Book.Situations.Values.OrderBy(s => s.Span.Path, StringComparer.Ordinal).ThenBy(s => s.Span.Start)];
+        [.. Book.Situations.Values.OrderBy(s => s.Span)];
 
     /// <summary>Reads a book. Null where it has errors; all of them are in <paramref name="found"/>.</summary>
     public static BookShelf? Open(string folder, DiagnosticList found)

@@ -18,7 +18,7 @@ internal static class GaugeChoice
         Item[] tanks = [.. book.Items.Values.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
         IEnumerable<Item> gauges = book.Items.Values
             .Where(i => i.Reading is not null && i.Kind.Symbol == "gauge" && plan.Items[i.Name].Shown is not null)
-            .OrderBy(i => i.Span.Path, StringComparer.Ordinal).ThenBy(i => i.Span.Start);
+            .OrderBy(i => i.Span);
         List<LiveGauge> chosen = [.. gauges.Take(Most).Select(g => Gauge(plan, g, tanks))];
         if (chosen.Count == 0)
         {

@@ -49,7 +49,7 @@ public sealed class MachineRoom : IDisposable
             LiveSession old = Session;
             if (LiveSession.Begin(Shelf.PlanOf(start.RoadNumber), start, _clock, null, found) is not { } tried)
             {
-                return string.Join("; ", found.Select(d => d.Message));
+                return string.Join("; ", found.Select(d => d.Told));
             }
 
             tried.Dispose();
