@@ -24,7 +24,7 @@ internal sealed partial class Renamer
         book edition notice railroad length width walk starts shown places legs roles systems items facts signs hazards protections ends road numbers
         silhouettes situations text x y z from to takes by walks reacts goes medium alive kind system position label for normal cautions danger warning
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
-        fault after chance shows scale resolution range words usual who permission told ports height positions titles title
+        fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);

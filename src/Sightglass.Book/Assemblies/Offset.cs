@@ -6,8 +6,8 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Assemblies;
 
 /// <summary>
-/// Where a use stands: added to every position among its parts. Added as written, in decimals, so that 8.07 m and 0.33 m are
-/// 8.40 m and not a neighbour of it.
+/// Where a use stands: added to every position among its parts. Added as written, in decimals, so that 0.1 m and 0.2 m are
+/// 0.3 m and not a neighbour of it.
 /// </summary>
 internal sealed class Offset
 {

@@ -27,12 +27,12 @@ internal sealed class ItemBodies
         Dictionary<YamlEntry, Expansion> uses = new(ReferenceEqualityComparer.Instance);
         _class = expander.Expand(InOrder(_written.Values), [], uses);
         _uses = ImmutableDictionary.CreateRange<YamlEntry, Expansion>(ReferenceEqualityComparer.Instance, uses);
+        _unsplit = _class.Items.Values.Select(e => Read(e, context)).OfType<Item>().ToImmutableDictionary(i => i.Name, StringComparer.Ordinal);
         foreach (Assembly unused in _assemblies.Values.Where(a => !expander.Used.Contains(a.Name)))
         {
             context.AddMissing(BookMessages.UnusedAssembly(unused.Span, unused.Name));
         }
 
-        _unsplit = _class.Items.Values.Select(e => Read(e, context)).OfType<Item>().ToImmutableDictionary(i => i.Name, StringComparer.Ordinal);
         Items = Split(_unsplit, _class, context);
     }
 

@@ -86,6 +86,20 @@ public static class BookScaffold
             resolution: 1 cm
             words: { low: 5 cm .. 15 cm }
 
+        # What stands on the machine several times is written once, as an assembly; docs/book.md tells more. Take the `# ` away to try:
+        # assemblies:
+        #   water trap:
+        #     parameters: { area: { usual: 2 cm^2, text: Opening of its drain. } }
+        #     items:
+        #       "{name} trap": { kind: fuel line, system: fuel, volume: 1 L }
+        #       "{name} drain": { kind: orifice, system: fuel, from: "{name} trap", to: outside, area: "{area}" }
+        #     ports: { inlet: "{name} trap" }
+        # ---
+        # items:
+        #   forward: { assembly: water trap }
+        #   aft: { assembly: water trap, area: 3 cm^2 }
+        #   pipe: { kind: orifice, system: fuel, from: "tank, outlet", to: "aft, inlet", diameter: 5 mm }
+
         """;
 
     private const string Situations = """

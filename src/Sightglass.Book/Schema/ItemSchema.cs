@@ -23,11 +23,14 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         return item;
     }
 
-    /// <summary>What a modification changes of an item: any key of any kind, none needed; or the word <c>removed</c>.</summary>
+    /// <summary>
+    /// What a modification changes of an item: any key of any kind, none needed; or the word <c>removed</c>. Any other name may be a parameter
+    /// of a use: only with all files at hand can that be told.
+    /// </summary>
     public JsonObject Change()
     {
         IEnumerable<string> keys = Common().Select(k => k.Key).Concat(Sheets().SelectMany(k => Own(k).Select(o => o.Key))).Distinct(StringComparer.Ordinal);
-        JsonObject body = new() { ["type"] = "object", ["propertyNames"] = Choice(keys.Order(StringComparer.Ordinal)) };
+        JsonObject body = new() { ["type"] = "object", ["propertyNames"] = new JsonObject { ["anyOf"] = new JsonArray(Choice(keys.Order(StringComparer.Ordinal)), Ref("name")) } };
         return new()
         {
             ["description"] = "Keys given replace those of the class, others stay; `removed` takes the item away.",

@@ -43,12 +43,22 @@ public class HostileTextTests
         { "null list", "book: A\nlegs: ~\nplaces:\n", "" },
         { "deep path", "book: A\nitems:\n  a: { photo: " + Repeat("../", 100) + "x }\n", "B057" },
         { "many road numbers", ManyRoadNumbers(), "B021" },
+        { "assembly bomb", AssemblyBomb(), "B015" },
+        { "assembly of long texts", "book: A\nassemblies:\n  a:\n    parameters: { t: {} }\n    items:\n      '{name} x': { for: '" + Repeat("{t}", 20_000) + "' }\nitems:\n  b: { assembly: a, t: '" + new string('y', 20_000) + "' }\n", "B015" },
+        { "assembly in a circle", "book: A\nassemblies:\n  a: { items: { '{name} x': { assembly: b } } }\n  b: { items: { '{name} y': { assembly: a } } }\nitems:\n  c: { assembly: a }\n", "B093" },
+        { "port in a circle", "book: A\nassemblies:\n  a: { items: { '{name} x': {} }, ports: { p: '{name}, p' } }\nitems:\n  c: { assembly: a }\n  o: { kind: orifice, from: 'c, p', to: outside }\n", "B074" },
         { "many commas", "book: A\nitems:\n  a: { kind: orifice, from: '" + Repeat("a,", Many) + "', to: outside }\n", "B060" },
         { "many ofs", "book: A\nsituations:\n  s: { start: { '" + Repeat("a of ", Many) + "': 1 } }\n", "B070" },
         { "empty", "", "B031" },
         { "only a number", "42", "B032" },
         { "comment only", "# nothing\n", "B031" },
     };
+
+    /// <summary>Seven levels of twenty parts each: more than a thousand million items.</summary>
+    private static string AssemblyBomb() => "book: A\nassemblies:\n"
+        + string.Concat(Enumerable.Range(0, 7).Select(i => $"  a{i}:\n    items:\n"
+            + string.Concat(Enumerable.Range(0, 20).Select(k => $"      '{{name}} {k}': {(i == 6 ? "{}" : $"{{ assembly: a{i + 1} }}")}\n"))))
+        + "items:\n  b: { assembly: a0 }\n";
 
     [Theory]
     [MemberData(nameof(Texts), DisableDiscoveryEnumeration = true)]

@@ -35,13 +35,22 @@ public class BookScaffoldTests
         }
     }
 
+    /// <summary>The example that stands in comments reads when its marks are taken away.</summary>
+    [Fact]
+    public void New_ExampleInComments_Reads()
+    {
+        ClassBook book = Read("Kestrel", KindLibrary.Catalog, t => t[..t.IndexOf("# What stands", StringComparison.Ordinal)] + "---\n"
+            + t[t.IndexOf("# assemblies:", StringComparison.Ordinal)..].Replace("\n# ", "\n", StringComparison.Ordinal)[2..]);
+        Assert.Equal(["aft drain", "aft trap", "forward drain", "forward trap", "hole", "pipe", "sight glass", "tank"], book.Items.Keys);
+    }
+
     /// <summary>Written to a folder and read from there.</summary>
-    private static ClassBook Read(string title, KindCatalog kinds)
+    private static ClassBook Read(string title, KindCatalog kinds, Func<string, string>? change = null)
     {
         using TemporaryFolder folder = new();
         foreach (SourceText file in BookScaffold.New(title, kinds))
         {
-            folder.Write(file.Path, file.Text);
+            folder.Write(file.Path, file.Path == "items.yaml" && change is not null ? change(file.Text) : file.Text);
         }
 
         DiagnosticList found = [];

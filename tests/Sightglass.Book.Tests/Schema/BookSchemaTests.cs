@@ -49,10 +49,16 @@ public class BookSchemaTests
     [InlineData("items: { a: { cautions: [ { caution: x, danger: y } ] } }")]
     [InlineData("hazards: { a: { places: [b] } }")]
     [InlineData("road numbers: { '1': { modifications: [ { name: M, since: May } ] } }")]
-    [InlineData("road numbers: { '1': { modifications: [ { name: M, changes: { a: { depht: 1 m } } } ] } }")]
+    [InlineData("road numbers: { '1': { modifications: [ { name: M, changes: { a: { 'de/pth': 1 m } } } ] } }")]
     [InlineData("situations: { s: { faults: [ { fault: leek, on: a } ] } }")]
     [InlineData("situations: { s: { faults: [ { fault: leak, on: a, diameter: 3 kg } ] } }")]
     [InlineData("silhouettes: { top: [] }")]
+    [InlineData("assemblies: { a: { itmes: {} } }")]
+    [InlineData("assemblies: { a: { items: { '{name} b': { kind: tank, depth: 1 L } } } }")]
+    [InlineData("assemblies: { a: { items: { '{name} b': { kind: tnak } } } }")]
+    [InlineData("assemblies: { a: { parameters: { depth: 1 m } } }")]
+    [InlineData("items: { a: { assembly: b, at: { x: 1 psi, y: 2 m } } }")]
+    [InlineData("items: { a: { assembly: b, changes: { c: gone } } }")]
     public void Generate_BadFile_IsRejected(string yaml) => Assert.False(Accepts(YamlAsJson.Documents(yaml).Single()));
 
     /// <summary>What the reader takes for a length, the pattern takes, and the other way round.</summary>
