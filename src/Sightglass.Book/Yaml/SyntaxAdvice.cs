@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Assemblies;
 using Sightglass.Book.Messages;
 
 namespace Sightglass.Book.Yaml;
@@ -32,6 +33,8 @@ internal static class SyntaxAdvice
             ScanFault.Tab => BookMessages.Tab(span),
             ScanFault.Control => BookMessages.Control(span, source.Text[at]),
             ScanFault.NoColon => NoColon(source, at),
+            ScanFault.AfterValue when Holes.In(source.Text[source.OffsetOf(span.Line, 1)..at]).LastOrDefault() is { } hole && !hole.Contains(':', StringComparison.Ordinal) => BookMessages.Syntax(
+                span, $"the text goes on behind `{{{hole}}}`", "put quotes round a text that begins with a brace"),
             ScanFault.AfterValue => BookMessages.Syntax(
                 span, $"`{source.Text[at]}` stands behind a closed quote or bracket", "match quotes and brackets, and begin a new key on a new line"),
             ScanFault.TooDeep => BookMessages.TooDeep(span, YamlLimits.Default.Depth),

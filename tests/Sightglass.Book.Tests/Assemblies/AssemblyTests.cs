@@ -156,6 +156,11 @@ public class AssemblyTests
         Assert.Single(lines);
     }
 
+    [Fact]
+    public void Read_HoleWithoutQuotes_IsToldWhatToDo() => Assert.Contains(
+        "book.yaml:3:45: B010: the text goes on behind `{name}`; put quotes round a text that begins with a brace",
+        Lines("book: A\nassemblies:\n  can: { items: { \"{name} b\": { for: {name} is good } } }\n"));
+
     /// <summary>Places sort as the author wrote them: parts stand where their use stands.</summary>
     [Fact]
     public void Span_OfParts_SortsByTheUse()
