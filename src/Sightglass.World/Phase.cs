@@ -3,6 +3,9 @@ namespace Sightglass.World;
 /// <summary>What a world waits for between two calls of <see cref="World.Advance"/>.</summary>
 internal enum Phase
 {
+    /// <summary>The start is committed and in view: what one network tells another is told for the first time.</summary>
+    FirstLook,
+
     /// <summary>Networks without a pending step need one.</summary>
     Propose,
 

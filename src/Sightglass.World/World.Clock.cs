@@ -44,6 +44,18 @@ public sealed partial class World
                 case Phase.Change when ComesIntoView():
                     ApplySlots();
                     _phase = Phase.Propose;
+                    if (!InView && _tells)
+                    {
+                        Look(Now);
+                        _phase = Phase.FirstLook;
+                    }
+
+                    break;
+                case Phase.FirstLook:
+                    _bank.LookAtEnds();
+                    InView = true;
+                    TellFirst();
+                    _phase = Phase.Change;
                     break;
             }
 
@@ -257,6 +269,11 @@ public sealed partial class World
     /// <returns>False when somebody looks, or a margin may have jumped without a change of the networks.</returns>
     private bool HappenUnseen()
     {
+        if (_tells)
+        {
+            return false; // a slot that moves may move what one network tells another, and that is looked at
+        }
+
         while (Agenda.Next <= Now)
         {
             if (NeedsLook(Agenda.First))

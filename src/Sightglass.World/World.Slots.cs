@@ -63,7 +63,8 @@ public sealed partial class World
         for (int i = 0; i < Plan.Switches.Length; i++)
         {
             SwitchRule rule = Plan.Switches[i];
-            if (_bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]) != rule.When(_slots))
+            bool armed = _bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]);
+            if (armed != rule.When(_slots) || (rule.Follows && armed && IsBeyond(rule)))
             {
                 return true;
             }
@@ -124,9 +125,9 @@ public sealed partial class World
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
             bool wanted = rule.When(_slots);
-            bool newly = wanted && !group.IsArmed(_lane, _bank.GuardOfSwitch[i]);
+            bool newly = wanted && (rule.Follows || !group.IsArmed(_lane, _bank.GuardOfSwitch[i]));
             group.Arm(_lane, _bank.GuardOfSwitch[i], wanted);
-            if (newly && InView && rule.Margin.Evaluate(_bank)[_lane] >= 0)
+            if (newly && InView && IsBeyond(rule))
             {
                 Fire(rule);
                 return true;
@@ -134,6 +135,20 @@ public sealed partial class World
         }
 
         return false;
+    }
+
+    private bool IsBeyond(SwitchRule rule) => rule.Margin.Evaluate(_bank)[_lane] >= 0;
+
+    /// <summary>At the start everything that is told on is told as it is.</summary>
+    private void TellFirst()
+    {
+        foreach (SwitchRule rule in Plan.Switches)
+        {
+            if (rule.Follows && rule.When(_slots))
+            {
+                SetSlot(rule.Sets, rule.To.Evaluate(_bank)[_lane]);
+            }
+        }
     }
 
     /// <summary>False only at the very start, when nothing has been looked at yet.</summary>
@@ -162,17 +177,22 @@ public sealed partial class World
     {
         if (Now - _firingsSince > SimTime.FromSeconds(1))
         {
-            (_firingsSince, _firings) = (Now, 0);
+            (_firingsSince, _firings, _tellings) = (Now, 0, 0);
         }
 
-        if (++_firings > MostFiringsASecond)
+        (int fired, int most) = rule.Follows ? (++_tellings, MostTellingsASecond) : (++_firings, MostFiringsASecond);
+        if (fired > most)
         {
-            Trouble = $"more than {MostFiringsASecond} firings in a second of: {rule.Name}";
+            Trouble = $"more than {most} firings in a second of: {rule.Name}";
             return;
         }
 
-        Note(JournalKind.Plant, rule.Name);
-        SetSlot(rule.Sets, rule.To);
+        if (!rule.Follows)
+        {
+            Note(JournalKind.Plant, rule.Name);
+        }
+
+        SetSlot(rule.Sets, rule.To.Evaluate(_bank)[_lane]);
     }
 
     /// <summary>Takes the committed state into the trajectory's hash.</summary>

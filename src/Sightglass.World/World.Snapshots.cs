@@ -27,6 +27,7 @@ public sealed partial class World
             Trajectory = _trajectory,
             FiringsSince = _firingsSince.Ticks,
             Firings = _firings,
+            Tellings = _tellings,
             Networks = [.. Enumerable.Range(0, _bank.Networks).Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
@@ -80,7 +81,7 @@ public sealed partial class World
             slots.Fill(KeepFault(slots), fault.Values);
         }
 
-        (_trajectory, _firingsSince, _firings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings);
+        (_trajectory, _firingsSince, _firings, _tellings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings, snapshot.Tellings);
         RestoreRun(snapshot, run);
         _restored = snapshot;
         InView = true;

@@ -19,6 +19,9 @@ public sealed partial class World
     /// <summary>More firings of switches than this within a second make a run undecided.</summary>
     public const int MostFiringsASecond = 50;
 
+    /// <summary>The same for numbers told from one network to another, which move often while something moves fast.</summary>
+    public const int MostTellingsASecond = 1000;
+
     private readonly LaneBank _bank;
     private readonly int _lane;
     private readonly double[] _slots;
@@ -46,6 +49,8 @@ public sealed partial class World
     private bool _blind;
     private Snapshots.WorldSnapshot? _restored;
     private int _firings;
+    private int _tellings;
+    private readonly bool _tells;
 
     /// <param name="bank">Eight lanes of a plan.</param>
     /// <param name="lane">0…7.</param>
@@ -58,6 +63,7 @@ public sealed partial class World
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Networks];
+        _tells = bank.Plan.Switches.Any(s => s.Follows);
         Reset();
     }
 
@@ -139,7 +145,7 @@ public sealed partial class World
         _slotsMoved = true;
         InView = false;
         _restored = null;
-        _firings = 0;
+        _firings = _tellings = 0;
         _firingsSince = SimTime.Zero;
         _trajectory = TrajectoryHash.Start;
         _phase = Phase.Change;

@@ -17,4 +17,7 @@ public enum KindRole
 
     /// <summary>Can be operated and acts on other items by name, such as a throttle handle or an emergency cut-off.</summary>
     Control,
+
+    /// <summary>Tells a number of one system to items of another.</summary>
+    Signal,
 }

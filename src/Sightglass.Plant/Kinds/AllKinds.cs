@@ -14,6 +14,7 @@ internal static class AllKinds
         new HandValveKind(),
         new DrainCockKind(),
         new CutOffValveKind(),
+        new ActuatedValveKind(),
         new PipeKind(),
         new CheckValveKind(),
         new DisplacementPumpKind(),
@@ -26,6 +27,7 @@ internal static class AllKinds
         new GaugeKind(),
         new SightGlassKind(),
         new LampKind(),
+        new TransmitterKind(),
         new DescribedKind(),
     ];
 }

@@ -185,6 +185,27 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
     public void AddSwitch(SwitchRule rule) => Switches.Add(rule);
 
+    /// <summary>The networks whose state a formula speaks of, directly or through facts.</summary>
+    public ImmutableSortedSet<int> NetworksOf(Formula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        IEnumerable<Signal> parts = formula.NamesUsed.Select(n => Signals[n.Id]);
+        return [.. parts.SelectMany(s => s is FormulaSignal f ? (IEnumerable<int>)NetworksOf(f.Formula) : [s.Network]).Where(n => n >= 0)];
+    }
+
+    /// <summary>Hands a number of one network to others: the slot holds what was told last, which is never further from the truth than the band.</summary>
+    /// <param name="name">For messages.</param>
+    /// <param name="network">Where the source comes from.</param>
+    /// <param name="source">SI; of that network and of slots only.</param>
+    /// <param name="band">Greater than zero.</param>
+    /// <param name="told">The slot that others' bindings read.</param>
+    /// <param name="when">Told only while this holds.</param>
+    public void Follow(string name, int network, Signal source, double band, Slot told, SlotCondition when)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(band);
+        AddSwitch(new(name, network, new BandSignal(source, told, band), when, told, source, Follows: true));
+    }
+
     public void AddPulse(PulseRule rule) => Pulses.Add(rule);
 
     public void AddStart(StartRule rule) => Starts[rule.Name] = rule;

@@ -3,15 +3,19 @@ using Sightglass.Plant.Signals;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>
-/// A part of the plant that changes state by itself when a margin rises through zero: an engine that stops, a float that shuts.
+/// A part of the plant that changes state by itself when a margin rises through zero: an engine that stops, a float that shuts, a speed that is told on.
 /// </summary>
 /// <param name="Name">For messages and the journal: <c>engine stops for want of fuel</c>.</param>
 /// <param name="Network">Whose steps land on the crossing.</param>
 /// <param name="Margin">Negative before, not negative when it fires.</param>
 /// <param name="When">Armed only while this holds of the slots.</param>
 /// <param name="Sets">The slot it sets.</param>
-/// <param name="To">The value it sets.</param>
-public sealed record SwitchRule(string Name, int Network, Signal Margin, SlotCondition When, Slot Sets, double To);
+/// <param name="To">The value it sets, from the state at the crossing.</param>
+/// <param name="Follows">
+/// It hands a number from one network to others: <paramref name="Sets"/> holds what was told last, and is told anew when it has moved by a band
+/// (the margin), at the start, and at an event that moves it by as much. It fires often by design and is nothing to tell a person.
+/// </param>
+public sealed record SwitchRule(string Name, int Network, Signal Margin, SlotCondition When, Slot Sets, Signal To, bool Follows = false);
 
 /// <summary>A pure condition on the slots.</summary>
 public delegate bool SlotCondition(ReadOnlySpan<double> slots);

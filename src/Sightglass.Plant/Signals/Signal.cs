@@ -7,4 +7,7 @@ namespace Sightglass.Plant.Signals;
 public abstract class Signal
 {
     public abstract Lanes Evaluate(LaneBank bank);
+
+    /// <summary>The network whose state it comes from; −1 where slots are enough, or where it is made of other signals.</summary>
+    public virtual int Network => -1;
 }

@@ -31,6 +31,8 @@ public sealed record WorldSnapshot
 
     public required int Firings { get; init; }
 
+    public int Tellings { get; init; }
+
     public required ImmutableArray<NetworkSnapshot> Networks { get; init; }
 
     public required ImmutableSortedDictionary<string, double> Slots { get; init; }

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Network.Laws.Liquid;
 using Sightglass.Plant.Plans;
@@ -23,7 +24,7 @@ public sealed partial class DisplacementPumpKind
         }
     }
 
-    /// <summary>Full speed while what drives it is in any position but its first.</summary>
+    /// <summary>Full speed while what drives it is in any position but its first, or as a transmitter tells.</summary>
     private static SlotFunction Speed(PlanBuilder plan, Item item)
     {
         if (!item.Parameters.TryGetValue("driven by", out ParameterValue? driver) || driver.Names.Length == 0)
@@ -31,9 +32,14 @@ public sealed partial class DisplacementPumpKind
             return _ => 1;
         }
 
-        if (!plan.Book.Items.TryGetValue(driver.Names[0], out Item? by) || by.Positions.IsDefaultOrEmpty)
+        if (plan.Book.Items.TryGetValue(driver.Names[0], out Item? by) && by.Kind.Role == KindRole.Signal)
         {
-            plan.Found.Error("P006", driver.Span, $"`{driver.Names[0]}` cannot drive `{item.Name}`", Nearest.DidYouMean(driver.Names[0], plan.Book.Items.Keys) ?? "name a switch or an engine");
+            return ActuatedValveKind.ShareTold(plan, item, "driven by")!;
+        }
+
+        if (by is null || by.Positions.IsDefaultOrEmpty)
+        {
+            plan.Found.Error("P006", driver.Span, $"`{driver.Names[0]}` cannot drive `{item.Name}`", Nearest.DidYouMean(driver.Names[0], plan.Book.Items.Keys) ?? "name a switch, an engine or a transmitter");
             return _ => 0;
         }
 

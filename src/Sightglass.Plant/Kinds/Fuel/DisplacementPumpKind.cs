@@ -19,7 +19,7 @@ public sealed partial class DisplacementPumpKind : KindBuilder
             Parameter.Needed("flow", Dimension.VolumeFlow, "At full speed without a pressure difference.", "0.01 L/min", "10 m^3/min"),
             Parameter.Of("slip", Dimension.One, "Share of the flow lost at the relief pressure.", "5 %", "0 %", "100 %"),
             Parameter.Of("relief", Dimension.Pressure, "Difference at which its relief lets all of it back.", "10 bar", "0.1 bar", "1000 bar"),
-            Parameter.Item("driven by", "A switch or an engine that drives it; always on where there is none."),
+            Parameter.Item("driven by", "A switch or an engine that drives it, at full speed in any position but its first, or a transmitter that tells its speed; always on where there is none."),
         ],
         Quantities = [PathSheet.Flow],
         Faults = [new("worn", "More slips back.", [Parameter.Of("share", Dimension.One, "Of the flow lost at the relief pressure, besides.", "40 %", "1 %", "95 %")])],

@@ -71,7 +71,7 @@ public sealed partial class EngineKind
             []);
         plan.Name($"want of {item.Name}", Dimension.One, new PotentialSignal(rail.Network, want));
         plan.AddSwitch(new(
-            $"{item.Name} stops for want of fuel.", rail.Network, new PotentialSignal(rail.Network, want, 1, -StopsAt), s => s[running.Index] > 0.5, running, 0));
+            $"{item.Name} stops for want of fuel.", rail.Network, new PotentialSignal(rail.Network, want, 1, -StopsAt), s => s[running.Index] > 0.5, running, new ConstantSignal(0)));
     }
 
     /// <summary>kg/s by the throttle's position and the head-end load.</summary>
