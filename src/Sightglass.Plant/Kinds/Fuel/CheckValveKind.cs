@@ -10,7 +10,7 @@ public sealed partial class CheckValveKind : KindBuilder
     {
         Name = "check valve",
         Purpose = "Opens one way when the pressure difference passes what its spring holds; also a relief or a pressure regulator.",
-        Details = "An orifice whose opening rises from 0 to 1 over a fifth of the opening pressure, at least 2 kPa.",
+        Details = "An orifice whose opening rises from 0 to 1 over a fifth of the opening pressure, at least 2 kPa. Source as for the orifice; the rise is our choice.",
         Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "check",

@@ -11,7 +11,7 @@ public sealed class CutOffValveKind : ValveLikeKind
     {
         Name = "cut-off valve",
         Purpose = "Falls shut when one of its buttons is pushed, and stays shut until a person latches it open.",
-        Details = "As a hand valve; the fault `tripped` shuts it without a button.",
+        Details = "As a hand valve; the fault `tripped` shuts it without a button. Source as for the orifice.",
         Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "cut-off",

@@ -9,7 +9,7 @@ public sealed class DrainCockKind : ValveLikeKind
     {
         Name = "drain cock",
         Purpose = "A small cock at the lowest point of a store.",
-        Details = "As a hand valve.",
+        Details = "As a hand valve. Source as for the orifice.",
         Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "valve",

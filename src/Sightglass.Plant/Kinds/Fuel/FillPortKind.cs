@@ -10,7 +10,7 @@ public sealed partial class FillPortKind : KindBuilder
     {
         Name = "fill port",
         Purpose = "Lets a tank be filled from a nozzle and shuts by itself at a height.",
-        Details = "While filling, the nozzle gives its flow; a float shuts it over the last 10 mm below its height.",
+        Details = "While filling, the nozzle gives its flow; a float shuts it over the last 10 mm below its height. Source as for the orifice; the float's travel is common practice, no source.",
         Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "fill",
