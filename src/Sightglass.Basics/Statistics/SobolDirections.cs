@@ -2,7 +2,7 @@ namespace Sightglass.Basics.Statistics;
 
 /// <summary>
 /// The first 32 dimensions of the direction numbers new-joe-kuo-6: S. Joe and F. Y. Kuo, 'Constructing Sobol sequences with better two-dimensional
-/// projections', SIAM J. Sci. Comput. 30, 2635–2654 (2008). Data copyright (c) 2008 Frances Y. Kuo and Stephen Joe, BSD licence; taken from the copy in scipy 1.10.1.
+/// projections', SIAM J. Sci. Comput. 30, 2635–2654 (2008). Data copyright (c) 2008 Frances Y. Kuo and Stephen Joe; their licence stands in NOTICE.
 /// </summary>
 internal static class SobolDirections
 {
