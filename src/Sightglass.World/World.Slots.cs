@@ -1,3 +1,4 @@
+using Sightglass.Basics.Draws;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Compile;
 using Sightglass.Network.Groups;

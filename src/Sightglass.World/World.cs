@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Sightglass.Basics.Draws;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
 using Sightglass.Network.Step;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Draws;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;

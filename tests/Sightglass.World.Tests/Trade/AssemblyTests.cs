@@ -68,7 +68,7 @@ public sealed class AssemblyTests
     public void Run_PortElsewhere_OtherHash()
     {
         using Rig one = new(Rig.Compile(WrittenOut), "leaking");
-        using Rig other = new(Rig.Compile(Assembled.Replace("x: 0.1 m, y: 0.3 m", "x: 0.1 m, y: 0.4 m", StringComparison.Ordinal)), "leaking");
+        using Rig other = new(Rig.Compile(Assembled.Replace("x: 0.1 m, y: 0.3 m", "x: 0.5 m, y: 0.3 m", StringComparison.Ordinal)), "leaking");
         one.World.RunTo(SimTime.FromSeconds(3600));
         other.World.RunTo(SimTime.FromSeconds(3600));
         Assert.NotEqual(one.World.Hash, other.World.Hash);

@@ -5,7 +5,7 @@ using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 
-namespace Sightglass.World.Tests;
+namespace Sightglass.Tests.Support;
 
 /// <summary>The books of the repository, read once.</summary>
 internal static class Books

@@ -1,4 +1,4 @@
-namespace Sightglass.World;
+namespace Sightglass.Basics.Draws;
 
 /// <summary>
 /// A running 64-bit hash of a trajectory: every committed moment and amount, bit for bit. Mixing steps as in SplitMix64 (Steele, Lea,
