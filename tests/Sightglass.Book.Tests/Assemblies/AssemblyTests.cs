@@ -63,10 +63,11 @@ public class AssemblyTests
     }
 
     [Fact]
-    public void Read_FactsAndSignsOfUses_StandBesideTheOthers()
+    public void Read_FactsSignsAndHazardsOfUses_StandBesideTheOthers()
     {
         Assert.Equal("level of port reserve can < 20 mm", s_heron.Facts["port reserve is used up"].Formula);
         Assert.Equal(["fuel panel, right"], s_heron.Signs["the starboard reserve is seen to drip"].Places);
+        Assert.Equal(["port reserve can"], s_heron.Hazards["wet ground below the port reserve"].Items);
     }
 
     [Fact]

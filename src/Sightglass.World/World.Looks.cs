@@ -1,0 +1,91 @@
+using Sightglass.Basics.Time;
+using Sightglass.Network.Groups;
+using Sightglass.World.Agenda;
+
+namespace Sightglass.World;
+
+/// <content>What is brought into view, and what happens while nobody looks.</content>
+public sealed partial class World
+{
+    /// <summary>In view is nothing that is known.</summary>
+    private static readonly SimTime Nowhere = new(-1);
+
+    /// <summary>In view will be the end of the step that has been asked for.</summary>
+    private static readonly SimTime AtProposedEnd = new(-2);
+
+    /// <summary>Brings the state at a moment into view; where it is already, nothing is asked of the network.</summary>
+    private void Look(SimTime at)
+    {
+        for (int i = 0; i < _bank.Networks; i++)
+        {
+            if (_viewAt[i] != at)
+            {
+                _bank.Group(i).Peek(_lane, at);
+                _viewAt[i] = at;
+            }
+        }
+    }
+
+    /// <summary>
+    /// What happens at the clock's moment while nobody looks at the machine (somebody has arrived, has spoken, has turned a handle): nothing need
+    /// be brought into view for it.
+    /// </summary>
+    /// <returns>False when somebody looks, or a margin may have jumped without a change of the networks.</returns>
+    private bool HappenUnseen()
+    {
+        if (_tells)
+        {
+            return false; // a slot that moves may move what one network tells another, and that is looked at
+        }
+
+        while (Agenda.Next <= Now)
+        {
+            if (NeedsLook(Agenda.First))
+            {
+                return false;
+            }
+
+            _blind = true;
+            Handle(Agenda.TakeFirst());
+            _blind = false;
+        }
+
+        if (!_slotsMoved)
+        {
+            _phase = AllPending() ? Phase.Ready : Phase.Propose;
+            return true;
+        }
+
+        _unseen = SlotsChangeAnything();
+        if (_unseen)
+        {
+            CutAll();
+        }
+
+        return _unseen;
+    }
+
+    private bool NeedsLook(AgendaEntry entry) => entry.Kind != AgendaKind.Person || Run is null || Run.Looks(_people[entry.Id]);
+
+    /// <summary>After a cut that nobody looked at: the margins at that moment. False while it must still be brought into view.</summary>
+    private bool ComesIntoView()
+    {
+        if (!_unseen)
+        {
+            return true;
+        }
+
+        Look(Now);
+        if (AnyTask())
+        {
+            return false;
+        }
+
+        _unseen = false;
+        _bank.LookAtEnds();
+        InView = true;
+        TellTrue();
+        RememberMargins();
+        return true;
+    }
+}
