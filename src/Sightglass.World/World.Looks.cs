@@ -1,5 +1,4 @@
 using Sightglass.Basics.Time;
-using Sightglass.Network.Groups;
 using Sightglass.World.Agenda;
 
 namespace Sightglass.World;
