@@ -123,7 +123,7 @@ public static class CardCompiler
             Told = resolver.Roles([.. card.HeadSentences.SelectMany(s => s.PhrasesAt("told"))]),
             Needs = [.. (card.Head(Operation.Needs)?.PhrasesAt("needs") ?? []).Select(p => p.Text)],
             UseWhen = useWhen?.ConditionAt("condition") is { } seen ? new ConditionCompiler(resolver, new WrittenNames()).Compile(seen) : null,
-            MustNever = [.. card.HeadSentences.Where(s => s.Operation == Operation.MustNever).SelectMany(s => facts.List(s.ConditionAt("facts"))).DistinctBy(f => f.Name)],
+            MustNever = [.. card.HeadSentences.Where(s => s.Operation == Operation.MustNever).SelectMany(s => facts.List(s.ConditionAt("facts"))).Concat(steps.InheritedMustNevers).DistinctBy(f => f.Name)],
             DoneWhen = facts.Compile(card.Head(Operation.DoneWhen)?.ConditionAt("facts")),
             StaysSoSeconds = card.Head(Operation.StaysSo)?.AmountAt("time")?.Quantity.Si ?? 0,
             Ops = ops,

@@ -7,7 +7,7 @@ using Sightglass.Cards.Tree;
 
 namespace Sightglass.Cards;
 
-/// <summary>Looks whether a card is written as good procedures are: twenty rules, and who may operate what.</summary>
+/// <summary>Looks whether a card is written as good procedures are: twenty rules, who may operate what, and who is protected.</summary>
 public static class CardLint
 {
     private static readonly ImmutableArray<LintRule> s_rules =
@@ -15,13 +15,13 @@ public static class CardLint
         new OneActionRule(), new VerbFirstRule(), new ConditionFirstRule(), new PositiveRule(), new ActiveRule(),
         new LengthRule(), new NoticePlaceRule(), new NoticeActionRule(), new NoticePartsRule(), new NumberRule(),
         new PlaceRule(), new ActorRule(), new ExpectedIndicationRule(), new RepeatRule(), new TimeLimitRule(),
-        new AlternativesRule(), new AnyOrderRule(), new ReachableRule(), new WithinReachRule(), new AuthorityRule(),
+        new AlternativesRule(), new AnyOrderRule(), new ReachableRule(), new WithinReachRule(), new AuthorityRule(), new HazardRule(),
     ];
 
     /// <summary>Reports what the rules say. Rules 17 and parts of 19 are errors of reading and come from <see cref="CardReader"/>.</summary>
     /// <param name="card">As read; of a card with errors only the wording is checked.</param>
     /// <param name="book">The book it was read against.</param>
-    /// <param name="found">Takes L001…L020 and C060…C062.</param>
+    /// <param name="found">Takes L001…L020 and C060…C065.</param>
     public static void Check(Card card, ClassBook book, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(card);

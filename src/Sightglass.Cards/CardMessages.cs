@@ -83,6 +83,48 @@ internal static class CardMessages
 
     public static Diagnostic NotRunYet(Span at, Severity severity) => new("C050", severity, at, "this sentence is read and printed, but not executed yet", "a card with it cannot be run or tried so far");
 
+    /// <summary>Of a card that comes to call itself.</summary>
+    public const string CircleCode = "C052";
+
+    public static Diagnostic NoSuchCard(Span at, string title, string? nearest) =>
+        Error("C051", at, $"the book has no card `{Short(title)}`", nearest is null ? "write the title as it stands on the card" : $"did you mean `{nearest}`?");
+
+    public static Diagnostic CallsItself(Span at, IEnumerable<string> titles) =>
+        Error("C052", at, $"the card would come to call itself: {string.Join(" → ", titles.Select(t => $"`{t}`"))}", "a card may not call one that leads back to it; use `Repeat steps …`");
+
+    public static Diagnostic CalledHasErrors(Span at, string title, Diagnostic first) =>
+        Error("C053", at, $"the card `{title}` has errors: {first.Span.Path}:{first.Span.Line}: {first.Message}", "mend that card first");
+
+    public static Diagnostic LetterNotSet(Span at, string title, string letter, IEnumerable<string> words) =>
+        Error("C054", at, $"the card `{title}` has a letter {letter}, and it is not said what that stands for", $"add ` with {letter} = …`, one of {string.Join(", ", words)}");
+
+    public static Diagnostic NoSuchLetter(Span at, string title, string letter, IEnumerable<string> letters) =>
+        Error("C054", at, $"the card `{title}` has no letter {letter}", letters.Any() ? $"it has {string.Join(", ", letters)}" : "leave `with …` away");
+
+    public static Diagnostic NotOfLetter(Span at, string title, string letter, string word, IEnumerable<string> words) =>
+        Error("C054", at, $"in the card `{title}` the letter {letter} cannot stand for `{Short(word)}`", $"it stands for one of {string.Join(", ", words)}");
+
+    public static Diagnostic NotApart(Span at) =>
+        Error("C057", at, "at the same time needs a line for each person, and no other person's step in it", "begin each line with who does it: `- Engineer: …`");
+
+    public static Diagnostic LeavesOthers(Span at) =>
+        Error("C058", at, "a line of `At the same time` may not go to another step: the others would be left behind", "look in a step after it");
+
+    public static Diagnostic NotSetThere(Span at, string where, IEnumerable<string> targets) =>
+        Error("C059", at, $"the book sets no such protection at `{where}`", targets.Any() ? $"it is set at {string.Join(", ", targets.Distinct(StringComparer.Ordinal).Take(6).Select(t => $"`{t}`"))}" : "declare it in the book");
+
+    public static Diagnostic NotSet(Span at, string protection, string role) =>
+        Error("C059", at, $"`{protection}` is not set at places", role.Length > 0 ? $"ask for it: `Ask the {role} for …`" : "lock and tag, or chock, the item");
+
+    public static Diagnostic NotConnected(Span at, string item, string other, IEnumerable<string> known) =>
+        Error("C059", at, $"the book does not connect `{item}` to `{other}`", known.Any() ? $"it connects to {string.Join(", ", known.Select(k => $"`{k}`"))}" : "add `connects to` in the book");
+
+    public static Diagnostic CalledForOthers(Span at, string title, IEnumerable<string> roles, IEnumerable<string> others) =>
+        Warning("C055", at, $"the card `{title}` is for {string.Join(", ", roles)}, and is done here by {string.Join(", ", others)}", null);
+
+    public static Diagnostic CalledNeeds(Span at, string title, IEnumerable<string> needs) =>
+        Warning("C056", at, $"the card `{title}` needs {string.Join(", ", needs)}, and this card does not say so", "add it to `Needs:`");
+
     public static Diagnostic NoSuchStep(Span at, int number) => Error("L019", at, $"there is no step {number}", null);
 
     public static Diagnostic NotTheLabel(Span at, string typed, string label) => Error("L017", at, $"`{Short(typed)}` is not the label in the book", $"write `{label}`");
@@ -95,6 +137,11 @@ internal static class CardMessages
     public static Diagnostic NotTold(Span at, string item, string role) => Warning("C062", at, $"`{role}` must be told when `{item}` is operated, and the card tells nobody of that name", $"add `Tell the {role}: …`, or name it after `told:`");
 
     public static Diagnostic NotForPerson(Span at, string role) => Warning("C063", at, $"the card is not for `{role}`, who does this step", "name the role after `For:`");
+
+    public static Diagnostic NotProtected(Span at, string hazard, string protection) =>
+        Warning("C064", at, $"`{hazard}` injures whoever does this without `{protection}`, and no step before brings that about", "ask for it, or set it, in a step before");
+
+    public static Diagnostic NeverGivenBack(Span at, string protection) => Warning("C065", at, $"`{protection}` is asked for, and no step gives it back", "add `Give back protection.`");
 
     private static Diagnostic Error(string code, Span at, string message, string? fix) => new(code, Severity.Error, at, message, fix);
 

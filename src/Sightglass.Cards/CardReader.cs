@@ -43,21 +43,22 @@ public static class CardReader
         }
 
         DiagnosticList own = [];
-        Card card = ReadTree(new(text, names), own);
+        Card card = ReadTree(text, names, own);
         if (card.Head(Operation.Card) is null && !card.Steps.Any())
         {
             found.Add(CardMessages.NotACard(text.Between(0, 0), names.Language.Of(Operation.Card)[0].Pattern.Readable()));
             return null;
         }
 
-        CardStructure.Check(card, own);
         CardCompiler.CheckNames(card, names, own);
         found.AddRange(own);
         return card with { HasErrors = own.HasErrors };
     }
 
-    private static Card ReadTree(CardContext context, DiagnosticList found)
+    /// <summary>The tree alone, its names not resolved: of a card that another calls.</summary>
+    internal static Card ReadTree(SourceText text, CardNames names, DiagnosticList found)
     {
+        CardContext context = new(text, names);
         List<RawLine> lines = LineSplitter.Split(context.Source, context.Language);
         ElementReader reader = new(context);
         CardElement?[] elements = new CardElement?[lines.Count];
@@ -67,7 +68,13 @@ public static class CardReader
             elements[i] ??= reader.Read(lines[i], found);
         }
 
-        return new(context.Source, context.Language, [.. elements.Select(e => e!)]);
+        Card card = new(context.Source, context.Language, [.. elements.Select(e => e!)]);
+        if (card.Head(Operation.Card) is not null || card.Steps.Any())
+        {
+            CardStructure.Check(card, found);
+        }
+
+        return card;
     }
 
     /// <summary>Letters first, wherever they stand, as other lines of the head use them. Read twice: 'its' needs the letter itself.</summary>

@@ -9,8 +9,17 @@ public sealed record HumanTimes
     /// <summary>Seconds to say one thing by radio.</summary>
     public double Tell { get; init; } = 6;
 
-    /// <summary>Seconds until somebody who was asked has answered.</summary>
+    /// <summary>Seconds until somebody who was asked has answered, where no situation draws it.</summary>
     public double Answer { get; init; } = 15;
+
+    /// <summary>Seconds to lock a control, hang a tag and try it.</summary>
+    public double Lock { get; init; } = 30;
+
+    /// <summary>Seconds to set a chock under a wheel, or to take it away.</summary>
+    public double Chock { get; init; } = 20;
+
+    /// <summary>Seconds to set a signal, or to take it away.</summary>
+    public double SetSignal { get; init; } = 20;
 
     /// <summary>Seconds after the start within which a card must have become of use, else it is not applicable.</summary>
     public double NoticeWindow { get; init; } = 3600;

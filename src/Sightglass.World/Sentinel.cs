@@ -5,17 +5,20 @@ namespace Sightglass.World;
 /// <summary>A margin that somebody waits for: a condition of a card, a must-never, a hazard. It only tells. Used again and again.</summary>
 internal sealed class Sentinel
 {
-    /// <summary>The card's wait.</summary>
-    public const int Wait = 0;
-
     /// <summary>The card's result, to stay so.</summary>
     public const int Stay = 1;
+
+    /// <summary>The waits of a card's people are numbered from here on.</summary>
+    public const int Wait = 10;
 
     /// <summary>Must-nevers are numbered from here on.</summary>
     public const int MustNever = 100;
 
     /// <summary>Hazards are numbered from here on.</summary>
     public const int Hazard = 1000;
+
+    /// <summary>Hazards watched for one person at most.</summary>
+    public const int HazardsAPerson = 1000;
 
     /// <summary>Who is told.</summary>
     public int Owner { get; private set; }

@@ -44,6 +44,7 @@ public sealed partial class World
 
     internal void StartWalk(Person person, int place)
     {
+        LeaveHazards(person);
         double seconds = person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace / person.Role.WalkingSpeed;
         person.Walked += person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace;
         person.WalkingTo = place;
@@ -51,11 +52,11 @@ public sealed partial class World
         Agenda.Add(new(Now + SimTime.FromSeconds(seconds), AgendaKind.Person, person.Id));
     }
 
-    /// <summary>Moves a control; a jammed one stays where it is.</summary>
+    /// <summary>Moves a control; a jammed or locked one stays where it is.</summary>
     internal bool Turn(Item item, string position)
     {
         ItemPlan plan = Plan.Items[item.Name];
-        if (plan.Position is not { } slot || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5))
+        if (plan.Position is not { } slot || IsLocked(item) || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5))
         {
             return false;
         }
@@ -95,6 +96,11 @@ public sealed partial class World
         {
             case WorldAction.Operate o:
                 Item item = Plan.Book.Items[o.Item];
+                if (o.Person >= 0)
+                {
+                    Touch(_people[o.Person], item);
+                }
+
                 bool moved = Turn(item, o.Position);
                 Note(JournalKind.Deed, $"{(o.Person < 0 ? "Instructor" : Capital(_people[o.Person].Role.Name))} puts {o.Item} to {o.Position}{(moved ? "" : ", but it does not move")}.");
                 break;
@@ -121,8 +127,10 @@ public sealed partial class World
         if (person.WalkingTo >= 0)
         {
             (person.Place, person.WalkingTo) = (person.WalkingTo, -1);
+            MeetHazards(person);
         }
 
+        Heed(person);
         Run?.Resume(person);
     }
 }

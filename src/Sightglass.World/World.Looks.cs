@@ -64,7 +64,7 @@ public sealed partial class World
         return _unseen;
     }
 
-    private bool NeedsLook(AgendaEntry entry) => entry.Kind != AgendaKind.Person || Run is null || Run.Looks(_people[entry.Id]);
+    private bool NeedsLook(AgendaEntry entry) => entry.Kind != AgendaKind.Person || Run is null || Run.Looks(_people[entry.Id]) || ComesToWatch(_people[entry.Id]);
 
     /// <summary>After a cut that nobody looked at: the margins at that moment. False while it must still be brought into view.</summary>
     private bool ComesIntoView()

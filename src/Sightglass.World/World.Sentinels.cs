@@ -124,12 +124,22 @@ public sealed partial class World
     /// <summary>Tells those whose margin has come true: located in a step, or by a jump of a slot at this moment.</summary>
     private void TellTrue()
     {
-        for (int i = 0; i < _sentinels.Count && Run is { Ended: Runs.OutcomeKind.Running }; i++)
+        for (int i = 0; i < _sentinels.Count; i++)
         {
             Sentinel s = _sentinels[i];
-            if (s.Last < 0 && s.Margin.Evaluate(_bank)[_lane] >= 0)
+            if (s.Last >= 0 || s.Margin.Evaluate(_bank)[_lane] < 0)
             {
-                Run?.Tell(s.Owner);
+                continue;
+            }
+
+            if (s.Owner >= Sentinel.Hazard)
+            {
+                s.Last = 0;
+                TellHazard(s.Owner);
+            }
+            else if (Run is { Ended: Runs.OutcomeKind.Running })
+            {
+                Run.Tell(s.Owner);
             }
         }
     }

@@ -35,6 +35,8 @@ public sealed partial class World
             Actions = [.. _actions],
             Faults = [.. _faults.Select(f => f.Slots.Named(CollectionsMarshal.AsSpan(_faultValues).Slice(f.First, f.Slots.Values.Length)))],
             Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
+            Guards = [.. _guards],
+            Answers = _answers is null ? null : new(_answers.From, _answers.To, _answers.Unanswered, _answerSeed, _answerCase, _asked),
             Run = Run?.Save(),
         };
     }
@@ -82,7 +84,15 @@ public sealed partial class World
         }
 
         (_trajectory, _firingsSince, _firings, _tellings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings, snapshot.Tellings);
+        _guards.AddRange(snapshot.Guards);
+        if (snapshot.Answers is { } a)
+        {
+            UseAnswers(new(a.From, a.To, a.Unanswered), a.Seed, a.Case);
+            _asked = a.Asked;
+        }
+
         RestoreRun(snapshot, run);
+        RestoreSentinels(snapshot);
         _restored = snapshot;
         InView = true;
         _phase = Phase.Propose;
@@ -97,9 +107,16 @@ public sealed partial class World
 
         Run = run ?? throw new ArgumentException("The snapshot has a card under way: give its run.", nameof(run));
         run.Restore(this, saved);
+    }
+
+    private void RestoreSentinels(WorldSnapshot snapshot)
+    {
         foreach (SentinelSnapshot s in snapshot.Sentinels)
         {
-            AddSentinel(s.Owner, run.MarginOf(s.Owner), s.Last);
+            Plant.Signals.Signal margin = s.Owner >= Sentinel.Hazard
+                ? _hazards.All[(s.Owner - Sentinel.Hazard) % Sentinel.HazardsAPerson].Margin!
+                : Run!.MarginOf(s.Owner);
+            AddSentinel(s.Owner, margin, s.Last);
         }
     }
 

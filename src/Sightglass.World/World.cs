@@ -61,6 +61,8 @@ public sealed partial class World
         ArgumentNullException.ThrowIfNull(bank);
         (_bank, _lane) = (bank, lane);
         HumanTimes = times ?? new();
+        _hazards = new(bank.Plan);
+        _protections = [.. bank.Plan.Book.Protections.Values];
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Networks];
@@ -136,6 +138,8 @@ public sealed partial class World
         _actions.Clear();
         _faults.Clear();
         _faultValues.Clear();
+        _guards.Clear();
+        _answers = null;
         Journal?.Clear();
         Run = null;
         Trouble = null;
@@ -188,11 +192,11 @@ public sealed partial class World
         run.Attach(this);
     }
 
-    internal void Note(JournalKind kind, string text, int step = 0)
+    internal void Note(JournalKind kind, string text, int step = 0, int depth = 0)
     {
         if (text.Length > 0)
         {
-            Journal?.Add(new(Now, kind, text, step));
+            Journal?.Add(new(Now, kind, text, step, depth));
         }
     }
 

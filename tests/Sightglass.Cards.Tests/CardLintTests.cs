@@ -105,7 +105,12 @@ public sealed class CardLintTests
         },
         { "C062", Cab + "2. Turn the head-end power switch to off.", Cab + "2. Tell the conductor: dark for a minute.\n3. Turn the head-end power switch to off." },
         { "C063", "1. Conductor: Wait 5 s.", "1. Mechanical: Wait 5 s." },
+        { "C064", "1. Go to tank aft on the right side.", Asks + "2. Go to tank aft on the right side.\n3. Go to the cab.\n4. Give back protection." },
+        { "C064", Cab + "2. Turn the head-end power switch to off.", Panel + "2. Chock the front wheel.\n3. Go to the cab.\n4. Turn the head-end power switch to off." },
+        { "C065", Asks + "2. Go to tank aft on the right side.", Asks + "2. Go to tank aft on the right side.\n3. Go to the cab.\n4. Give back protection." },
     };
+
+    private const string Asks = "1. Ask the engineer for protection for going between. Wait for the answer, at most 1 min. If not, stop.\n";
 
     [Theory]
     [MemberData(nameof(Rules))]

@@ -18,6 +18,11 @@ public sealed class CardStoryTests
     [InlineData("Tell the engineer, the conductor and the mechanical desk: who pushed it?", "You told the engineer, the conductor and the mechanical desk: who pushed it?")]
     [InlineData("Hold the throttle at notch 8 for 10 s.", "You held the throttle at notch 8 for 10 s.")]
     [InlineData("Lock and tag the fuel pump switch.", "You locked and tagged the fuel pump switch.")]
+    [InlineData("Chock the front wheel.", "You chocked the front wheel.")]
+    [InlineData("Remove the chock from the front wheel.", "You removed the chock from the front wheel.")]
+    [InlineData("Set the blue signals at the cab.", "You set the blue signals at the cab.")]
+    [InlineData("Connect the tail hose to the front wheel.", "You connected the tail hose to the front wheel.")]
+    [InlineData("Disconnect the tail hose.", "You disconnected the tail hose.")]
     [InlineData("Stop: call for help.", "You stopped there.")]
     public void Tell_Operation_IsASentenceOfThePast(string step, string expected) => Assert.Equal(expected, Story(step).Tell(0));
 

@@ -20,6 +20,18 @@ public sealed class LanguageTests
         4. Close the supply valve of each other compartment.
         5. Wait until the sight glass of C shows low, at most 45 min. If not, go to step 6.
         6. Tell the mechanical desk: {C}.
+        7. Do card "Leer" with C = C.
+        8. Chock the front wheel.
+        9. Set the blue signals at the fuel panel on the right side.
+        10. Connect the tail hose to the front wheel.
+        11. Disconnect the tail hose.
+        12. Remove the blue signals at the fuel panel on the right side.
+        13. Remove the chock from the front wheel.
+        14. At the same time:
+           - Engineer: Go to the cab.
+           - Mechanical: Go to the engine room, front.
+        15. Lock and tag the fuel pump switch.
+        16. Remove the lock and tag from the fuel pump switch.
         """;
 
     private const string German = """
@@ -35,6 +47,18 @@ public sealed class LanguageTests
         4. Schließe supply valve von jedem anderen compartment.
         5. Warte, bis sight glass von C low zeigt, höchstens 45 min. Sonst weiter bei Schritt 6.
         6. Sage mechanical desk: {C}.
+        7. Mache Karte "Leer" mit C = C.
+        8. Lege den Keil an front wheel.
+        9. Stelle blue signals bei fuel panel auf der Seite right auf.
+        10. Verbinde tail hose mit front wheel.
+        11. Trenne tail hose.
+        12. Nimm blue signals bei fuel panel auf der Seite right weg.
+        13. Nimm den Keil von front wheel.
+        14. Zur gleichen Zeit:
+           - Engineer: Gehe zu cab.
+           - Mechanical: Gehe zu engine room, front.
+        15. Sperre fuel pump switch und hänge ein Schild an.
+        16. Nimm die Sperre von fuel pump switch.
         """;
 
     [Theory]

@@ -69,6 +69,14 @@ public sealed class MisstepTests
     }
 
     [Fact]
+    public void LeaveOut_AtTheSameTime_TakesItsListAlong()
+    {
+        Card card = Cards.Clean(Cards.WithHead("Wait 1 s.", "At the same time:\n   - Engineer: Wait 2 s.\n   - Conductor: Wait 3 s.", "Set the blue signals at the cab."));
+        Assert.Equal(["1. Wait 1 s.", "2. Set the blue signals at the cab."], Printed(Misstep.LeaveOut(card, 2)));
+        Assert.Equal(2, CardCompiler.Compile(Misstep.LeaveOut(card, 1), TestBook.Book).MostAtOnce);
+    }
+
+    [Fact]
     public void LeaveOut_GoingThere_LeavesTheChoiceToThePlace()
     {
         Card card = Cards.Steps("Go to the fuel panel on the left side.", "Read the aft sight glass as P1.");

@@ -106,7 +106,7 @@ public sealed class RecoveryTests
     [InlineData("1. Read the cab fuel gauge as P1.\n2. Check that P1 + × 3 is at most 5 %. If not, stop.", "C047")]
     [InlineData("1. When fuel is smelled, close the aft supply valve.", "C048")]
     [InlineData("1. Give back protection.", "C049")]
-    [InlineData("1. Do card \"Another\" with C = aft.", "C050")]
+    [InlineData("1. Do card \"Another\" with C = aft.", "C051")]
     [InlineData("1. Open the supply valve, aft.", "L017")]
     [InlineData("1. Go to step 9.", "L019")]
     [InlineData("For: mechanical\n1. Wait 1 s.", "C005")]

@@ -26,6 +26,13 @@ public sealed class SentenceFormTests
     [InlineData("Tell the engineer, the conductor and the mechanical desk: fuel on the ground. Stand back.", "tell engineer, conductor, mechanical desk: fuel on the ground. Stand back")]
     [InlineData("Give back protection for going between.", "give back going between")]
     [InlineData("Lock and tag the fuel pump switch.", "lock and tag fuel pump switch")]
+    [InlineData("Remove the lock and tag from the fuel pump switch.", "remove lock and tag at fuel pump switch")]
+    [InlineData("Chock the front wheel.", "set wheel chock at front wheel")]
+    [InlineData("Remove the chock from the front wheel.", "remove wheel chock at front wheel")]
+    [InlineData("Set the blue signals at the cab.", "set blue signals at cab")]
+    [InlineData("Remove the blue signals at the fuel panel on the right side.", "remove blue signals at fuel panel, right")]
+    [InlineData("Connect the tail hose to the front wheel.", "set tail hose = connected")]
+    [InlineData("Disconnect the tail hose.", "set tail hose = disconnected")]
     [InlineData("Stop: call for help.", "stop: call for help")]
     [InlineData("Stop.", "stop: Test: stopped at step 1")]
     [InlineData("Engineer: Turn the throttle to idle.", "engineer: set throttle = idle")]
@@ -80,6 +87,32 @@ public sealed class SentenceFormTests
     [InlineData("In any order: Open the aft drain cock. Open the centre drain cock.")]
     public void Compile_InAnyOrder_DoesEach(string step) => Assert.Equal(
         "0: [1] set aft drain cock = open\n1: [1] set centre drain cock = open\n2: [1] done", Cards.Ops(step));
+
+    [Fact]
+    public void Compile_AtTheSameTime_GivesEachPersonAWay() => Assert.Equal(
+        """
+        0: [1] together 1, 3 then 5
+        1: [1] engineer: go cab
+        2: [1] engineer: join
+        3: [1] conductor: wait until not sign 'fuel is smelled' at most 60 s else 7
+        4: [1] conductor: join
+        5: [2] wait 1 s
+        6: [2] done
+        7: [1] conductor: stop: fuel
+        """,
+        Cards.Ops("At the same time:\n   - Engineer: Go to the cab.\n   - Conductor: Wait until no fuel is smelled, at most 1 min. If not, stop: fuel.", "Wait 1 s."));
+
+    [Theory]
+    [InlineData("C057", "At the same time: Wait 5 s. Wait 6 s.")]
+    [InlineData("C057", "At the same time:\n   - Engineer: Wait 5 s.\n   - Engineer: Wait 6 s.")]
+    [InlineData("C057", "At the same time:\n   - Engineer: Wait 5 s.\n   - Wait 6 s.")]
+    [InlineData("C058", "At the same time:\n   - Engineer: Go to the end.\n   - Conductor: Wait 6 s.")]
+    [InlineData("C058", "At the same time:\n   - Engineer: Check that no fuel is smelled. If not, go to the end.\n   - Conductor: Wait 6 s.")]
+    [InlineData("C059", "Chock the throttle.")]
+    [InlineData("C059", "Set the blue signals at tank aft, right.")]
+    [InlineData("C059", "Set going between at the cab.")]
+    [InlineData("C059", "Connect the tail hose to the throttle.")]
+    public void Read_WhatCannotBe_HasItsCode(string code, string step) => Assert.Contains(code, Cards.Codes(Cards.WithHead(step)));
 
     [Fact]
     public void Compile_OneOf_DoesTheFirstThatHolds() => Assert.Equal(

@@ -23,6 +23,31 @@ internal static class TestBook
     private static readonly Unit s_percent = UnitOf("1 %");
     private static readonly Unit s_psi = UnitOf("1 psi");
 
+    /// <summary>Cards that others call, one of them in two languages; the last three are wrong on purpose.</summary>
+    private static readonly string[] s_cards =
+    [
+        """
+        Card: Close off a compartment
+        For: mechanical, engineer
+        Needs: lamp
+        Let C be the compartment, one of forward, centre, aft.
+        Must never: compartment C overflows.
+        Done when: the engine runs.
+
+        1. Read the sight glass of C as P1.
+        2. Close the supply valve of C.
+        3. Check that the supply valve of C is closed. If not, go to step 5.
+        4. Go to the end.
+        5. Stop, and tell the mechanical desk: the {C} supply valve stays open, its glass shows {P1}.
+        """,
+        "Card: Look round\nFor: mechanical\nMust never: much fuel is on the ground.\nDone when: the engine runs.\n\n1. Do card \"Close off a compartment\" with C = aft.\n",
+        "Card: Leer\nFor: mechanical\nLet C be the compartment, one of forward, centre, aft.\nDone when: the engine runs.\n\n1. Close the supply valve of C.\n",
+        "Karte: Leer\nFür: mechanical\nSei C das compartment, eines von forward, centre, aft.\nFertig, wenn: engine runs.\n\n1. Schließe supply valve von C.\n",
+        "Card: There\nFor: mechanical\nDone when: the engine runs.\n\n1. Do card \"And back\".\n",
+        "Card: And back\nFor: mechanical\nDone when: the engine runs.\n\n1. Do card \"There\".\n",
+        "Card: Broken\nFor: mechanical\nDone when: the engine runs.\n\n1. Open the aft suply valve.\n",
+    ];
+
     public static ClassBook Book { get; } = new()
     {
         Title = "Test machine",
@@ -31,6 +56,8 @@ internal static class TestBook
         Roles = Roles().ToImmutableSortedDictionary(r => r.Name, r => r, StringComparer.Ordinal),
         Facts = Facts().ToImmutableSortedDictionary(f => f.Name, f => f, StringComparer.Ordinal),
         Signs = Signs().ToImmutableSortedDictionary(s => s.Name, s => s, StringComparer.Ordinal),
+        CardTexts = [.. s_cards.Select((text, i) => new SourceText($"cards/{i}.card", text))],
+        Hazards = Hazards().ToImmutableSortedDictionary(h => h.Name, h => h, StringComparer.Ordinal),
         Protections = Protections().ToImmutableSortedDictionary(p => p.Name, p => p, StringComparer.Ordinal),
     };
 
@@ -55,6 +82,8 @@ internal static class TestBook
         yield return Gauge("cab fuel gauge", s_percent, 1, Cab);
         yield return Gauge("panel fuel gauge", s_percent, 1, PanelRight);
         yield return Gauge("fuel pressure gauge", s_psi, 100, EngineRoom);
+        yield return new() { Name = "front wheel", Span = Span.None, Kind = s_control, Places = [PanelRight] };
+        yield return new() { Name = "tail hose", Span = Span.None, Kind = s_control, Positions = ["disconnected", "connected"], Places = [PanelRight], ConnectsTo = ["front wheel"] };
         yield return Control("throttle", ["idle", "notch 1", "notch 8"], Cab);
         yield return Control("fuel pump switch", ["off", "on"], EngineRoom);
         yield return Control("emergency fuel cut-off, right", ["normal", "pushed"], PanelRight);
@@ -134,9 +163,17 @@ internal static class TestBook
             .Append(new("the engine is heard to run", Span.None, "heard", "", Span.None, []))
             .Append(new("fuel is smelled", Span.None, "smelled", "", Span.None, [PanelRight]));
 
+    private static IEnumerable<Hazard> Hazards() =>
+    [
+        new("between the vehicles", Span.None, ["tank aft, right"], [], null, Span.None, "going between", new(SignalWord.Warning, "", Span.None)),
+        new("live switch", Span.None, [], ["head-end power switch"], null, Span.None, "wheel chock", new(SignalWord.Danger, "", Span.None)) { OnTouch = true },
+    ];
+
     private static IEnumerable<Protection> Protections() =>
     [
-        new("going between", Span.None, "engineer", ""),
-        new("lock and tag", Span.None, "mechanical", ""),
+        new("going between", Span.None, ProtectionSort.Asked, "engineer", [], ""),
+        new("lock and tag", Span.None, ProtectionSort.Locks, "", ["fuel pump switch"], ""),
+        new("blue signals", Span.None, ProtectionSort.SetAt, "", [Cab, PanelRight], ""),
+        new("wheel chock", Span.None, ProtectionSort.Chocks, "", ["front wheel"], ""),
     ];
 }

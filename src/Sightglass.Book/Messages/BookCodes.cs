@@ -49,6 +49,7 @@ public static class BookCodes
         new("B055", Severity.Error, "An indication has no scale."),
         new("B056", Severity.Error, "A control has fewer than two positions."),
         new("B057", Severity.Error, "A path leads out of the book's folder."),
+        new("B058", Severity.Error, "A protection is come by in more than one way."),
         new("B060", Severity.Error, "An item is not declared."),
         new("B061", Severity.Error, "A place is not declared."),
         new("B062", Severity.Error, "A role is not declared."),

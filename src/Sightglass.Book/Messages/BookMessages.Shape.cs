@@ -55,6 +55,8 @@ internal static partial class BookMessages
 
     public static Diagnostic BadCaution(Span span) => Error("B054", span, "a caution needs one signal word", "write `danger: …`, `warning: …`, `caution: …` or `notice: …`");
 
+    public static Diagnostic OneOfKeys(Span span, string key, string other, string owner) => Error("B058", span, $"{owner} has `{key}` beside `{other}`", "keep one of them");
+
     public static Diagnostic LeavesFolder(Span span, string path) => Error("B057", span, $"{Quote(path)} does not lie in the book's folder", "write a path below it with forward slashes, such as `photos/valve.jpg`");
 
     public static Diagnostic NoScale(Span span) => Error("B055", span, "the indication lacks `scale`", "add `scale: 0 % .. 100 %`");

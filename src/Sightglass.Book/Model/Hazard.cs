@@ -3,5 +3,9 @@ using Sightglass.Basics.Diagnostics;
 
 namespace Sightglass.Book.Model;
 
-/// <summary>A danger that belongs to places, the condition under which it bites, and its caution.</summary>
-public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Places, ImmutableArray<string> Items, string? Formula, Span FormulaSpan, string? Protection, Caution Caution);
+/// <summary>A danger that belongs to places and items, the condition under which it bites, and its caution.</summary>
+public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Places, ImmutableArray<string> Items, string? Formula, Span FormulaSpan, string? Protection, Caution Caution)
+{
+    /// <summary>Whether only touching its items injures, and its places are where it is told; otherwise being there does as well.</summary>
+    public bool OnTouch { get; init; }
+}

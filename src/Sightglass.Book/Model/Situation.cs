@@ -21,6 +21,9 @@ public sealed record Situation
     /// <summary>Who is there: role → place (fixed or one of several).</summary>
     public ImmutableArray<PersonStart> People { get; init; } = [];
 
+    /// <summary>How those answer who are asked.</summary>
+    public AnswerStart Answers { get; init; } = AnswerStart.Ordinary;
+
     /// <summary>Starting values: item or quantity name → value.</summary>
     public ImmutableArray<StartValue> Start { get; init; } = [];
 

@@ -21,8 +21,8 @@ internal sealed class FaultReader(ReadContext context, StartScope scope)
         bool whole = map.Required("fault", "FAULT") & map.Required("on", "[ ITEM ]");
         YamlScalar? fault = map.Scalar("fault");
         ImmutableArray<YamlScalar> on = map.List("on");
-        QuantityRange after = Range(map, "after", Dimension.Second, new(0, 0, UnitTable.SiOf(Dimension.Second)));
-        double chance = Chance(map);
+        QuantityRange after = map.NotNegative("after", Dimension.Second, new(0, 0, UnitTable.SiOf(Dimension.Second)));
+        double chance = map.Share("chance", 1);
         if (!whole || fault is null || on.Length == 0)
         {
             return null;
@@ -101,35 +101,5 @@ internal sealed class FaultReader(ReadContext context, StartScope scope)
         return p.Type == ParameterType.Quantity
             ? new(p.Name, Span.None) { From = value.Number, To = value.Number, Unit = value.Unit }
             : new(p.Name, Span.None) { OneOf = [value.Text] };
-    }
-
-    private QuantityRange Range(MapReader map, string key, Dimension dimension, QuantityRange absent)
-    {
-        if (map.Scalar(key) is not { } s || Values.Range(s, dimension, context) is not { } r)
-        {
-            return absent;
-        }
-
-        if (r.From < 0)
-        {
-            context.Add(BookMessages.OutOfRange(s.Span, $"`{key}`", s.Value, "0 or more"));
-        }
-
-        return r;
-    }
-
-    private double Chance(MapReader map)
-    {
-        if (map.Scalar("chance") is not { } s || Values.Quantity(s, Dimension.One, context) is not { } q)
-        {
-            return 1;
-        }
-
-        if (q.Si is < 0 or > 1)
-        {
-            context.Add(BookMessages.OutOfRange(s.Span, "`chance`", s.Value, "0 % to 100 %"));
-        }
-
-        return Math.Clamp(q.Si, 0, 1);
     }
 }

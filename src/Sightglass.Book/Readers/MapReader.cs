@@ -97,6 +97,38 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
         return absent;
     }
 
+    /// <summary>A range of which no part lies below zero, SI.</summary>
+    public QuantityRange NotNegative(string key, Dimension dimension, QuantityRange absent)
+    {
+        if (Scalar(key) is not { } s || Values.Range(s, dimension, context) is not { } r)
+        {
+            return absent;
+        }
+
+        if (r.From < 0)
+        {
+            context.Add(BookMessages.OutOfRange(s.Span, $"`{key}`", s.Value, "0 or more"));
+        }
+
+        return r;
+    }
+
+    /// <summary>A share from 0 to 1.</summary>
+    public double Share(string key, double absent)
+    {
+        if (Scalar(key) is not { } s || Values.Quantity(s, Dimension.One, context) is not { } q)
+        {
+            return absent;
+        }
+
+        if (q.Si is < 0 or > 1)
+        {
+            context.Add(BookMessages.OutOfRange(s.Span, $"`{key}`", s.Value, "0 % to 100 %"));
+        }
+
+        return Math.Clamp(q.Si, 0, 1);
+    }
+
     /// <summary>Texts of a list, or of a single value, with their places.</summary>
     public ImmutableArray<YamlScalar> List(string key) => Take(key) is { } node ? Values.List(node, $"`{key}`", context) : [];
 

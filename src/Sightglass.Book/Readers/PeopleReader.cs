@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
@@ -40,8 +41,22 @@ internal static class PeopleReader
             return null;
         }
 
-        map.Required("asked of", "ROLE");
-        Protection protection = new(entry.Name, entry.Key.Span, map.Name("asked of", NameUse.Role) ?? "", map.Text("text"));
+        ImmutableArray<string> places = map.Names("set at", NameUse.Place);
+        ImmutableArray<string> locked = map.Names("locks", NameUse.Item);
+        ImmutableArray<string> chocked = map.Names("chocks", NameUse.Item);
+        ProtectionSort sort = !places.IsEmpty ? ProtectionSort.SetAt : !locked.IsEmpty ? ProtectionSort.Locks : !chocked.IsEmpty ? ProtectionSort.Chocks : ProtectionSort.Asked;
+        string[] ways = [.. new[] { "asked of", "set at", "locks", "chocks" }.Where(map.Has)];
+        if (ways.Length == 0)
+        {
+            map.Required("asked of", "ROLE");
+        }
+
+        foreach (string second in ways.Skip(1))
+        {
+            context.Add(BookMessages.OneOfKeys(map.KeySpan(second), second, ways[0], map.Owner));
+        }
+
+        Protection protection = new(entry.Name, entry.Key.Span, sort, map.Name("asked of", NameUse.Role) ?? "", [.. places, .. locked, .. chocked], map.Text("text"));
         map.Finish();
         return protection;
     }

@@ -25,6 +25,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
             RoadNumber = map.Name("road number", NameUse.RoadNumber),
             Cards = map.Names("cards", NameUse.Card),
             People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
+            Answers = Answers(map.Take("answers")),
             Start = Start(map.Take("start")),
             Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope).Read(n)).OfType<FaultStart>()],
         };
@@ -58,6 +59,20 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
         ImmutableArray<string> at = map.Names("at", NameUse.Place);
         map.Finish();
         return whole && role is not null && at.Length > 0 ? new(role, at, node.Span) : null;
+    }
+
+    private AnswerStart Answers(YamlNode? node)
+    {
+        if (node is null || MapReader.Of(node, node.Span, "`answers`", context) is not { } map)
+        {
+            return AnswerStart.Ordinary;
+        }
+
+        AnswerStart usual = AnswerStart.Ordinary;
+        QuantityRange after = map.NotNegative("after", Dimension.Second, new(usual.From, usual.To, UnitTable.SiOf(Dimension.Second)));
+        double unanswered = map.Share("unanswered", usual.Unanswered);
+        map.Finish();
+        return new(after.From, after.To, unanswered);
     }
 
     private ImmutableArray<StartValue> Start(YamlNode? node) =>

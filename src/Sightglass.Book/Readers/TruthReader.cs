@@ -55,7 +55,10 @@ internal static class TruthReader
             formula.Length == 0 ? null : formula,
             span,
             map.Name("protection", NameUse.Protection),
-            caution ?? new(SignalWord.Caution, "", entry.Key.Span));
+            caution ?? new(SignalWord.Caution, "", entry.Key.Span))
+        {
+            OnTouch = map.Choice("bites", "being there", "touching") == "touching",
+        };
         map.Finish();
         if (hazard.Places.Length + hazard.Items.Length == 0)
         {

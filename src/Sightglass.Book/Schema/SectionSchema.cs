@@ -16,7 +16,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("facts", Named(Fact(), "Named truths.")),
         Key("signs", Named(Sign(), "What can be seen, heard, smelled or felt.")),
         Key("hazards", Named(Hazard(), "Dangers of places and items.")),
-        Key("protections", Named(Map("Permission to be in a dangerous place.", [Key("asked of", Text("The role that grants it.")), Key("text", Text())], "asked of"), "Protections by name.")),
+        Key("protections", Named(Protection(), "Protections by name.")),
         Key("ends", Named(Map("What can be coupled there.", [Key("faces", Choice(["front", "rear"])), Key("items", Ref("names"))], "faces"), "Ends of the vehicle.")),
         Key("silhouettes", Silhouettes()),
     ];
@@ -53,6 +53,20 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("from", Ref("names", "Places.")),
     ], "when", "from");
 
+    private static JsonObject Protection()
+    {
+        (string Key, JsonObject Value)[] ways =
+        [
+            ("asked of", Text("The role that grants it; whoever asked gives it back.")),
+            ("set at", Ref("names", "Places where it is set; it holds once it stands at each of them. The group that set it removes it.")),
+            ("locks", Ref("names", "Items that are locked and tagged; it protects the one who locked each of them.")),
+            ("chocks", Ref("names", "Items one of which is chocked. The group that set the chock removes it.")),
+        ];
+        JsonObject protection = Map("What makes it safe to be in a dangerous place: asked for, or set in one of three ways.", [.. ways.Select(w => Key(w.Key, w.Value)), Key("text", Text())]);
+        protection["oneOf"] = new JsonArray([.. ways.Select(w => new JsonObject { ["required"] = new JsonArray(w.Key) })]);
+        return protection;
+    }
+
     public JsonObject Hazard()
     {
         JsonObject hazard = Map("Needs places or items, and one signal word.",
@@ -60,6 +74,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("places", Ref("names", "Places.")),
             Key("items", Ref("names", "Items.")),
             Key("when", Text("The condition under which it bites; always where absent.")),
+            Key("bites", Choice(["being there", "touching"], "Whether being at its places injures, or only touching its items.", "being there")),
             Key("protection", new JsonObject { ["type"] = new JsonArray("string", "null"), ["description"] = "The protection it needs." }),
             .. CommonDefinitions.SignalWords(),
         ]);

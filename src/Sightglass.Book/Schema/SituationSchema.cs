@@ -14,11 +14,18 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
         Key("road number", new JsonObject { ["type"] = new JsonArray("string", "number", "null"), ["description"] = "A road number of the class; any where none is given." }),
         Key("cards", Ref("names", "The cards that are for it, by their file names without `.card`: where they are tried.")),
         Key("people", List(Person(), "Who is there.")),
+        Key("answers", Answers()),
         Key("start", Start()),
         Key("faults", List(Fault(), "Faults that come.")),
     ]);
 
     private static JsonObject Person() => Map(null, [Key("role", Text("A role.")), Key("at", Ref("names", "A place, or several of which one is drawn."))], "role", "at");
+
+    private JsonObject Answers() => Map("How those answer who are asked for a protection or a permission; drawn for each question.",
+    [
+        Key("after", quantities.Range(Dimension.Second, "How long after the question; 5 s .. 60 s where nothing is said.")),
+        Key("unanswered", quantities.Value(Dimension.One, "Share of questions that nobody answers.", "5 %")),
+    ]);
 
     private static JsonObject Start() => new()
     {

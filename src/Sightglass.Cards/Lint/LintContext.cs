@@ -47,15 +47,17 @@ internal sealed class LintContext
     public IEnumerable<CardElement.Notice> Notices => Card.Elements.OfType<CardElement.Notice>();
 
     /// <summary>Every operation of every program with where its person may stand.</summary>
-    public IEnumerable<(CardProgram Program, CardOp Op, int Index, ImmutableArray<string> Places)> Ops()
+    /// <param name="called">Also those of cards that are called, placed at the call: those cards are checked on their own, but not where one comes to them from.</param>
+    public IEnumerable<(CardProgram Program, CardOp Op, int Index, ImmutableArray<string> Places)> Ops(bool called = false)
     {
         for (int p = 0; p < Programs.Length; p++)
         {
             for (int i = 0; i < Programs[p].Ops.Length; i++)
             {
-                if (Flows[p].IsReached(i))
+                CardOp op = Programs[p].Ops[i];
+                if (Flows[p].IsReached(i) && (called || op.Called is null))
                 {
-                    yield return (Programs[p], Programs[p].Ops[i], i, Flows[p].PlacesAt(i));
+                    yield return (Programs[p], op.Called is { } from ? op with { Span = from.At } : op, i, Flows[p].PlacesAt(i));
                 }
             }
         }

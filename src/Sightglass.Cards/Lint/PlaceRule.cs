@@ -8,7 +8,7 @@ internal sealed class PlaceRule() : LintRule(11)
 {
     public override void Check(LintContext card)
     {
-        foreach ((_, CardOp op, _, var places) in card.Ops().Where(o => o.Places.Contains(PlaceFlow.Unknown)))
+        foreach ((_, CardOp op, _, var places) in card.Ops(called: true).Where(o => o.Places.Contains(PlaceFlow.Unknown)))
         {
             if (WithinReachRule.NeedsOf(op).Select(n => n.Name).FirstOrDefault() is { } name)
             {
@@ -18,7 +18,7 @@ internal sealed class PlaceRule() : LintRule(11)
 
         foreach (CardProgram program in card.Programs)
         {
-            foreach (IGrouping<string?, CardOp.Go> walk in program.Ops.TakeWhile(o => o is not CardOp.Done).OfType<CardOp.Go>().GroupBy(g => g.Person?.Name))
+            foreach (IGrouping<string?, CardOp.Go> walk in program.Ops.TakeWhile(o => o is not CardOp.Done).Where(o => o.Called is null).OfType<CardOp.Go>().GroupBy(g => g.Person?.Name))
             {
                 CheckWalk(card, [.. walk]);
             }

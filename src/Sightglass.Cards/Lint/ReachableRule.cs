@@ -46,7 +46,7 @@ internal sealed class ReachableRule() : LintRule(19)
         {
             if (!ends[i] && flow.IsReached(i))
             {
-                card.Found.Add(LintMessages.DeadEnd(program.Ops[i].Span));
+                card.Found.Add(LintMessages.DeadEnd(program.Ops[i].Called?.At ?? program.Ops[i].Span));
                 return;
             }
         }

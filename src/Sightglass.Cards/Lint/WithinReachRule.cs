@@ -8,7 +8,7 @@ internal sealed class WithinReachRule() : LintRule(20)
 {
     public override void Check(LintContext card)
     {
-        foreach ((_, CardOp op, _, var places) in card.Ops())
+        foreach ((_, CardOp op, _, var places) in card.Ops(called: true))
         {
             foreach ((string name, IReadOnlyList<IReadOnlyList<string>> from) in NeedsOf(op))
             {
@@ -30,12 +30,17 @@ internal sealed class WithinReachRule() : LintRule(20)
             CardOp.Set set => set.Item,
             CardOp.Hold hold => hold.Item,
             CardOp.Read read => read.Item,
-            CardOp.LockAndTag locked => locked.Item,
+            CardOp.Protect protect => protect.Item,
             _ => null,
         };
         if (item is not null)
         {
             yield return (item.Candidates[0].Name, item.Candidates.Select(c => (IReadOnlyList<string>)c.Places).ToList());
+        }
+
+        if (op is CardOp.Protect { Place: { } where } signals)
+        {
+            yield return (signals.Protection.Name, [[where.Name]]);
         }
 
         foreach ((string, IReadOnlyList<IReadOnlyList<string>>) seen in ConditionWalk.Of(op) is { } condition ? ConditionWalk.Seen(condition) : [])
@@ -44,7 +49,7 @@ internal sealed class WithinReachRule() : LintRule(20)
         }
     }
 
-    private static Diagnostic Message(CardOp op, string name, string here, string where) => op is CardOp.Set or CardOp.LockAndTag or CardOp.Hold
+    private static Diagnostic Message(CardOp op, string name, string here, string where) => op is CardOp.Set or CardOp.Protect or CardOp.Hold
         ? LintMessages.OutOfReach(op.Span, name, here, where)
         : LintMessages.OutOfSight(op.Span, name, here, where);
 }

@@ -22,13 +22,13 @@ public static class Misstep
         ArgumentOutOfRangeException.ThrowIfGreaterThan(step, count);
         CardElement.Step gone = numbered.Steps.ElementAt(step - 1);
         HashSet<CardElement> with = new([gone, .. numbered.ListUnder(gone), .. NoticesOf(numbered, gone)], ReferenceEqualityComparer.Instance);
-        Card left = new Remover(with, step, count).Rewrite(numbered) with { Forgotten = [.. numbered.Forgotten, .. NamesOf(gone)] };
+        Card left = new Remover(with, step, count).Rewrite(numbered) with { Forgotten = [.. numbered.Forgotten, .. NamesOf([.. gone.Sentences, .. numbered.ListUnder(gone).SelectMany(i => i.Sentences)])] };
         return left.Steps.FirstOrDefault(s => s.Sentences.IsEmpty) is { } empty ? LeaveOut(left, empty.Number) : left;
     }
 
     /// <summary>What gives names that other steps use.</summary>
-    private static IEnumerable<Sentence> NamesOf(CardElement.Step step) =>
-        step.Sentences.SelectMany(s => s.WithInner()).Where(s => s.Operation is Operation.Read or Operation.AskProtection);
+    private static IEnumerable<Sentence> NamesOf(ImmutableArray<Sentence> sentences) =>
+        sentences.SelectMany(s => s.WithInner()).Where(s => s.Operation is Operation.Read or Operation.AskProtection or Operation.DoCard);
 
     /// <summary>The notices that stand before a step.</summary>
     public static ImmutableArray<CardElement.Notice> NoticesOf(Card card, CardElement.Step step)

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Programs;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
@@ -25,6 +26,7 @@ public sealed class CardNames
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(language);
         (Book, Language, Key, _reader) = (book, language, new NameKey(language.Small), new NamePhraseReader(language));
+        Library = new(this);
         _items = new(book.Items, Key);
         _places = new(book.Places, Key);
         _signs = new(book.Signs, Key);
@@ -41,6 +43,9 @@ public sealed class CardNames
     public CardLanguage Language { get; }
 
     public NameKey Key { get; }
+
+    /// <summary>The book's cards, for those that call others.</summary>
+    internal CardLibrary Library { get; }
 
     /// <summary>The items that a phrase means.</summary>
     /// <param name="phrase">The words.</param>

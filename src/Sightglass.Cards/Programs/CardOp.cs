@@ -23,11 +23,21 @@ public abstract record CardOp
     /// <summary>Who does it, or null for the one who holds the card.</summary>
     public Role? Person { get; init; }
 
+    /// <summary>For an operation of a card that this one calls: where it stands there. <see cref="Step"/> is then the step that calls.</summary>
+    public CalledStep? Called { get; init; }
+
+    /// <summary>The number of the step on the card where it is printed.</summary>
+    public int PrintedStep => Called?.Step ?? Step;
+
     /// <summary>Walks to a place.</summary>
     public sealed record Go(Place Place) : CardOp;
 
     /// <summary>Puts a control in a position; <see cref="Verb"/> says in which words.</summary>
-    public sealed record Set(ItemChoice Item, string Position, Sentences.Operation Verb) : CardOp;
+    public sealed record Set(ItemChoice Item, string Position, Sentences.Operation Verb) : CardOp
+    {
+        /// <summary>For a connection: what it is connected to.</summary>
+        public Item? Other { get; init; }
+    }
 
     /// <summary>
     /// Keeps a control in a position by hand and lets go again: for a time (<paramref name="Until"/> null), or until something shows and
@@ -56,8 +66,22 @@ public abstract record CardOp
 
     public sealed record GiveBack(Protection Protection) : CardOp;
 
-    /// <summary>Locks a control where it stands and hangs a tag on it.</summary>
-    public sealed record LockAndTag(ItemChoice Item) : CardOp;
+    /// <summary>
+    /// Sets a protection on an item or at a place (the other is null), or removes it again; <see cref="Verb"/> says in which words.
+    /// </summary>
+    public sealed record Protect(Protection Protection, ItemChoice? Item, Place? Place, bool Sets, Sentences.Operation Verb) : CardOp;
+
+    /// <summary>
+    /// Several people each begin at one of <paramref name="Branches"/>, which stand in order behind it, and do it at the same time until
+    /// each has come to a <see cref="Join"/>; then on at <paramref name="Next"/>.
+    /// </summary>
+    public sealed record Together(ImmutableArray<int> Branches, int Next) : CardOp;
+
+    /// <summary>The end of what one person does at the same time as others.</summary>
+    public sealed record Join : CardOp;
+
+    /// <summary>Takes another card in hand; its operations follow.</summary>
+    public sealed record Call(string Title, Binding? Binding) : CardOp;
 
     public sealed record Jump(int Target) : CardOp;
 

@@ -37,6 +37,9 @@ public sealed record CardProgram
     /// <summary>Names of numbers written down by <see cref="CardOp.Read"/>, by index.</summary>
     public ImmutableArray<WrittenName> Names { get; init; } = [];
 
+    /// <summary>How many people work at the same time somewhere in it; 0 where one step follows the other.</summary>
+    public int MostAtOnce => Ops.OfType<CardOp.Together>().Select(t => t.Branches.Length).DefaultIfEmpty(0).Max();
+
     /// <summary>How many counters <see cref="CardOp.Repeat"/> uses.</summary>
     public int Counters { get; init; }
 }

@@ -23,7 +23,7 @@ internal static class PlaceSettler
         {
             CardOp.Set set => set with { Item = Settle(set.Item, places) },
             CardOp.Read read => read with { Item = Settle(read.Item, places) },
-            CardOp.LockAndTag locked => locked with { Item = Settle(locked.Item, places) },
+            CardOp.Protect { Item: { } item } protect => protect with { Item = Settle(item, places) },
             CardOp.Hold hold => hold with { Item = Settle(hold.Item, places), Until = hold.Until is null ? null : Settle(hold.Until, places) },
             CardOp.Check check => check with { Condition = Settle(check.Condition, places) },
             CardOp.WaitUntil wait => wait with { Condition = Settle(wait.Condition, places) },

@@ -17,11 +17,13 @@ public static class ProgramListing
         text.AppendLine(CultureInfo.InvariantCulture, $"done when {(program.DoneWhen is null ? "always" : Words(program.DoneWhen))} for {program.StaysSoSeconds} s");
         for (int i = 0; i < program.Ops.Length; i++)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"{i}: [{program.Ops[i].Step}] {Words(program.Ops[i], program)}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"{i}: [{Number(program.Ops[i])}] {Words(program.Ops[i], program)}");
         }
 
         return text.ToString();
     }
+
+    private static string Number(CardOp op) => op.Called is { } called ? Number($"{op.Step}>{called.Step}") : Number($"{op.Step}");
 
     private static string Words(CardOp op, CardProgram program)
     {
@@ -39,7 +41,11 @@ public static class ProgramListing
             CardOp.Tell tell => $"tell {string.Join(", ", tell.Roles.Select(r => r.Name))}: {Words(tell.Text)}",
             CardOp.Ask ask => $"ask {ask.Role.Name} for {ask.Protection?.Name ?? "permission: " + ask.Control} " + Number($"at most {ask.AtMostSeconds} s else {ask.Else}"),
             CardOp.GiveBack back => $"give back {back.Protection.Name}",
-            CardOp.LockAndTag locked => $"lock and tag {locked.Item}",
+            CardOp.Protect { Protection.Sort: Book.Model.ProtectionSort.Locks, Sets: true } locked => $"lock and tag {locked.Item}",
+            CardOp.Protect protect => $"{(protect.Sets ? "set" : "remove")} {protect.Protection.Name} at {protect.Place?.Name ?? protect.Item!.ToString()}",
+            CardOp.Together together => $"together {string.Join(", ", together.Branches)} then {together.Next}",
+            CardOp.Join => "join",
+            CardOp.Call call => $"do card {call.Title}" + (call.Binding is { } bound ? $" ({bound.Variable} = {bound.Word})" : ""),
             CardOp.Jump jump => $"jump {jump.Target}",
             CardOp.If branch => $"if {Words(branch.Condition)} else {branch.Else}",
             CardOp.Repeat repeat => $"repeat until {Words(repeat.Until)} " + Number($"at most {repeat.Times} times every {repeat.EverySeconds} s back {repeat.Back} counter {repeat.Counter} else {repeat.Else}"),

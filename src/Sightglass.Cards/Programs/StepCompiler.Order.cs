@@ -12,6 +12,9 @@ internal sealed partial class StepCompiler
     {
         switch (sentence.Operation)
         {
+            case Operation.Jump or Operation.JumpToEnd when _apart:
+                Found.Add(CardMessages.LeavesOthers(sentence.Span));
+                break;
             case Operation.Jump:
                 _ops.Add(new CardOp.Jump(StepLabel(sentence.StepAt("step"))) { Step = _step, Span = sentence.Span, Person = _person });
                 break;
@@ -27,11 +30,17 @@ internal sealed partial class StepCompiler
             case Operation.Repeat:
                 Repeat(sentence);
                 break;
-            case Operation.AnyOrder or Operation.SameTime:
+            case Operation.AnyOrder:
                 InOrder(sentence, list);
+                break;
+            case Operation.SameTime:
+                AtTheSameTime(sentence, list);
                 break;
             case Operation.OneOf:
                 OneOf(sentence, list);
+                break;
+            case Operation.DoCard:
+                DoCard(sentence);
                 break;
         }
     }
@@ -76,7 +85,7 @@ internal sealed partial class StepCompiler
         int times = (sentence.Slots.GetValueOrDefault("count") as Slot.Count)?.Number ?? 1;
         double period = sentence.AmountAt("period") is null ? 0 : Seconds(sentence, "period");
         int back = from >= 0 ? StepLabel(first) : _endLabel;
-        int counter = Counters++;
+        int counter = _ops.NewCounter();
         Branch(sentence, otherwise => condition is null
             ? Nothing(sentence, otherwise)
             : new CardOp.Repeat(condition, times, period, back, counter, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
@@ -100,6 +109,43 @@ internal sealed partial class StepCompiler
                 }
             });
         }
+    }
+
+    /// <summary>Each line is one person's, and nobody has two.</summary>
+    private void AtTheSameTime(Sentence sentence, ImmutableArray<CardElement.ListItem> list)
+    {
+        if (!sentence.ActionsAt("actions").IsEmpty || _apart)
+        {
+            Found.Add(CardMessages.NotApart(sentence.Span));
+            return;
+        }
+
+        int[] labels = [.. list.Select(_ => _ops.NewLabel())];
+        int next = _ops.NewLabel();
+        HashSet<string> people = new(StringComparer.Ordinal);
+        _ops.Add(new CardOp.Together([.. labels], next) { Step = _step, Span = sentence.Span, Person = _person });
+        foreach ((int index, CardElement.ListItem item) in list.Index())
+        {
+            _ops.Place(labels[index]);
+            int from = _ops.Count;
+            WithPerson(item, () =>
+            {
+                _apart = true;
+                foreach (Sentence action in item.Sentences)
+                {
+                    Compile(action, []);
+                }
+
+                _ops.Add(new CardOp.Join() { Step = _step, Span = item.Span, Person = _person });
+                _apart = false;
+                if (item.Person is null || _person is null || !people.Add(_person.Name) || _ops.AnyByOther(from, _person))
+                {
+                    Found.Add(CardMessages.NotApart(item.Span));
+                }
+            });
+        }
+
+        _ops.Place(next);
     }
 
     /// <summary>The first whose condition holds is done, and no other; one without a condition is done when none before it was.</summary>

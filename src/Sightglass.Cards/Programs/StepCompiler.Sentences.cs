@@ -22,7 +22,7 @@ internal sealed partial class StepCompiler
             case Operation.Go:
                 Go(sentence);
                 break;
-            case Operation.Open or Operation.Close or Operation.Push or Operation.Start or Operation.StopMachine:
+            case Operation.Open or Operation.Close or Operation.Push or Operation.Start or Operation.StopMachine or Operation.Disconnect:
                 Set(sentence, _card.Language.Of(sentence.Operation)[0].Position!, sentence.Span);
                 break;
             case Operation.Turn when sentence.PhraseAt("position") is { } position:
@@ -31,12 +31,11 @@ internal sealed partial class StepCompiler
             case Operation.Hold or Operation.HoldUntil:
                 Hold(sentence);
                 break;
-            case Operation.LockAndTag:
-                if (sentence.PhraseAt("item") is { } locked && _resolver.Item(locked) is { } lockedItem)
-                {
-                    _ops.Add(new CardOp.LockAndTag(lockedItem) { Step = _step, Span = sentence.Span, Person = _person });
-                }
-
+            case Operation.Connect:
+                Connect(sentence);
+                break;
+            case Operation.LockAndTag or Operation.Unlock or Operation.Chock or Operation.Unchock or Operation.SetProtection or Operation.RemoveProtection:
+                CompileProtecting(sentence);
                 break;
             case Operation.Check or Operation.WaitUntil or Operation.Look or Operation.LookWhether or Operation.Read or Operation.Wait:
                 CompileLook(sentence);

@@ -18,29 +18,51 @@ internal sealed partial class StepCompiler
     private readonly ConditionCompiler _conditions;
     private readonly TextCompiler _texts;
     private readonly WrittenNames _written;
-    private readonly OpList _ops = new();
+    private readonly OpList _ops;
     private readonly Dictionary<int, int> _stepLabels = [];
     private readonly HashSet<int> _placed = [];
     private readonly Queue<Aside> _asides = new();
     private readonly List<Protection> _asked = [];
+    private readonly List<Fact> _mustNevers = [];
+    private readonly ImmutableArray<string> _titles;
     private int _endLabel;
     private int _step;
+
+    /// <summary>Whether what is compiled is done at the same time as what others do.</summary>
+    private bool _apart;
     private Role? _person;
 
     /// <param name="severity">How bad a sentence is that nothing runs yet.</param>
     public StepCompiler(Card card, NameResolver resolver, WrittenNames written, Severity severity)
+        : this(card, resolver, written, severity, new(), [card.Title])
     {
-        (_card, _resolver, _written) = (card, resolver, written);
+    }
+
+    private StepCompiler(Card card, NameResolver resolver, WrittenNames written, Severity severity, OpList ops, ImmutableArray<string> titles)
+    {
+        (_card, _resolver, _written, _ops, _titles) = (card, resolver, written, ops, titles);
         (_conditions, _texts, NotRunSeverity) = (new(resolver, written), new(resolver, written), severity);
     }
 
-    public int Counters { get; private set; }
+    public int Counters => _ops.Counters;
+
+    /// <summary>What the cards that this one calls must never let happen.</summary>
+    public IEnumerable<Fact> InheritedMustNevers => _mustNevers;
 
     private Severity NotRunSeverity { get; }
 
     private DiagnosticList Found => _resolver.Diagnostics;
 
     public ImmutableArray<CardOp> Compile()
+    {
+        CompileSteps();
+        _ops.Place(_endLabel);
+        _ops.Add(new CardOp.Done { Step = _step, Span = _card.Steps.LastOrDefault()?.Span ?? Span.None });
+        CompileAsides();
+        return _ops.Build();
+    }
+
+    private void CompileSteps()
     {
         foreach (CardElement.Step step in _card.Steps)
         {
@@ -53,15 +75,14 @@ internal sealed partial class StepCompiler
         {
             Compile(step);
         }
+    }
 
-        _ops.Place(_endLabel);
-        _ops.Add(new CardOp.Done { Step = _step, Span = _card.Steps.LastOrDefault()?.Span ?? Span.None });
+    private void CompileAsides()
+    {
         while (_asides.TryDequeue(out Aside? aside))
         {
             Compile(aside);
         }
-
-        return _ops.Build();
     }
 
     private void Compile(CardElement.Step step)
@@ -92,14 +113,19 @@ internal sealed partial class StepCompiler
             {
                 _asked.Add(protection);
             }
+            else if (sentence.Operation == Operation.DoCard)
+            {
+                Inherit(sentence);
+            }
         }
     }
 
     private void Compile(Aside aside)
     {
-        (_step, _person) = (aside.Step, aside.Person);
+        (_step, _person, _apart) = (aside.Step, aside.Person, aside.Apart);
         _ops.Place(aside.Label);
         Compile(aside.Action, []);
+        _apart = false;
         if (!Leaves(aside.Action))
         {
             _ops.Add(new CardOp.Jump(aside.Next) { Step = _step, Span = aside.Action.Span, Person = _person });
@@ -118,13 +144,16 @@ internal sealed partial class StepCompiler
 
         switch (action.Operation)
         {
+            case Operation.Jump or Operation.JumpToEnd when _apart:
+                Found.Add(CardMessages.LeavesOthers(action.Span));
+                return next;
             case Operation.Jump:
                 return StepLabel(action.StepAt("step"));
             case Operation.JumpToEnd:
                 return _endLabel;
             default:
                 int label = _ops.NewLabel();
-                _asides.Enqueue(new(label, next, action, _step, _person));
+                _asides.Enqueue(new(label, next, action, _step, _person, _apart));
                 return label;
         }
     }
@@ -169,5 +198,5 @@ internal sealed partial class StepCompiler
     }
 
     /// <summary>What is done if not, placed behind the last step.</summary>
-    private sealed record Aside(int Label, int Next, Sentence Action, int Step, Role? Person);
+    private sealed record Aside(int Label, int Next, Sentence Action, int Step, Role? Person, bool Apart);
 }

@@ -5,7 +5,7 @@ public static partial class EnglishForms
 {
     private const FormHints Operates = FormHints.Action | FormHints.Control;
 
-    private static IEnumerable<SentenceForm> Steps() => [.. Moves(), .. Operating(), .. Looking(), .. Saying(), .. Steering(), .. NotYet()];
+    private static IEnumerable<SentenceForm> Steps() => [.. Moves(), .. Operating(), .. Looking(), .. Saying(), .. Steering(), .. Protecting()];
 
     private static IEnumerable<SentenceForm> Moves() =>
     [
@@ -32,7 +32,8 @@ public static partial class EnglishForms
         new(Operation.Hold, FormPlace.Step, "Hold {item} at {position} for {limit:time}", "held {item} at {position} for {limit}", hints: Operates),
         new(Operation.HoldUntil, FormPlace.Step, "Hold {item} at {position} until {condition}, at most {limit:time}", "held {item} at {position} until {condition}",
             "held {item} at {position} for {limit}, and it did not come to be that {condition}", hints: Operates | FormHints.Limited),
-        new(Operation.LockAndTag, FormPlace.Step, "Lock and tag {item}", "locked and tagged {item}", hints: FormHints.Action),
+        new(Operation.Connect, FormPlace.Step, "Connect {item} to {other:item}", "connected {item} to {other}", position: "connected", hints: Operates),
+        new(Operation.Disconnect, FormPlace.Step, "Disconnect {item}", "disconnected {item}", position: "disconnected", hints: Operates),
     ];
 
     private static IEnumerable<SentenceForm> Looking() =>
@@ -66,20 +67,23 @@ public static partial class EnglishForms
         new(Operation.When, FormPlace.Step, "When {condition}, {action}"),
         new(Operation.AnyOrder, FormPlace.Step, "In any order:[ {actions}]"),
         new(Operation.OneOf, FormPlace.Step, "Do one of:[ {actions}]"),
-        new(Operation.SameTime, FormPlace.Step, "At the same time:[ {actions}]", hints: FormHints.NotRun),
+        new(Operation.SameTime, FormPlace.Step, "At the same time:[ {actions}]"),
         new(Operation.Repeat, FormPlace.Step, "Repeat steps {first:step} to {last:step} until {condition}[, at most {count} times][, every {period:time}]",
             "were done with steps {first} to {last}: {condition}", "went back to step {first}, as it was not so: {condition}", hints: FormHints.Looks | FormHints.Limited),
         new(Operation.Repeat, FormPlace.Step, "Repeat step {first:step} until {condition}[, at most {count} times][, every {period:time}]", "were done with step {first}: {condition}",
             "went back to step {first}, as it was not so: {condition}", hints: FormHints.Looks | FormHints.Limited),
-        new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\"[ with {letter:name} = {word:words}]", hints: FormHints.Action | FormHints.NotRun),
+        new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\"", "took the card \"{title}\"", hints: FormHints.Action),
+        new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\" with {letter:name} = {word:words}", "took the card \"{title}\" with {letter} = {word}", hints: FormHints.Action),
         new(Operation.Stop, FormPlace.Step, "Stop[, and tell {roles}][: {text}]", "stopped there", hints: FormHints.Leaves),
     ];
 
-    private static IEnumerable<SentenceForm> NotYet() =>
+    private static IEnumerable<SentenceForm> Protecting() =>
     [
-        new(Operation.Connect, FormPlace.Step, "Connect {item:words} to {other:words}", hints: FormHints.Action | FormHints.NotRun),
-        new(Operation.Disconnect, FormPlace.Step, "Disconnect {item:words}", hints: FormHints.Action | FormHints.NotRun),
-        new(Operation.Chock, FormPlace.Step, "Chock {item:words}", hints: FormHints.Action | FormHints.NotRun),
-        new(Operation.SetSignals, FormPlace.Step, "Set the blue signals at {place}", hints: FormHints.Action | FormHints.NotRun),
+        new(Operation.LockAndTag, FormPlace.Step, "Lock and tag {item}", "locked and tagged {item}", hints: FormHints.Action),
+        new(Operation.Unlock, FormPlace.Step, "Remove the lock and tag from {item}", "removed the lock and tag from {item}", hints: FormHints.Action),
+        new(Operation.Chock, FormPlace.Step, "Chock {item}", "chocked {item}", hints: FormHints.Action),
+        new(Operation.Unchock, FormPlace.Step, "Remove the chock from {item}", "removed the chock from {item}", hints: FormHints.Action),
+        new(Operation.SetProtection, FormPlace.Step, "Set {protection} at {place}", "set {protection} at {place}", hints: FormHints.Action),
+        new(Operation.RemoveProtection, FormPlace.Step, "Remove {protection} at {place}", "removed {protection} at {place}", hints: FormHints.Action),
     ];
 }

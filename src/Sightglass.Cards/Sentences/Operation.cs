@@ -49,6 +49,7 @@ public enum Operation
     AskProtection,
     GiveBack,
     LockAndTag,
+    Unlock,
     If,
     When,
     AnyOrder,
@@ -60,7 +61,9 @@ public enum Operation
     Connect,
     Disconnect,
     Chock,
-    SetSignals,
+    Unchock,
+    SetProtection,
+    RemoveProtection,
 
     // After another sentence of the same step.
     IfNot,

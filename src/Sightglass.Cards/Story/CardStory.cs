@@ -37,7 +37,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     private (Operation Operation, ImmutableArray<(string Gap, string Text)> Filled) Words(CardOp op, string? place, ReadOnlySpan<double> written) => op switch
     {
         CardOp.Go go => (Operation.Go, [("place", _words.Named(go.Place.Name))]),
-        CardOp.Set set => (set.Verb, [Item(set.Item, place), .. Position(set)]),
+        CardOp.Set set => (set.Verb, [Item(set.Item, place), .. Position(set), .. Other(set)]),
         CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", hold.Position), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
         CardOp.Check check => (Operation.Check, Seen(check.Condition, place)),
         CardOp.If branch => (Operation.If, Seen(branch.Condition, place)),
@@ -49,9 +49,12 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
         CardOp.Ask { Protection: { } wanted } ask => (Operation.AskProtection, [("role", _words.Named(ask.Role.Name)), ("protection", wanted.Name)]),
         CardOp.Ask ask => (Operation.AskPermission, [("role", _words.Named(ask.Role.Name)), Item(ask.Control!, place)]),
         CardOp.GiveBack back => (Operation.GiveBack, [("protection", back.Protection.Name)]),
-        CardOp.LockAndTag locked => (Operation.LockAndTag, [Item(locked.Item, place)]),
+        CardOp.Protect { Item: { } on } protect => (protect.Verb, [Item(on, place)]),
+        CardOp.Protect protect => (protect.Verb, [("protection", _words.Named(protect.Protection.Name)), ("place", _words.Named(protect.Place!.Name))]),
+        CardOp.Call { Binding: { } bound } call => (Operation.DoCard, [("title", call.Title), ("letter", bound.Variable), ("word", bound.Word)]),
+        CardOp.Call call => (Operation.DoCard, [("title", call.Title)]),
         CardOp.Jump jump => (Operation.Jump, [("step", StepAt(jump.Target))]),
-        CardOp.Repeat repeat => (Operation.Repeat, [("first", StepAt(repeat.Back)), ("last", Number(repeat.Step - 1)), .. Seen(repeat.Until, place)]),
+        CardOp.Repeat repeat => (Operation.Repeat, [("first", StepAt(repeat.Back)), ("last", Number(repeat.PrintedStep - 1)), .. Seen(repeat.Until, place)]),
         CardOp.Stop => (Operation.Stop, []),
         _ => (Operation.Unread, []),
     };
@@ -59,6 +62,8 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     private (string, string) Item(ItemChoice item, string? place) => ("item", _words.Named(item.At(place).Name));
 
     private static ImmutableArray<(string, string)> Position(CardOp.Set set) => set.Verb == Operation.Turn ? [("position", set.Position)] : [];
+
+    private ImmutableArray<(string, string)> Other(CardOp.Set set) => set.Other is { } other ? [("other", _words.Named(other.Name))] : [];
 
     private ImmutableArray<(string, string)> Seen(Condition? condition, string? place) =>
         condition is null ? [] : [("condition", _words.Say(condition is Condition.OneInReach one ? At(one, place) : condition))];
@@ -81,7 +86,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     private static string Said(TextTemplate text, ReadOnlySpan<double> written) =>
         written.IsEmpty && text.Parts.Any(p => p is TextPart.Value) ? "…" : text.Say(written);
 
-    private string StepAt(int op) => Number(program.Ops[op].Step);
+    private string StepAt(int op) => Number(program.Ops[op].PrintedStep);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -97,12 +102,13 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
             CardOp.Hold hold => hold.Else,
             _ => -1,
         };
-        if (target < 0 || program.Ops[target].Step == op.Step || language.Of(Operation.Jump).FirstOrDefault() is not { } jump)
+        bool same = target >= 0 && program.Ops[target].Called?.Depth == op.Called?.Depth;
+        if (target < 0 || (same && program.Ops[target].PrintedStep == op.PrintedStep) || language.Of(Operation.Jump).FirstOrDefault() is not { } jump)
         {
             return "";
         }
 
-        Operation kind = program.Ops[target] is CardOp.Done ? Operation.JumpToEnd : Operation.Jump;
+        Operation kind = program.Ops[target] is CardOp.Done || !same ? Operation.JumpToEnd : Operation.Jump;
         string past = language.Of(kind).FirstOrDefault()?.Past ?? jump.Past;
         return $" {language.Small.And} {Fill(past, [("step", StepAt(target))])}";
     }

@@ -17,7 +17,7 @@ internal static class CaseText
 
         foreach (JournalEntry entry in story.Journal)
         {
-            output.WriteLine($"{Clock.Text(entry.Time),9}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
+            output.WriteLine(StoryLine.Text(entry));
         }
 
         output.WriteLine($"  hash {story.Outcome.Hash:x16}; {BuildName.Text}");

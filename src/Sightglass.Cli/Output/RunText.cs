@@ -15,7 +15,7 @@ internal static class RunText
         output.WriteLine($"{request.Plan.Book.Title}{road}: {request.StartName}, seed {request.Seed}, case {request.Case}{(request.Title is null ? "" : $"; card: {request.Title}")}");
         foreach (JournalEntry entry in result.Journal)
         {
-            output.WriteLine($"{Clock.Text(entry.Time),9}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
+            output.WriteLine(StoryLine.Text(entry));
         }
 
         if (result.Recorder.Columns.Count > 0 && result.Recorder.Rows.Count > 0)

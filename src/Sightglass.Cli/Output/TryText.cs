@@ -81,7 +81,7 @@ internal static class TryText
         output.WriteLine($"    {Least(failure)}");
         foreach (JournalEntry entry in failure.Story.Journal)
         {
-            output.WriteLine($"    {Clock.Text(entry.Time),8}  {(entry.Step > 0 ? $"{entry.Step}." : ""),-4}{entry.Text}");
+            output.WriteLine($"   {StoryLine.Text(entry)}");
         }
 
         output.WriteLine($"    Told in full: try \"{result.Request.Card.Title}\" -s \"{result.Trial.Setup.Start.Situation.Name}\" --seed {result.Trial.Seed} --case {first}");

@@ -29,6 +29,7 @@ internal static class TrialPage
         .failure>b{font:500 var(--t-number)/1 var(--sans)}.failure>b i{font:400 var(--t-ui)/1 var(--sans);color:var(--bad);margin-left:8px}.failure h3{font:600 1.0625rem/1.4 var(--serif)}
         @media(max-width:860px){.top{grid-template-columns:1fr;gap:20px}.steps li{grid-template-columns:96px 1fr}.failure{grid-template-columns:1fr}}
         .story{font:400 var(--t-ui)/1.5 var(--sans);margin-top:8px}.story td{padding:1px 14px 1px 0;vertical-align:top}
+        .story .called{padding-left:24px}
         .truth{color:var(--truth)}
         .steps.plain li{grid-template-columns:1fr}.top .chart{max-width:300px}
         @page{margin:14mm}
@@ -126,7 +127,7 @@ internal static class TrialPage
             foreach (JournalEntry entry in failure.Story.Journal)
             {
                 page.Append(entry.Kind == JournalKind.Truth ? "<tr class=\"truth\"><td class=\"num\">" : "<tr><td class=\"num\">");
-                page.Append(TrialWords.Clock(entry.Time)).Append("</td><td>").Append(entry.Step > 0 ? entry.Step : "").Append("</td><td>").Append(Html.Text(entry.Text)).Append("</td></tr>");
+                page.Append(TrialWords.Clock(entry.Time)).Append("</td><td>").Append(entry.Step > 0 ? entry.Step : "").Append(entry.Depth > 0 ? "</td><td class=\"called\">" : "</td><td>").Append(Html.Text(entry.Text)).Append("</td></tr>");
             }
 
             page.Append("</table></div></div>");

@@ -88,7 +88,7 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     /// <summary>The item's own, then those of the place, the gravest first; none twice.</summary>
     private ImmutableArray<Caution> Cautions =>
-        [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name)).Select(h => h.Caution))
+        [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name) || (Item is { } item && h.Items.Contains(item.Name))).Select(h => h.Caution))
             .DistinctBy(c => c.Text).OrderByDescending(c => c.Word)];
 
     private IEnumerable<(string Medium, string Words)> Legend => MediumMark.Legend.Where(m => Book.Systems.Values.Any(s => s.Medium == m.Medium));

@@ -42,6 +42,20 @@ public sealed class EventAgenda
         return first;
     }
 
+    /// <summary>When the first entry of a kind and number comes; null where there is none.</summary>
+    public SimTime? TimeOf(AgendaKind kind, int id)
+    {
+        foreach (AgendaEntry entry in Entries)
+        {
+            if (entry.Kind == kind && entry.Id == id)
+            {
+                return entry.Time;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Removes every entry of a kind and number.</summary>
     public void Remove(AgendaKind kind, int id)
     {

@@ -15,6 +15,9 @@ public enum JournalKind
     /// <summary>The plant changed by itself in a way that is noticed.</summary>
     Plant,
 
+    /// <summary>Somebody met a danger: injured by it, or told to heed it.</summary>
+    Hazard,
+
     /// <summary>Hidden truth: for the instructor and the evaluation alone.</summary>
     Truth,
 

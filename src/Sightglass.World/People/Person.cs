@@ -23,6 +23,9 @@ public sealed class Person
     /// <summary>Protections held, a bit each in the order of the book's names.</summary>
     public ulong Protections { get; set; }
 
+    /// <summary>Number of the hazard that he was told of last, so that it is told once; −1: none.</summary>
+    internal int Heeded { get; set; } = -1;
+
     /// <summary>Controls he was given permission for, by item name.</summary>
     public HashSet<string> Permissions { get; } = new(StringComparer.Ordinal);
 
@@ -30,7 +33,7 @@ public sealed class Person
     [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(Role))]
     internal void Take(int id, Role role, int place)
     {
-        (Id, Role, Place, WalkingTo, Walked, Protections) = (id, role, place, -1, 0, 0);
+        (Id, Role, Place, WalkingTo, Walked, Protections, Heeded) = (id, role, place, -1, 0, 0, -1);
         Permissions.Clear();
     }
 }

@@ -24,9 +24,9 @@ public sealed partial class CardRun
                 return;
             }
 
-            CardOp op = _program!.Ops[_next];
+            CardOp op = _program!.Ops[_at.Next];
             Step = op.Step;
-            _actor = (op.Person is { } role ? FindPerson(role) ?? _holder : _holder).Id;
+            _at.Actor = (op.Person is { } role ? FindPerson(role) ?? _holder : _holder).Id;
             if (Begin(op))
             {
                 return;
@@ -38,14 +38,14 @@ public sealed partial class CardRun
     /// <returns>True when it takes time: the agenda or a sentinel goes on with it.</returns>
     private bool Begin(CardOp op)
     {
-        Person person = _world.People[_actor];
+        Person person = _world.People[_at.Actor];
         switch (op)
         {
             case CardOp.Go go:
                 return Walk(person, go.Place);
             case CardOp.Set set:
-                return Reach(person, set.Item.At(PlaceName(person)), operate: true) is { } item && Busy(item.OperateSeconds);
-            case CardOp.Check or CardOp.Look or CardOp.Read or CardOp.If:
+                return Reach(person, set.Item.At(PlaceName(person)), operate: true) is not { } item || Busy(item.OperateSeconds);
+            case CardOp.Check or CardOp.Look or CardOp.Read or CardOp.If or CardOp.Call:
                 return Busy(_world.HumanTimes.Look);
             case CardOp.Repeat repeat:
                 return Busy(_world.HumanTimes.Look, repeat);
@@ -58,13 +58,17 @@ public sealed partial class CardRun
             case CardOp.Tell:
                 return Busy(_world.HumanTimes.Tell);
             case CardOp.Ask ask:
-                return Busy(Math.Min(_world.HumanTimes.Tell + _world.HumanTimes.Answer, ask.AtMostSeconds));
+                return Ask(ask);
             case CardOp.GiveBack:
                 return Busy(_world.HumanTimes.Tell);
-            case CardOp.LockAndTag:
-                return Busy(30);
+            case CardOp.Protect protect:
+                return Protect(person, protect);
+            case CardOp.Together together:
+                return Together(together);
+            case CardOp.Join:
+                return Join();
             case CardOp.Jump jump:
-                _next = jump.Target;
+                _at.Next = jump.Target;
                 return false;
             case CardOp.Stop stop:
                 End(OutcomeKind.Stopped, stop.Text.Say(_written));
@@ -80,17 +84,21 @@ public sealed partial class CardRun
     /// <summary>What an operation does when its time is over.</summary>
     private void Complete(CardOp op)
     {
-        Person person = _world.People[_actor];
+        Person person = _world.People[_at.Actor];
         switch (op)
         {
             case CardOp.Go:
                 Story(JournalKind.Deed);
-                _next++;
+                _at.Next++;
                 break;
             case CardOp.Set set:
                 Story(JournalKind.Deed);
                 Move(person, set.Item.At(PlaceName(person)), set.Position);
-                _next++;
+                _at.Next++;
+                break;
+            case CardOp.Call:
+                Story(JournalKind.Deed);
+                _at.Next++;
                 break;
             case CardOp.Check check:
                 Branch(check.Condition, check.Else);
@@ -101,7 +109,7 @@ public sealed partial class CardRun
             case CardOp.Look look:
                 bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.AsSpan().Contains(PlaceName(person) ?? "");
                 Story(JournalKind.Finding, seen);
-                _next = seen ? _next + 1 : look.Else;
+                _at.Next = seen ? _at.Next + 1 : look.Else;
                 break;
             case CardOp.Read read:
                 ReadOff(person, read);
@@ -111,25 +119,29 @@ public sealed partial class CardRun
                 break;
             case CardOp.WaitUntil wait:
                 Story(JournalKind.Finding);
-                _next++;
+                _at.Next++;
                 break;
             case CardOp.Hold hold:
-                Move(person, hold.Item.At(PlaceName(person)), _heldFrom);
-                _next++;
+                Move(person, hold.Item.At(PlaceName(person)), _at.HeldFrom);
+                _at.Next++;
                 break;
             case CardOp.Tell tell:
                 Story(JournalKind.Said);
-                _next++;
+                _at.Next++;
                 break;
             case CardOp.Ask ask:
                 Answer(person, ask);
                 break;
             case CardOp.GiveBack back:
-                person.Protections &= ~(1UL << ProtectionNumber(back.Protection));
-                _next++;
+                Story(JournalKind.Said);
+                _at.Next++;
+                _world.GiveBack(person, back.Protection);
+                break;
+            case CardOp.Protect protect:
+                Protected(person, protect);
                 break;
             default:
-                _next++;
+                _at.Next++;
                 break;
         }
     }
@@ -140,17 +152,15 @@ public sealed partial class CardRun
         Story(JournalKind.Finding, held: false);
         if (op is CardOp.Hold hold)
         {
-            Person person = _world.People[_actor];
-            Move(person, hold.Item.At(PlaceName(person)), _heldFrom);
-            _next = hold.Else;
+            Person person = _world.People[_at.Actor];
+            Move(person, hold.Item.At(PlaceName(person)), _at.HeldFrom);
+            _at.Next = hold.Else;
         }
         else if (op is CardOp.WaitUntil wait)
         {
-            _next = wait.Else;
+            _at.Next = wait.Else;
         }
     }
-
-    private string _heldFrom = "";
 
     private CardStory? _story;
 
@@ -160,7 +170,8 @@ public sealed partial class CardRun
         if (_world.Journal is not null)
         {
             _story ??= new(_program!, EnglishForms.Language);
-            _world.Note(kind, _story.Tell(_next, held, PlaceName(_world.People[_actor]), _written, shown), Step);
+            CardOp op = _program!.Ops[_at.Next];
+            _world.Note(kind, _story.Tell(_at.Next, held, PlaceName(_world.People[_at.Actor]), _written, shown), op.PrintedStep, op.Called?.Depth ?? 0);
         }
     }
 
@@ -168,8 +179,8 @@ public sealed partial class CardRun
 
     private bool Busy(double seconds)
     {
-        _halfway = true;
-        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(seconds), AgendaKind.Person, _actor));
+        _at.Halfway = true;
+        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(seconds), AgendaKind.Person, _at.Actor));
         return true;
     }
 
@@ -189,7 +200,7 @@ public sealed partial class CardRun
             return true;
         }
 
-        _halfway = true;
+        _at.Halfway = true;
         _world.StartWalk(person, to);
         return true;
     }
@@ -215,7 +226,18 @@ public sealed partial class CardRun
             return null;
         }
 
-        return item;
+        if (operate && _world.IsLocked(item))
+        {
+            End(OutcomeKind.Failed, _margins.Say("{0} is locked and tagged", item.Name));
+            return null;
+        }
+
+        if (operate)
+        {
+            _world.Touch(person, item);
+        }
+
+        return Ended == OutcomeKind.Running ? item : null;
     }
 
     private void Move(Person person, Item item, string position)
@@ -234,7 +256,7 @@ public sealed partial class CardRun
             return true;
         }
 
-        _heldFrom = item.Positions[(int)_world.GetSlot(_world.Plan.Items[item.Name].Position!.Value)];
+        _at.HeldFrom = item.Positions[(int)_world.GetSlot(_world.Plan.Items[item.Name].Position!.Value)];
         Move(person, item, hold.Position);
         return hold.Until is null ? Busy(hold.Seconds) : WaitUntil(hold.Until, hold.Seconds);
     }
@@ -242,14 +264,14 @@ public sealed partial class CardRun
     private bool WaitUntil(Condition condition, double atMost)
     {
         Signal margin = Margin(condition);
-        _halfway = true;
-        if (_world.Watch(Sentinel.Wait, margin) >= 0)
+        _at.Halfway = true;
+        if (_world.Watch(_at.Wait, margin) >= 0)
         {
-            _world.StopWatching(Sentinel.Wait);
+            _world.StopWatching(_at.Wait);
             return Busy(_world.HumanTimes.Look);
         }
 
-        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(atMost), AgendaKind.Deadline, 0));
+        _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(atMost), AgendaKind.Deadline, _at.Wait));
         return true;
     }
 
@@ -257,7 +279,7 @@ public sealed partial class CardRun
     {
         bool holds = Holds(condition);
         Story(JournalKind.Finding, holds);
-        _next = holds ? _next + 1 : otherwise;
+        _at.Next = holds ? _at.Next + 1 : otherwise;
     }
 
     private void ReadOff(Person person, CardOp.Read read)
@@ -266,7 +288,7 @@ public sealed partial class CardRun
         {
             _written[read.Name] = value;
             Story(JournalKind.Finding, shown: _world.Journal is null ? null : QuantityFormat.Text(value, item.Reading!.Unit, item.Reading.Resolution));
-            _next++;
+            _at.Next++;
         }
     }
 
@@ -276,27 +298,27 @@ public sealed partial class CardRun
         if (Holds(repeat.Until))
         {
             counter = 0;
-            _next++;
+            _at.Next++;
         }
         else if (++counter >= repeat.Times)
         {
             counter = 0;
-            _next = repeat.Else;
+            _at.Next = repeat.Else;
         }
         else
         {
             _roundBegan = _world.Now;
-            _next = repeat.Back;
+            _at.Next = repeat.Back;
         }
     }
 
     private void Answer(Person person, CardOp.Ask ask)
     {
-        bool granted = _world.HumanTimes.Tell + _world.HumanTimes.Answer <= ask.AtMostSeconds;
+        bool granted = _at.AnswersAfter <= ask.AtMostSeconds;
         Story(JournalKind.Said, granted);
         if (granted && ask.Protection is { } protection)
         {
-            person.Protections |= 1UL << ProtectionNumber(protection);
+            _world.Grant(person, protection);
         }
 
         if (granted && ask.Control is { } control)
@@ -304,23 +326,7 @@ public sealed partial class CardRun
             person.Permissions.Add(control.At(PlaceName(person)).Name);
         }
 
-        _next = granted ? _next + 1 : ask.Else;
-    }
-
-    private int ProtectionNumber(Protection protection)
-    {
-        int number = 0;
-        foreach ((string name, _) in _world.Plan.Book.Protections)
-        {
-            if (name == protection.Name)
-            {
-                break;
-            }
-
-            number++;
-        }
-
-        return number;
+        _at.Next = granted ? _at.Next + 1 : ask.Else;
     }
 
     /// <summary>The last step is done: is the result there, and does it stay?</summary>
@@ -330,6 +336,12 @@ public sealed partial class CardRun
         if (_program!.DoneWhen is not { } done)
         {
             End(OutcomeKind.Done, "");
+            return;
+        }
+
+        if (_world.NotGivenBack() is { } kept)
+        {
+            End(OutcomeKind.Failed, _margins.Say("protection was not given back: {0}", kept.Name));
             return;
         }
 

@@ -8,12 +8,14 @@ public sealed partial class CardRun
 {
     internal CardRunSnapshot Save() => new(
         _program is null ? null : NameOf(_program),
-        _next, _halfway, _actor, _roundBegan.Ticks, _judging, _noticing, _heldFrom, Step, BeganAt.Ticks, [.. _written], [.. _counters], Ended, Mechanism, EndedAt.Ticks);
+        [.. _strands.Select(s => new StrandSnapshot(s.Active, s.Next, s.Halfway, s.Actor, s.HeldFrom, s.AnswersAfter))],
+        _roundBegan.Ticks, _judging, _noticing, Step, BeganAt.Ticks, [.. _written], [.. _counters], Ended, Mechanism, EndedAt.Ticks);
 
     internal void Restore(World world, CardRunSnapshot saved)
     {
         Clear();
         _world = world;
+        Prepare();
         _holder = FindPerson(_choices[0].Program.For.Length > 0 ? _choices[0].Program.For[0] : null)!;
         if (saved.Program is not null)
         {
@@ -21,7 +23,14 @@ public sealed partial class CardRun
             _program = _choices[_choice].Program;
         }
 
-        (_next, _halfway, _actor, _judging, _noticing, _heldFrom) = (saved.Next, saved.Halfway, saved.Actor, saved.Judging, saved.Noticing, saved.HeldFrom);
+        foreach ((int number, StrandSnapshot s) in saved.Strands.Index())
+        {
+            Strand strand = _strands[number];
+            (strand.Active, strand.Next, strand.Halfway, strand.Actor, strand.HeldFrom, strand.AnswersAfter) = (s.Active, s.Next, s.Halfway, s.Actor, s.HeldFrom, s.AnswersAfter);
+        }
+
+        _at = _strands[0];
+        (_judging, _noticing) = (saved.Judging, saved.Noticing);
         (_roundBegan, BeganAt, EndedAt) = (new(saved.RoundBegan), new(saved.BeganAt), new(saved.EndedAt));
         (Step, Ended, Mechanism) = (saved.Step, saved.Ended, saved.Mechanism);
         saved.Written.CopyTo(_written);
@@ -37,7 +46,10 @@ public sealed partial class CardRun
     {
         >= Sentinel.MustNever => _world.Plan.Facts[_program!.MustNever[owner - Sentinel.MustNever].Name],
         Sentinel.Stay => _margins.Broken(_world.Plan, _program!.DoneWhen!),
-        _ when _program is null => Margin(_choices[0].Program.UseWhen!),
-        _ => Margin(_program.Ops[_next] is CardOp.Hold hold ? hold.Until! : ((CardOp.WaitUntil)_program.Ops[_next]).Condition),
+        _ when _program is null => Margin(_choices[0].Program.UseWhen!, _strands[0]),
+        _ => MarginOf(_strands[owner - Sentinel.Wait]),
     };
+
+    private Signal MarginOf(Strand strand) =>
+        Margin(_program!.Ops[strand.Next] is CardOp.Hold hold ? hold.Until! : ((CardOp.WaitUntil)_program.Ops[strand.Next]).Condition, strand);
 }

@@ -23,12 +23,11 @@ public sealed partial class CardRun
     private readonly int[] _counters;
     private World _world = null!;
     private Person _holder = null!;
-    private readonly ImmutableArray<ProgramLooks> _looks;
+    private ImmutableArray<ProgramLooks> _looks = [];
     private CardProgram? _program;
     private int _choice;
-    private int _next;
-    private bool _halfway;
-    private int _actor;
+    private readonly Strand[] _strands;
+    private Strand _at;
     private SimTime _roundBegan;
     private bool _judging;
     private bool _noticing;
@@ -47,10 +46,11 @@ public sealed partial class CardRun
         }
 
         _choices = choices;
-        _looks = [.. choices.Select(c => new ProgramLooks(c.Program))];
         _margins = margins ?? new();
         _written = new double[choices.Max(c => c.Program.Names.Length)];
         _counters = new int[choices.Max(c => c.Program.Counters)];
+        _strands = [.. Enumerable.Range(0, 1 + choices.Max(c => c.Program.MostAtOnce)).Select(n => new Strand(n))];
+        _at = _strands[0];
     }
 
     /// <summary>Whether the world rests when the card has ended: so for trials; a lesson goes on.</summary>
@@ -80,31 +80,38 @@ public sealed partial class CardRun
     {
         Clear();
         _world = world;
-        if (!_prepared)
-        {
-            _margins.Prepare(world.Plan, _choices, _written);
-            _prepared = true;
-        }
-
+        Prepare();
         CardProgram any = _choices[0].Program;
         _holder = FindPerson(any.For.Length > 0 ? any.For[0] : null) ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
         world.Agenda.Add(new(world.Now, AgendaKind.Person, _holder.Id));
         world.Agenda.Add(new(world.Now + SimTime.FromSeconds(world.HumanTimes.LongestRun), AgendaKind.Deadline, 1));
-        _actor = _holder.Id;
+        (_at.Actor, _at.Active) = (_holder.Id, true);
+    }
+
+    /// <summary>Makes once what every run of this card on this plan needs.</summary>
+    private void Prepare()
+    {
+        if (!_prepared)
+        {
+            _margins.Prepare(_world.Plan, _choices, _written);
+            _looks = [.. _choices.Select(c => new ProgramLooks(c.Program, _world.MayInjure))];
+            _prepared = true;
+        }
     }
 
     /// <summary>Whether the machine must be in view for what comes when a person has finished what he was at.</summary>
     internal bool Looks(Person person) =>
-        Ended == OutcomeKind.Running && person.Id == _actor && (_program is null || _looks[_choice].Needed(_next, _halfway));
+        Ended == OutcomeKind.Running && StrandOf(person) is { } strand && (_program is null || _looks[_choice].Needed(strand.Next, strand.Halfway));
 
     /// <summary>A person has finished what he was at.</summary>
     internal void Resume(Person person)
     {
-        if (Ended != OutcomeKind.Running || person.Id != _actor)
+        if (Ended != OutcomeKind.Running || StrandOf(person) is not { } strand)
         {
             return;
         }
 
+        _at = strand;
         if (_program is null)
         {
             if (!Choose())
@@ -112,10 +119,10 @@ public sealed partial class CardRun
                 return;
             }
         }
-        else if (_halfway)
+        else if (_at.Halfway)
         {
-            _halfway = false;
-            Complete(_program.Ops[_next]);
+            _at.Halfway = false;
+            Complete(_program.Ops[_at.Next]);
         }
 
         Proceed();
@@ -139,10 +146,11 @@ public sealed partial class CardRun
         }
         else
         {
-            _world.StopWatching(Sentinel.Wait);
-            _world.Agenda.Remove(AgendaKind.Deadline, 0);
-            SimTime reacts = SimTime.FromSeconds(_world.People[_actor].Role.ReactionSeconds);
-            _world.Agenda.Add(new(_world.Now + reacts, AgendaKind.Person, _actor));
+            Strand waiting = _strands[owner - Sentinel.Wait];
+            _world.StopWatching(owner);
+            _world.Agenda.Remove(AgendaKind.Deadline, waiting.Wait);
+            SimTime reacts = SimTime.FromSeconds(_world.People[waiting.Actor].Role.ReactionSeconds);
+            _world.Agenda.Add(new(_world.Now + reacts, AgendaKind.Person, waiting.Actor));
         }
     }
 
@@ -168,9 +176,10 @@ public sealed partial class CardRun
         }
         else
         {
-            _world.StopWatching(Sentinel.Wait);
-            _halfway = false;
-            GiveUp(_program!.Ops[_next]);
+            _at = _strands[id - Sentinel.Wait];
+            _world.StopWatching(_at.Wait);
+            _at.Halfway = false;
+            GiveUp(_program!.Ops[_at.Next]);
             Proceed();
         }
     }
@@ -178,7 +187,7 @@ public sealed partial class CardRun
     /// <summary>Takes the program whose sign is seen. Until the card is to be used, waits for that.</summary>
     private bool Choose()
     {
-        if (_choices[0].Program.UseWhen is { } any && _world.Watch(Sentinel.Wait, Margin(any)) < 0)
+        if (_choices[0].Program.UseWhen is { } any && _world.Watch(_at.Wait, Margin(any)) < 0)
         {
             if (!_noticing)
             {
@@ -189,7 +198,7 @@ public sealed partial class CardRun
             return false;
         }
 
-        _world.StopWatching(Sentinel.Wait);
+        _world.StopWatching(_at.Wait);
         _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
         for (int i = 0; i < _choices.Length && _program is null; i++)
         {
@@ -216,12 +225,38 @@ public sealed partial class CardRun
             }
         }
 
-        return true;
+        _world.MeetHazards();
+        return Ended == OutcomeKind.Running;
+    }
+
+    /// <summary>A hazard has bitten somebody: what the card brought about is not safe, whatever else it does.</summary>
+    internal void Harm(string mechanism)
+    {
+        if (Ended == OutcomeKind.Running && _program is not null)
+        {
+            End(OutcomeKind.Failed, mechanism);
+        }
+    }
+
+    /// <summary>What a person is at, or null for somebody who has no part in it now.</summary>
+    private Strand? StrandOf(Person person)
+    {
+        foreach (Strand strand in _strands)
+        {
+            if (strand.Active && strand.Actor == person.Id)
+            {
+                return strand;
+            }
+        }
+
+        return null;
     }
 
     private bool Holds(Condition condition) => _world.Value(Margin(condition)) >= 0;
 
-    private Signal Margin(Condition condition) => _margins.Of(_world.Plan, condition, _world.People[_actor].Place, _written);
+    private Signal Margin(Condition condition) => Margin(condition, _at);
+
+    private Signal Margin(Condition condition, Strand strand) => _margins.Of(_world.Plan, condition, _world.People[strand.Actor].Place, _written);
 
     private Person? FindPerson(Role? role)
     {
@@ -241,7 +276,13 @@ public sealed partial class CardRun
     {
         Array.Clear(_written);
         Array.Clear(_counters);
-        (_program, _next, _halfway, _judging, _noticing, _heldFrom) = (null, 0, false, false, false, "");
+        foreach (Strand strand in _strands)
+        {
+            strand.Clear();
+        }
+
+        _at = _strands[0];
+        (_program, _judging, _noticing) = (null, false, false);
         (_roundBegan, BeganAt, EndedAt) = (SimTime.Zero, SimTime.Zero, SimTime.Zero);
         (Ended, Mechanism, Step) = (OutcomeKind.Running, "", 0);
         _story = null;
@@ -252,13 +293,20 @@ public sealed partial class CardRun
         Ended = kind;
         Mechanism = mechanism;
         EndedAt = _world.Now;
-        _world.StopWatching(Sentinel.Wait);
         _world.StopWatching(Sentinel.Stay);
-        _world.Agenda.Remove(AgendaKind.Deadline, 0);
+        foreach (Strand strand in _strands)
+        {
+            if (strand.Active)
+            {
+                _world.StopWatching(strand.Wait);
+                _world.Agenda.Remove(AgendaKind.Deadline, strand.Wait);
+                _world.Agenda.Remove(AgendaKind.Person, strand.Actor);
+            }
+        }
+
         _world.Agenda.Remove(AgendaKind.Deadline, 1);
         _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
         _world.Agenda.Remove(AgendaKind.Stay, 0);
-        _world.Agenda.Remove(AgendaKind.Person, _actor);
         if (RestAtEnd)
         {
             _world.Limit = _world.Now;

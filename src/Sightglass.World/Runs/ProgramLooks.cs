@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Book.Model;
 using Sightglass.Cards.Programs;
 
 namespace Sightglass.World.Runs;
@@ -12,15 +13,17 @@ internal sealed class ProgramLooks
     private readonly bool[] _beginning;
     private readonly bool[] _ending;
 
-    public ProgramLooks(CardProgram program)
+    /// <param name="program">Of one binding.</param>
+    /// <param name="injures">Whether touching an item may injure under a condition of the machine.</param>
+    public ProgramLooks(CardProgram program, Func<Item, bool> injures)
     {
         ImmutableArray<CardOp> ops = program.Ops;
         _beginning = new bool[ops.Length];
         _ending = new bool[ops.Length];
         for (int i = 0; i < ops.Length; i++)
         {
-            _beginning[i] = Begins(ops, i);
-            _ending[i] = !EndsBlind(ops[i]) || i + 1 >= ops.Length || Begins(ops, i + 1);
+            _beginning[i] = Begins(ops, i, injures);
+            _ending[i] = !EndsBlind(ops[i]) || i + 1 >= ops.Length || Begins(ops, i + 1, injures);
         }
     }
 
@@ -29,15 +32,21 @@ internal sealed class ProgramLooks
     public bool Needed(int next, bool halfway) => halfway ? _ending[next] : _beginning[next];
 
     private static bool EndsBlind(CardOp op) =>
-        op is CardOp.Go or CardOp.Set or CardOp.WaitFor or CardOp.WaitUntil or CardOp.Hold or CardOp.Tell or CardOp.GiveBack or CardOp.LockAndTag;
+        op is CardOp.Go or CardOp.Set or CardOp.WaitFor or CardOp.WaitUntil or CardOp.Hold or CardOp.Tell or CardOp.Call;
 
-    private static bool Begins(ImmutableArray<CardOp> ops, int at)
+    private static bool Begins(ImmutableArray<CardOp> ops, int at, Func<Item, bool> injures)
     {
         for (int jumps = 0; jumps < ops.Length; jumps++)
         {
             if (ops[at] is not CardOp.Jump jump)
             {
-                return ops[at] is CardOp.WaitUntil or CardOp.Hold { Until: not null } or CardOp.Done;
+                return ops[at] switch
+                {
+                    CardOp.WaitUntil or CardOp.Hold { Until: not null } or CardOp.Done or CardOp.Together or CardOp.Join => true,
+                    CardOp.Set set => set.Item.Candidates.Any(injures),
+                    CardOp.Hold hold => hold.Item.Candidates.Any(injures),
+                    _ => false,
+                };
             }
 
             at = jump.Target;

@@ -37,6 +37,7 @@ public sealed class SituationStart
     {
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(draws);
+        world.UseAnswers(Situation.Answers, draws.Seed, draws.Case);
         foreach (BoundStart start in _starts)
         {
             start.Draw(world, draws);

@@ -4,5 +4,5 @@ namespace Sightglass.World.Snapshots;
 
 /// <summary>How far a card has come; times in ticks.</summary>
 public sealed record CardRunSnapshot(
-    string? Program, int Next, bool Halfway, int Actor, long RoundBegan, bool Judging, bool Noticing, string HeldFrom, int Step, long BeganAt,
+    string? Program, ImmutableArray<StrandSnapshot> Strands, long RoundBegan, bool Judging, bool Noticing, int Step, long BeganAt,
     ImmutableArray<double> Written, ImmutableArray<int> Counters, Runs.OutcomeKind Ended, string Mechanism, long EndedAt);

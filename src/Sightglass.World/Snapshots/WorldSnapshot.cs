@@ -48,6 +48,12 @@ public sealed record WorldSnapshot
     /// <summary>Last values of sentinels by their owners' numbers.</summary>
     public required ImmutableArray<SentinelSnapshot> Sentinels { get; init; }
 
+    /// <summary>Locks, chocks and signals that stand.</summary>
+    public ImmutableArray<Hazards.Guard> Guards { get; init; } = [];
+
+    /// <summary>How questions are answered, or null where no situation says so.</summary>
+    public AnswersSnapshot? Answers { get; init; }
+
     public CardRunSnapshot? Run { get; init; }
 
     public string ToJson() => JsonSerializer.Serialize(this, s_options);

@@ -22,6 +22,7 @@ internal static class TradeMachine
           cab: { x: 9 m, y: 2.4 m, z: 0 m, text: Where the gauge hangs. }
         roles:
           hand: { walks: 1.3 m/s, reacts in: 2 s, text: Works the valves. }
+          mate: { walks: 1.3 m/s, reacts in: 2 s, text: Helps. }
           desk: { walks: 1 m/s, reacts in: 10 s, text: Answers., goes to: [] }
         systems:
           fuel: { medium: fuel, alive: yes, text: The fuel. }
@@ -53,16 +54,16 @@ internal static class TradeMachine
           manifold: { kind: fuel line, system: fuel, volume: 4 L, position: { x: 10 m, y: 0.5 m, z: 0.5 m } }
           return manifold: { kind: fuel line, system: fuel, volume: 1 L, position: { x: 10 m, y: -0.5 m, z: 0.6 m } }
           rail: { kind: fuel line, system: fuel, volume: 1 L, position: { x: 10 m, y: 0 m, z: 1.5 m } }
-          supply valve A: { kind: hand valve, system: fuel, from: "compartment A, supply", to: manifold, area: 5 cm^2, usual: closed, places: [panel], who: [hand], takes: 4 s, label: Supply A }
-          supply valve B: { kind: hand valve, system: fuel, from: "compartment B, supply", to: manifold, area: 5 cm^2, usual: closed, places: [panel], who: [hand], takes: 4 s, label: Supply B }
-          supply valve C: { kind: hand valve, system: fuel, from: "compartment C, supply", to: manifold, area: 5 cm^2, usual: open, places: [panel], who: [hand], takes: 4 s, label: Supply C }
-          return valve A: { kind: hand valve, system: fuel, from: return manifold, to: "compartment A, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand], takes: 4 s, label: Return A }
-          return valve B: { kind: hand valve, system: fuel, from: return manifold, to: "compartment B, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand], takes: 4 s, label: Return B }
-          return valve C: { kind: hand valve, system: fuel, from: return manifold, to: "compartment C, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand], takes: 4 s, label: Return C }
+          supply valve A: { kind: hand valve, system: fuel, from: "compartment A, supply", to: manifold, area: 5 cm^2, usual: closed, places: [panel], who: [hand, mate], takes: 4 s, label: Supply A }
+          supply valve B: { kind: hand valve, system: fuel, from: "compartment B, supply", to: manifold, area: 5 cm^2, usual: closed, places: [panel], who: [hand, mate], takes: 4 s, label: Supply B }
+          supply valve C: { kind: hand valve, system: fuel, from: "compartment C, supply", to: manifold, area: 5 cm^2, usual: open, places: [panel], who: [hand, mate], takes: 4 s, label: Supply C }
+          return valve A: { kind: hand valve, system: fuel, from: return manifold, to: "compartment A, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand, mate], takes: 4 s, label: Return A }
+          return valve B: { kind: hand valve, system: fuel, from: return manifold, to: "compartment B, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand, mate], takes: 4 s, label: Return B }
+          return valve C: { kind: hand valve, system: fuel, from: return manifold, to: "compartment C, return", area: 5 cm^2, usual: closed, places: [panel], who: [hand, mate], takes: 4 s, label: Return C }
           pump: { kind: displacement pump, system: fuel, from: manifold, to: rail, flow: 9 L/min, slip: 0 %, driven by: engine }
           regulator: { kind: check valve, system: fuel, from: rail, to: return manifold, area: 0.5 cm^2, opens at: 30 psi }
-          engine: { kind: engine, system: fuel, from: rail, to: outside, consumption: { idle: 0.5 L/min, full: 8.5 L/min }, throttle: throttle, usual: running, places: [cab], who: [hand], takes: 5 s }
-          throttle: { kind: handle, system: fuel, positions: [idle, full], usual: idle, places: [cab], who: [hand], takes: 1 s }
+          engine: { kind: engine, system: fuel, from: rail, to: outside, consumption: { idle: 0.5 L/min, full: 8.5 L/min }, throttle: throttle, usual: running, places: [cab], who: [hand, mate], takes: 5 s }
+          throttle: { kind: handle, system: fuel, positions: [idle, full], usual: idle, places: [cab], who: [hand, mate], takes: 1 s }
           sight glass A: { kind: sight glass, of: compartment A, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass A, position: { x: 8 m, y: 1 m, z: 1 m } }
           sight glass B: { kind: sight glass, of: compartment B, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass B, position: { x: 10 m, y: 1 m, z: 1 m } }
           sight glass C: { kind: sight glass, of: compartment C, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass C, position: { x: 12 m, y: 1 m, z: 1 m } }

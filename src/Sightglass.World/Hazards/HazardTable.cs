@@ -1,0 +1,35 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.World.Hazards;
+
+/// <summary>The hazards of a plan by the places and items where one meets them, in the author's order.</summary>
+internal sealed class HazardTable
+{
+    private readonly ImmutableArray<HazardEntry>[] _atPlace;
+    private readonly FrozenDictionary<string, ImmutableArray<HazardEntry>> _onItem;
+
+    public HazardTable(Plan plan)
+    {
+        ClassBook book = plan.Book;
+        All = [.. book.Hazards.Values.OrderBy(h => h.Span.Path, StringComparer.Ordinal).ThenBy(h => h.Span.Start).Select((h, i) => Entry(plan, h, i))];
+        _atPlace = [.. plan.Ways.Places.Select(p => All.Where(h => !h.Hazard.OnTouch && h.Hazard.Places.Contains(p.Name)).ToImmutableArray())];
+        _onItem = All.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());
+    }
+
+    /// <summary>By their numbers.</summary>
+    public ImmutableArray<HazardEntry> All { get; }
+
+    /// <summary>Where somebody stands; none on the way.</summary>
+    public ImmutableArray<HazardEntry> At(int place) => place < 0 ? [] : _atPlace[place];
+
+    public ImmutableArray<HazardEntry> On(Item item) => _onItem.GetValueOrDefault(item.Name, []);
+
+    private static HazardEntry Entry(Plan plan, Hazard hazard, int number)
+    {
+        Protection? protection = hazard.Protection is { } name ? plan.Book.Protections[name] : null;
+        return new(number, hazard, plan.Hazards.GetValueOrDefault(hazard.Name), protection, protection is null ? hazard.Name : $"{hazard.Name}, without protection");
+    }
+}
