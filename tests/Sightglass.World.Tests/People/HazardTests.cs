@@ -70,7 +70,7 @@ public sealed class HazardTests
     public void Run_OnlyACaution_IsToldAndTheCardGoesOn()
     {
         const string Slippery = "hazards:\n  wet ground: { places: [panel], when: volume of compartment C > 1 L, caution: \"Wet. You can fall. Step on ties.\" }\n";
-        using Rig rig = new(Card.Plan(Slippery, "Go to the panel.", "Go to the cab."), "standing");
+        using Rig rig = new(Card.Plan(Slippery, "Go to the panel.", "Read sight glass A as P.", "Go to the cab."), "standing");
         World world = Card.Run(rig);
         Assert.Equal(OutcomeKind.Done, world.Run!.Ended);
         Assert.Equal("A hazard for the hand: wet ground. Wet. You can fall. Step on ties.", world.Journal!.Single(j => j.Kind == JournalKind.Hazard).Text);
