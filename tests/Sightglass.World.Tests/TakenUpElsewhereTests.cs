@@ -68,7 +68,7 @@ public sealed class TakenUpElsewhereTests
                 world.RunTo(SimTime.FromSeconds(at));
                 WorldSnapshot saved = world.Save();
                 walking += saved.People.Any(p => p.WalkingTo >= 0) ? 1 : 0;
-                waiting += saved.Sentinels.Any(s => s.Owner == 0) ? 1 : 0;
+                waiting += saved.Sentinels.Any(s => s.Owner is >= 10 and < 100) ? 1 : 0;
                 File.WriteAllText(Path.Combine(folder, $"{ends.Count:000} {card}, {situation}, {number}"), saved.ToJson());
                 ends.Add(end);
             }
