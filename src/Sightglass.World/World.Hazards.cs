@@ -138,7 +138,7 @@ public sealed partial class World
         return null;
     }
 
-    /// <summary>Looks at what everybody meets where he stands, and goes on watching it. Only with a state in view.</summary>
+    /// <summary>Looks at what people meet where they stand, and goes on watching it. Only with a state in view.</summary>
     internal void MeetHazards()
     {
         foreach (Person person in _people)
@@ -147,7 +147,7 @@ public sealed partial class World
         }
     }
 
-    /// <summary>Somebody puts his hand to an item.</summary>
+    /// <summary>Somebody puts a hand to an item.</summary>
     internal void Touch(Person person, Item item)
     {
         foreach (HazardEntry hazard in _hazards.On(item))

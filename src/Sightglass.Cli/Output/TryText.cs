@@ -15,10 +15,10 @@ internal static class TryText
     {
         TrialResult trial = result.Trial;
         string verdict = trial.Applicable == 0 ? "not for it" : trial.Passes ? "none fails" : "FAILS";
-        output.WriteLine($"  {verdict,-10} {trial.Setup.Start.Situation.Name}: {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
+        output.WriteLine($"  {trial.Setup.Start.Situation.Name}: {verdict}; {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
         if (result.Failures.FirstOrDefault() is { } failure)
         {
-            output.WriteLine($"             {failure.Group.Mechanism}, at step {failure.Group.Step}. {Least(failure)} More: -s \"{trial.Setup.Start.Situation.Name}\"");
+            output.WriteLine($"    {failure.Group.Mechanism}, at step {failure.Group.Step}. {Least(failure)} More: -s \"{trial.Setup.Start.Situation.Name}\"");
         }
     }
 

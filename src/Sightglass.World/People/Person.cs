@@ -23,10 +23,10 @@ public sealed class Person
     /// <summary>Protections held, a bit each in the order of the book's names.</summary>
     public ulong Protections { get; set; }
 
-    /// <summary>Number of the hazard that he was told of last, so that it is told once; −1: none.</summary>
+    /// <summary>Number of the hazard that the person was told of last, so that it is told once; −1: none.</summary>
     internal int Heeded { get; set; } = -1;
 
-    /// <summary>Controls he was given permission for, by item name.</summary>
+    /// <summary>Controls the person was given permission for, by item name.</summary>
     public HashSet<string> Permissions { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Becomes somebody else, in another case: nothing is allocated for it.</summary>

@@ -51,7 +51,7 @@ public sealed partial class CardRun
         return false;
     }
 
-    /// <summary>Puts a question. Somebody who is in the midst of something finishes it before he answers.</summary>
+    /// <summary>Puts a question. Somebody who is in the midst of something finishes it before answering.</summary>
     private bool Ask(CardOp.Ask ask)
     {
         double busy = 0;

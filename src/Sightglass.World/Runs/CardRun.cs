@@ -99,11 +99,11 @@ public sealed partial class CardRun
         }
     }
 
-    /// <summary>Whether the machine must be in view for what comes when a person has finished what he was at.</summary>
+    /// <summary>Whether the machine must be in view for what comes when a person has finished what they were at.</summary>
     internal bool Looks(Person person) =>
         Ended == OutcomeKind.Running && StrandOf(person) is { } strand && (_program is null || _looks[_choice].Needed(strand.Next, strand.Halfway));
 
-    /// <summary>A person has finished what he was at.</summary>
+    /// <summary>A person has finished what they were at.</summary>
     internal void Resume(Person person)
     {
         if (Ended != OutcomeKind.Running || StrandOf(person) is not { } strand)

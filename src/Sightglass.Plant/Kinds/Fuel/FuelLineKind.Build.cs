@@ -20,7 +20,7 @@ public sealed partial class FuelLineKind
         int network = plan.NetworkOf(item);
         double density = item.Get("density");
         double[] sheet = LiquidAirLine.ParametersOf(item.Get("volume"), density, item.Get("elasticity") / Bar);
-        double[] start = LiquidAirLine.AmountsAt(sheet, Physical.Atmosphere + 5000, 0);
+        double[] start = LiquidAirLine.AmountsAt(sheet, Physical.Atmosphere + item.Get("start pressure"), 0);
         StoreHandle line = plan.Network(network).AddStore<LiquidAirLine>(item.Name, sheet, start, [PressureSpan, 1]);
         plan.NameAmounts(network, item.Name, $"air of {item.Name}");
         plan.AddStore(item.Name, new(network, line, item, null, item.Position?.Z ?? item.Get("height"), StoreSort.Line));

@@ -21,6 +21,7 @@ public sealed partial class FuelLineKind : KindBuilder
         [
             Parameter.Needed("volume", Dimension.Volume, "Inside.", "10 mL", "1000 L"),
             Parameter.Of("elasticity", Dimension.One, "Share by which walls and liquid give for each bar; hoses and small bubbles included.", "1 %", "0.01 %", "50 %"),
+            Parameter.Of("start pressure", Dimension.Pressure, "Above the atmosphere, when a situation begins.", "5 kPa", "-90 kPa", "2000 kPa"),
             Parameter.Of("height", Dimension.Metre, "Above rail, where it has no position.", "0.4 m", "-5 m", "20 m"),
             Parameter.Of("density", Dimension.Density, "Of the liquid.", "840 kg/m^3", "500 kg/m^3", "2000 kg/m^3"),
         ],
