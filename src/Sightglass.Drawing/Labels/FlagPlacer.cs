@@ -20,7 +20,6 @@ public sealed class FlagPlacer
 
     private readonly IReadOnlyList<FlagRequest> _requests;
     private readonly bool _centre;
-    private readonly Dictionary<string, (int Flag, FlagPlace Place)[]> _known = [];
 
     /// <param name="requests">All flags that may be placed.</param>
     /// <param name="centre">Whether flags may sit in the middle of their pole, and then like to.</param>
@@ -41,9 +40,10 @@ public sealed class FlagPlacer
         Dictionary<int, FlagPlace> placed = new(order.Length);
         foreach ((int start, int end) in Clusters(order, poles))
         {
-            foreach ((int flag, FlagPlace place) in PlaceCluster(order[start..end], poles[start..end]))
+            ImmutableArray<FlagPlace> places = FlagMemo.Place([.. order[start..end].Select(i => _requests[i])], poles[start..end], _centre);
+            for (int k = start; k < end; k++)
             {
-                placed[flag] = place;
+                placed[order[k]] = places[k - start];
             }
         }
 
@@ -78,26 +78,5 @@ public sealed class FlagPlacer
         {
             yield return (start, order.Length);
         }
-    }
-
-    private (int Flag, FlagPlace Place)[] PlaceCluster(int[] flags, double[] poles)
-    {
-        string key = string.Join(',', flags);
-        if (_known.TryGetValue(key, out (int Flag, FlagPlace Place)[]? known))
-        {
-            return known;
-        }
-
-        FlagCluster cluster = new([.. flags.Select(i => _requests[i])], poles, _centre);
-        FlagDirection[] directions = cluster.Search();
-        int[] tiers = cluster.Tiers(directions)!;
-        (int, FlagPlace)[] placed = new (int, FlagPlace)[flags.Length];
-        for (int k = 0; k < flags.Length; k++)
-        {
-            (double left, double right) = cluster.Extent(k, directions[k]);
-            placed[k] = (flags[k], new FlagPlace(poles[k], left, right, tiers[k], directions[k]));
-        }
-
-        return _known[key] = placed;
     }
 }

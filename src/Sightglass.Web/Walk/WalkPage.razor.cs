@@ -129,7 +129,6 @@ public sealed partial class WalkPage : IAsyncDisposable
             _script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
             _self = DotNetObjectReference.Create(this);
             _listening = await _script.InvokeAsync<IJSObjectReference>("listen", _self, "strip-frame", s_keys);
-            await _script.InvokeVoidAsync("follow", false);
         }
         else if (_moved && _script is not null)
         {
