@@ -129,7 +129,7 @@ internal static class CardMessages
 
     public static Diagnostic NotTheLabel(Span at, string typed, string label) => Error("L017", at, $"`{Short(typed)}` is not the label in the book", $"write `{label}`");
 
-    public static Diagnostic MayNotOperate(Span at, string item, string who, string roles) => Warning("C060", at, $"`{item}` may be operated by {who}; this step is done by {roles}", null);
+    public static Diagnostic MayNotOperate(Span at, string item, string who, string roles, string? asking) => Warning("C060", at, $"`{item}` may be operated by {who}; this step is done by {roles}", asking is null ? null : $"ask somebody who may: `{asking}. Wait for the answer, at most TIME. If not, …`");
 
     public static Diagnostic PermissionNotAsked(Span at, string item, string role) =>
         Warning("C061", at, $"`{item}` may be operated only with permission of `{role}`, which no step before asks for", $"write `Ask the {role} for permission to operate the {item}.` before it");
@@ -142,6 +142,10 @@ internal static class CardMessages
         Warning("C064", at, $"`{hazard}` injures whoever does this without `{protection}`, and no step before brings that about", "ask for it, or set it, in a step before");
 
     public static Diagnostic NeverGivenBack(Span at, string protection) => Warning("C065", at, $"`{protection}` is asked for, and no step gives it back", "add `Give back protection.`");
+
+    public static Diagnostic NotAskedFor(Span at) => Error("C066", at, "only operating a control can be asked for", "write such as `Ask the ROLE to turn ITEM to POSITION`; what is to be said is a `Tell`");
+
+    public static Diagnostic AsksOneself(Span at, string role) => Error("C067", at, $"the {role} asks the {role}", "write what to do, without `Ask`");
 
     private static Diagnostic Error(string code, Span at, string message, string? fix) => new(code, Severity.Error, at, message, fix);
 

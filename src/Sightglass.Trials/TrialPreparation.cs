@@ -22,7 +22,9 @@ public static class TrialPreparation
         ArgumentNullException.ThrowIfNull(card);
         ImmutableArray<ProgramChoice> choices = Choices(plan, card, found);
         SituationStart? start = SituationStart.Bind(plan, situation, found);
-        return choices.IsEmpty || start is null ? null : new(plan, start, choices, times ?? new());
+        int before = found.Count;
+        AskedPeople.Check(choices, situation, found);
+        return choices.IsEmpty || start is null || found.Count > before ? null : new(plan, start, choices, times ?? new());
     }
 
     /// <summary>A program for each thing the card's letter may stand for; empty after errors.</summary>

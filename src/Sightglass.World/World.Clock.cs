@@ -355,6 +355,9 @@ public sealed partial class World
             case AgendaKind.Stay:
                 Run?.TimeIsUp(entry.Kind, entry.Id);
                 break;
+            case AgendaKind.Errand:
+                Run?.Heard(entry.Id);
+                break;
             case AgendaKind.Sample:
                 OnSample?.Invoke(this);
                 break;

@@ -65,6 +65,34 @@ public sealed partial class World
         return false;
     }
 
+    /// <summary>Whether touching an item would injure somebody as things stand. Only with a state in view.</summary>
+    internal bool WouldInjure(Person person, Item item)
+    {
+        foreach (HazardEntry hazard in _hazards.On(item))
+        {
+            if (hazard.IsCritical && !IsSafe(person, hazard) && Bites(hazard))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether being at a place would injure somebody as things stand. Only with a state in view.</summary>
+    internal bool IsDangerous(Person person, int place)
+    {
+        foreach (HazardEntry hazard in _hazards.At(place))
+        {
+            if (hazard.IsCritical && !IsSafe(person, hazard) && Bites(hazard))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Whether somebody is about to come where a hazard injures, or not, as the machine stands.</summary>
     private bool ComesToWatch(Person person)
     {

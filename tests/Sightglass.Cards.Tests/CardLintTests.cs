@@ -98,6 +98,7 @@ public sealed class CardLintTests
         { "L020", Panel + "2. If fuel is smelled, go to step 4.\n3. Go to the cab.\n4. Check that no fuel is smelled. If not, stop.", Panel + "2. If fuel is smelled, go to step 4.\n3. Wait 5 s.\n4. Check that no fuel is smelled. If not, stop." },
         // Authority: DESIGN, third idea
         { "C060", Cab + "2. Turn the head-end power switch to off.", Cab + "2. Engineer: Turn the head-end power switch to off." },
+        { "C060", "1. Ask the conductor to turn the head-end power switch off. Wait for the answer, at most 1 min. If not, stop.", "1. Ask the engineer to turn the head-end power switch off. Wait for the answer, at most 1 min. If not, stop." },
         {
             "C061",
             Cab + "2. Start the engine.",
@@ -150,6 +151,13 @@ public sealed class CardLintTests
     {
         Diagnostic found = Assert.Single(Found(Panel + "2. If fuel is smelled, go to step 4.\n3. Go to the cab.\n4. Check that no fuel is smelled. If not, stop."), d => d.Code == "L020");
         Assert.Contains("from `cab`", found.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_MayNotOperate_SaysWhomToAsk()
+    {
+        Diagnostic found = Assert.Single(Found(Cab + "2. Turn the head-end power switch to off."), d => d.Code == "C060");
+        Assert.StartsWith("ask somebody who may: `Ask the engineer to turn the head-end power switch to off. Wait for the answer,", found.Fix, StringComparison.Ordinal);
     }
 
     [Fact]

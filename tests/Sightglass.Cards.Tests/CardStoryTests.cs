@@ -38,6 +38,18 @@ public sealed class CardStoryTests
         "You waited 5 min, and it did not come to be that no fuel is smelled and went to the end.",
         Story("Wait until no fuel is smelled, at most 5 min. If not, go to the end.", "Wait 1 s.").Tell(0, held: false));
 
+    [Theory]
+    [InlineData(Reply.Done, "You asked the engineer to turn the throttle to notch 1, and heard that it was done.")]
+    [InlineData(Reply.None, "You asked the engineer to turn the throttle to notch 1, and no answer came in time and went to the end.")]
+    [InlineData(Reply.Stuck, "You asked the engineer to turn the throttle to notch 1, and the answer was no: it does not move and went to the end.")]
+    public void Tell_AskTo_SaysWhatCameBack(Reply reply, string expected) => Assert.Equal(
+        expected,
+        Story("Ask the engineer to turn the throttle to notch 1. Wait for the answer, at most 1 min. If not, go to the end.", "Wait 1 s.").Tell(0, reply == Reply.Done, reply: reply));
+
+    [Fact]
+    public void Tell_EveryReplyButYes_HasWords() =>
+        Assert.Equal(Enum.GetValues<Reply>().Except([Reply.Done]).Order(), EnglishForms.Language.Small.Replies.Keys.Order());
+
     [Fact]
     public void Tell_ChoiceOfSides_NamesTheOneAtThePlace()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Cards.Sentences;
 
 namespace Sightglass.Cards.Tests;
@@ -19,6 +20,8 @@ internal static class GermanForms
         new(Operation.Go, FormPlace.Step, "Gehe zu {place}", "gingst zu {place}"),
         new(Operation.Open, FormPlace.Step, "Öffne {item}", "öffnetest {item}", position: "open"),
         new(Operation.Close, FormPlace.Step, "Schließe {item}", "schlossest {item}", position: "closed"),
+        new(Operation.Turn, FormPlace.Step, "Stelle {item} auf {position}", "stelltest {item} auf {position}", hints: FormHints.Action | FormHints.Control),
+        new(Operation.AskRequest, FormPlace.Step, "Bitte {role}: {request:action}", "batest {role}: {request}, und es wurde getan", "batest {role}: {request}, und {answer}"),
         new(Operation.Check, FormPlace.Step, "Prüfe, ob {condition}", "prüftest, und es war so: {condition}", "prüftest, und es war nicht so: {condition}"),
         new(Operation.WaitUntil, FormPlace.Step, "Warte, bis {condition}, höchstens {limit:time}", "wartetest, bis {condition}"),
         new(Operation.Tell, FormPlace.Step, "Sage {roles}: {text}", "sagtest {roles}: {text}"),
@@ -34,6 +37,7 @@ internal static class GermanForms
         new(Operation.DoCard, FormPlace.Step, "Mache Karte \"{title:words}\"", "nahmst Karte \"{title}\""),
         new(Operation.DoCard, FormPlace.Step, "Mache Karte \"{title:words}\" mit {letter:name} = {word:words}", "nahmst Karte \"{title}\" mit {letter} = {word}"),
         new(Operation.IfNot, FormPlace.Tail, "Sonst {action}"),
+        new(Operation.Answer, FormPlace.Tail, "Warte auf die Antwort, höchstens {limit:time}"),
         new(Operation.ShowsWord, FormPlace.Condition, "{item} {word:scale word} zeigt"),
         new(Operation.Sign, FormPlace.Condition, "{sign}"),
         new(Operation.Fact, FormPlace.Fact, "{fact}"),
@@ -62,5 +66,6 @@ internal static class GermanForms
         Sides = ["right", "left"],
         NotSo = "es ist nicht so, dass {0}",
         Showed = "Anzeige {0}",
+        Replies = new Dictionary<Reply, string> { [Reply.Stuck] = "die Antwort war nein: es bewegt sich nicht" }.ToImmutableDictionary(),
     };
 }

@@ -1,5 +1,6 @@
 using Sightglass.Cards.Format;
 using Sightglass.Cards.Programs;
+using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Story;
 
 namespace Sightglass.Cards.Tests;
@@ -32,6 +33,7 @@ public sealed class LanguageTests
            - Mechanical: Go to the engine room, front.
         15. Lock and tag the fuel pump switch.
         16. Remove the lock and tag from the fuel pump switch.
+        17. Ask the engineer to turn the throttle to idle. Wait for the answer, at most 2 min. If not, go to step 1.
         """;
 
     private const string German = """
@@ -59,6 +61,7 @@ public sealed class LanguageTests
            - Mechanical: Gehe zu engine room, front.
         15. Sperre fuel pump switch und hänge ein Schild an.
         16. Nimm die Sperre von fuel pump switch.
+        17. Bitte engineer: stelle throttle auf idle. Warte auf die Antwort, höchstens 2 min. Sonst weiter bei Schritt 1.
         """;
 
     [Theory]
@@ -75,7 +78,10 @@ public sealed class LanguageTests
     public void Tell_GermanCard_InGerman()
     {
         CardProgram program = CardCompiler.Compile(Cards.Clean(German, GermanForms.Language), TestBook.Book, "aft");
-        Assert.Equal("Du schlossest aft return valve.", new CardStory(program, GermanForms.Language).Tell(2));
+        CardStory story = new(program, GermanForms.Language);
+        Assert.Equal("Du schlossest aft return valve.", story.Tell(2));
+        int asks = program.Ops.Index().Single(o => o.Item is CardOp.Request).Index;
+        Assert.Equal("Du batest engineer: stelle throttle auf idle, und die Antwort war nein: es bewegt sich nicht und ging weiter bei Schritt 1.", story.Tell(asks, held: false, reply: Reply.Stuck));
     }
 
     [Fact]

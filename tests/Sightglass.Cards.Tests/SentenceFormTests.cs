@@ -13,6 +13,8 @@ public sealed class SentenceFormTests
     [InlineData("shut the aft supply valve.", "set aft supply valve = closed")]
     [InlineData("Turn the throttle to notch 1.", "set throttle = notch 1")]
     [InlineData("Set the throttle to idle.", "set throttle = idle")]
+    [InlineData("Turn the fuel pump switch on.", "set fuel pump switch = on")]
+    [InlineData("Turn off the fuel pump switch.", "set fuel pump switch = off")]
     [InlineData("Push the emergency fuel cut-off, right once.", "set emergency fuel cut-off, right = pushed")]
     [InlineData("Press the emergency fuel cut-off on the left side.", "set emergency fuel cut-off, left = pushed")]
     [InlineData("Start the engine.", "set engine = running")]
@@ -75,6 +77,35 @@ public sealed class SentenceFormTests
     public void Compile_AskPermission_NamesTheControl() => Assert.StartsWith(
         "0: [1] ask engineer for permission: engine at most 300 s else 2",
         Cards.Ops("Ask the engineer for permission to operate the engine. Wait for the answer, at most 5 min. If not, stop."));
+
+    [Theory]
+    [InlineData("turn the throttle to notch 1", "throttle = notch 1")]
+    [InlineData("set the throttle to idle", "throttle = idle")]
+    [InlineData("turn the fuel pump switch off", "fuel pump switch = off")]
+    [InlineData("open the aft supply valve", "aft supply valve = open")]
+    [InlineData("stop the engine", "engine = stopped")]
+    [InlineData("push the emergency fuel cut-off, right once", "emergency fuel cut-off, right = pushed")]
+    [InlineData("connect the tail hose to the front wheel", "tail hose = connected")]
+    public void Compile_AskTo_KeepsWhatIsAskedApart(string request, string expected) => Assert.Equal(
+        $"0: [1] ask engineer to set {expected} at most 300 s else 3\n1: [2] wait 5 s\n2: [2] done\n3: [1] stop: not done",
+        Cards.Ops($"Ask the engineer to {request}. Wait for the answer, at most 5 min. If not, stop: not done.", "Wait 5 s."));
+
+    [Theory]
+    [InlineData("C020", "Ask the engineer to open the aft suply valve. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C026", "Ask the engineer to turn the throttle to notch 9. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C022", "Ask the king to turn the throttle to idle. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C040", "Ask the engineer to turn the throttle to idle. Wait for the answer, at most 1 min.")]
+    [InlineData("C041", "Ask the engineer to turn the throttle to idle. If not, stop.")]
+    [InlineData("C004", "Ask the engineer to dance. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C066", "Ask the engineer to wait 5 s. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C066", "Ask the engineer to hold the throttle at idle for 5 s. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C067", "Ask the mechanical to turn the throttle to idle. Wait for the answer, at most 1 min. If not, stop.")]
+    public void Read_AskToWhatCannotBe_HasItsCode(string code, string step) => Assert.Equal([code], Cards.Codes(Cards.WithHead(step)).Distinct());
+
+    [Fact]
+    public void Read_AskToOperateSeveral_IsRefused() => Assert.Contains(
+        "C031",
+        Cards.Codes(Cards.Head + "Let C be the compartment, one of forward, centre, aft.\n1. Ask the engineer to open the supply valve of each compartment. Wait for the answer, at most 1 min. If not, stop."));
 
     [Fact]
     public void Compile_HoldUntil_HasALimit() => Assert.Equal(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Programs;
+using Sightglass.Cards.Sentences;
 
 namespace Sightglass.Cards.Lint;
 
@@ -20,6 +21,7 @@ internal sealed class AuthorityRule() : LintRule(0)
             {
                 CardOp.Set set => set.Item,
                 CardOp.Hold hold => hold.Item,
+                CardOp.Request request => request.What.Item,
                 _ => null,
             };
             if (control?.Candidates[0] is { Authority: { } authority } item)
@@ -31,15 +33,34 @@ internal sealed class AuthorityRule() : LintRule(0)
         }
     }
 
-    private static ImmutableArray<Role> Actors(CardProgram program, CardOp op) => op.Person is { } person ? [person] : program.For;
+    private static ImmutableArray<Role> Actors(CardProgram program, CardOp op) => op switch
+    {
+        CardOp.Request request => [request.Role],
+        { Person: { } person } => [person],
+        _ => program.For,
+    };
 
     private static void CheckWho(LintContext card, CardProgram program, CardOp op, Item item, Authority authority)
     {
         string[] others = [.. Actors(program, op).Select(r => r.Name).Where(r => !authority.Who.Contains(r))];
         if (!authority.Who.IsEmpty && others.Length > 0)
         {
-            card.Found.Add(CardMessages.MayNotOperate(op.Span, item.Name, string.Join(", ", authority.Who), string.Join(", ", others)));
+            card.Found.Add(CardMessages.MayNotOperate(op.Span, item.Name, string.Join(", ", authority.Who), string.Join(", ", others), Ask(card, op, authority.Who[0])));
         }
+    }
+
+    /// <summary>The sentence that asks somebody who may; null for what nobody can be asked to do.</summary>
+    private static string? Ask(LintContext card, CardOp op, string role)
+    {
+        string? what = op switch
+        {
+            CardOp.Set => WordList.Squeeze(op.Span.Text).TrimEnd('.'),
+            CardOp.Request request => WordList.Squeeze(request.What.Span.Text).TrimEnd('.'),
+            _ => null,
+        };
+        return what is not null && card.Language.Of(Operation.AskRequest) is [{ } form, ..]
+            ? PatternPrinter.Print(form.Pattern, gap => gap == "role" ? $"{card.Language.Small.Article} {role}".TrimStart() : PatternPrinter.Small(what))
+            : null;
     }
 
     private static void CheckPermission(LintContext card, CardProgram program, CardOp op, int index, Item item, Authority authority)

@@ -64,6 +64,12 @@ public abstract record CardOp
     /// <summary>Asks for a protection or for permission to operate a control; goes on at <paramref name="Else"/> without the answer in time.</summary>
     public sealed record Ask(Role Role, Protection? Protection, ItemChoice? Control, double AtMostSeconds, int Else) : CardOp;
 
+    /// <summary>
+    /// Asks somebody to operate a control and waits for the answer: goes on here after a yes, at <paramref name="Else"/> after a no and without
+    /// an answer in time. <paramref name="What"/> is what is asked; whoever is asked does it where they come to it.
+    /// </summary>
+    public sealed record Request(Role Role, Set What, double AtMostSeconds, int Else) : CardOp;
+
     public sealed record GiveBack(Protection Protection) : CardOp;
 
     /// <summary>

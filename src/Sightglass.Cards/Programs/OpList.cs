@@ -35,6 +35,14 @@ internal sealed class OpList
 
     public void Add(CardOp op) => _ops.Add(op);
 
+    /// <summary>Takes away the operations from an index on, none of which is a target.</summary>
+    public ImmutableArray<CardOp> TakeFrom(int from)
+    {
+        ImmutableArray<CardOp> taken = [.. _ops.Skip(from)];
+        _ops.RemoveRange(from, taken.Length);
+        return taken;
+    }
+
     /// <summary>A label that is not placed yet.</summary>
     public int NewLabel()
     {
@@ -58,6 +66,7 @@ internal sealed class OpList
         CardOp.WaitUntil wait => wait with { Else = _labels[wait.Else] },
         CardOp.Hold hold => hold with { Else = _labels[hold.Else] },
         CardOp.Ask ask => ask with { Else = _labels[ask.Else] },
+        CardOp.Request request => request with { Else = _labels[request.Else] },
         CardOp.If branch => branch with { Else = _labels[branch.Else] },
         CardOp.Together together => together with { Branches = [.. together.Branches.Select(b => _labels[b])], Next = _labels[together.Next] },
         CardOp.Jump jump => jump with { Target = _labels[jump.Target] },

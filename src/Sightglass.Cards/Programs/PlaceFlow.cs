@@ -49,6 +49,7 @@ public sealed class PlaceFlow
             CardOp.WaitUntil wait => [index + 1, wait.Else],
             CardOp.Hold hold => [index + 1, hold.Else],
             CardOp.Ask ask => [index + 1, ask.Else],
+            CardOp.Request request => [index + 1, request.Else],
             CardOp.If branch => [index + 1, branch.Else],
             CardOp.Repeat repeat => [index + 1, repeat.Back, repeat.Else],
             CardOp.Stop or CardOp.Done => [],
@@ -84,6 +85,12 @@ public sealed class PlaceFlow
 
     private static ImmutableHashSet<(string Person, string Place)> Apply(CardOp op, ImmutableHashSet<(string Person, string Place)> before)
     {
+        if (op is CardOp.Request request)
+        {
+            // Whoever is asked may have walked to the control, or not.
+            return before.Union(request.What.Item.Candidates.SelectMany(i => i.Places).Select(place => (request.Role.Name, place)));
+        }
+
         if (op is not CardOp.Go go)
         {
             return before;

@@ -40,6 +40,7 @@ public static class ProgramListing
             CardOp.WaitUntil wait => $"wait until {Words(wait.Condition)} " + Number($"at most {wait.AtMostSeconds} s else {wait.Else}"),
             CardOp.Tell tell => $"tell {string.Join(", ", tell.Roles.Select(r => r.Name))}: {Words(tell.Text)}",
             CardOp.Ask ask => $"ask {ask.Role.Name} for {ask.Protection?.Name ?? "permission: " + ask.Control} " + Number($"at most {ask.AtMostSeconds} s else {ask.Else}"),
+            CardOp.Request request => $"ask {request.Role.Name} to set {request.What.Item} = {request.What.Position} " + Number($"at most {request.AtMostSeconds} s else {request.Else}"),
             CardOp.GiveBack back => $"give back {back.Protection.Name}",
             CardOp.Protect { Protection.Sort: Book.Model.ProtectionSort.Locks, Sets: true } locked => $"lock and tag {locked.Item}",
             CardOp.Protect protect => $"{(protect.Sets ? "set" : "remove")} {protect.Protection.Name} at {protect.Place?.Name ?? protect.Item!.ToString()}",

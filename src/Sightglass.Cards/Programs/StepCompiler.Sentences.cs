@@ -22,7 +22,7 @@ internal sealed partial class StepCompiler
             case Operation.Go:
                 Go(sentence);
                 break;
-            case Operation.Open or Operation.Close or Operation.Push or Operation.Start or Operation.StopMachine or Operation.Disconnect:
+            case Operation.Open or Operation.Close or Operation.TurnOn or Operation.TurnOff or Operation.Push or Operation.Start or Operation.StopMachine or Operation.Disconnect:
                 Set(sentence, _card.Language.Of(sentence.Operation)[0].Position!, sentence.Span);
                 break;
             case Operation.Turn when sentence.PhraseAt("position") is { } position:
@@ -40,7 +40,7 @@ internal sealed partial class StepCompiler
             case Operation.Check or Operation.WaitUntil or Operation.Look or Operation.LookWhether or Operation.Read or Operation.Wait:
                 CompileLook(sentence);
                 break;
-            case Operation.Tell or Operation.AskPermission or Operation.AskProtection or Operation.GiveBack or Operation.Stop:
+            case Operation.Tell or Operation.AskPermission or Operation.AskProtection or Operation.AskRequest or Operation.GiveBack or Operation.Stop:
                 CompileTalk(sentence);
                 break;
             case Operation.IfNot:

@@ -27,6 +27,9 @@ internal sealed partial class StepCompiler
                 }
 
                 break;
+            case Operation.AskRequest:
+                AskTo(sentence);
+                break;
             default:
                 Ask(sentence);
                 break;
@@ -60,17 +63,6 @@ internal sealed partial class StepCompiler
     private void Ask(Sentence sentence)
     {
         Role? role = sentence.PhraseAt("role") is { } phrase ? _resolver.Role(phrase) : null;
-        if (sentence.Tail(Operation.Answer) is not { } answer)
-        {
-            Found.Add(CardMessages.NoLimit(sentence.Span));
-            answer = sentence;
-        }
-
-        if (sentence.Tail(Operation.IfNot) is null)
-        {
-            Found.Add(CardMessages.NoOtherwise(sentence.Span));
-        }
-
         Protection? protection = null;
         ItemChoice? control = null;
         if (sentence.PhraseAt("protection") is { } wanted && role is not null)
@@ -83,10 +75,71 @@ internal sealed partial class StepCompiler
             control = _resolver.Item(item);
         }
 
-        double limit = Seconds(answer, "limit");
+        double limit = AnswerSeconds(sentence);
         Branch(sentence, otherwise => role is null || (protection is null && control is null)
             ? Nothing(sentence, otherwise)
             : new CardOp.Ask(role, protection, control, limit, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
+    }
+
+    /// <summary>Asks somebody to operate one control. What is asked is put down apart, as what it would be for whoever does it.</summary>
+    private void AskTo(Sentence sentence)
+    {
+        Role? role = sentence.PhraseAt("role") is { } phrase ? _resolver.Role(phrase) : null;
+        double limit = AnswerSeconds(sentence);
+        if (role is not null && role.Name == Doer?.Name)
+        {
+            Found.Add(CardMessages.AsksOneself(sentence.Span, role.Name));
+        }
+
+        ImmutableArray<CardOp> asked = sentence.ActionsAt("request") is [{ } request] ? Apart(request) : [];
+        Branch(sentence, otherwise => role is not null && asked is [CardOp.Set what]
+            ? new CardOp.Request(role, what with { Person = role }, limit, otherwise) { Step = _step, Span = sentence.Span, Person = _person }
+            : Nothing(sentence, otherwise));
+    }
+
+    /// <summary>What one operating sentence becomes, without putting it down; nothing after an error.</summary>
+    private ImmutableArray<CardOp> Apart(Sentence request)
+    {
+        if (request.Operation == Operation.Unread)
+        {
+            return [];
+        }
+
+        if (!_card.Language.HintsOf(request.Operation).HasFlag(FormHints.Control) || request.Operation is Operation.Hold or Operation.HoldUntil || !request.Tails.IsEmpty)
+        {
+            Found.Add(CardMessages.NotAskedFor(request.Span));
+            return [];
+        }
+
+        int from = _ops.Count;
+        Compile(request, []);
+        ImmutableArray<CardOp> ops = _ops.TakeFrom(from);
+        if (ops.Length > 1)
+        {
+            Found.Add(CardMessages.NotOne(request.Span, request.PhraseAt("item")!.Text));
+        }
+
+        return ops;
+    }
+
+    /// <summary>Who does what is compiled now; null where the card does not say.</summary>
+    private Role? Doer => _person ?? (_titles.Length == 1 && _card.Head(Operation.For)?.PhrasesAt("roles") is [{ } first, ..] ? _resolver.Names.Roles(first, _resolver.Scope) is { IsFound: true } found ? found.Groups[0][0] : null : null);
+
+    /// <summary>For how long an answer is waited for; reports where the card does not say, or not what then.</summary>
+    private double AnswerSeconds(Sentence sentence)
+    {
+        if (sentence.Tail(Operation.Answer) is not { } answer)
+        {
+            Found.Add(CardMessages.NoLimit(sentence.Span));
+            answer = sentence;
+        }
+
+        if (sentence.Tail(Operation.IfNot) is null)
+        {
+            Found.Add(CardMessages.NoOtherwise(sentence.Span));
+        }
+
+        return Seconds(answer, "limit");
     }
 
     private Protection? AskedFor(Phrase phrase, Role? role) =>

@@ -23,6 +23,10 @@ public static partial class EnglishForms
         new(Operation.Turn, FormPlace.Step, "Turn {item} to {position}", "turned {item} to {position}", hints: Operates),
         new(Operation.Turn, FormPlace.Step, "Set {item} to {position}", hints: Operates),
         new(Operation.Turn, FormPlace.Step, "Move {item} to {position}", hints: Operates),
+        new(Operation.TurnOn, FormPlace.Step, "Turn {item} on", "turned {item} on", position: "on", hints: Operates),
+        new(Operation.TurnOn, FormPlace.Step, "Turn on {item}", position: "on", hints: Operates),
+        new(Operation.TurnOff, FormPlace.Step, "Turn {item} off", "turned {item} off", position: "off", hints: Operates),
+        new(Operation.TurnOff, FormPlace.Step, "Turn off {item}", position: "off", hints: Operates),
         new(Operation.Push, FormPlace.Step, "Push {item} once", "pushed {item}", position: "pushed", hints: Operates),
         new(Operation.Push, FormPlace.Step, "Press {item} once", position: "pushed", hints: Operates),
         new(Operation.Push, FormPlace.Step, "Push {item}", position: "pushed", hints: Operates),
@@ -56,7 +60,8 @@ public static partial class EnglishForms
             "asked {role} for permission to operate {item}, and did not get it", hints: FormHints.Action | FormHints.Limited),
         new(Operation.AskProtection, FormPlace.Step, "Ask {role} for {protection}", "asked {role} for protection ({protection}), and got it",
             "asked {role} for protection ({protection}), and did not get it", hints: FormHints.Action | FormHints.Limited),
-        new(Operation.AskRequest, FormPlace.Step, "Ask {role} to {request:words}", hints: FormHints.Action | FormHints.Limited | FormHints.NotRun),
+        new(Operation.AskRequest, FormPlace.Step, "Ask {role} to {request:action}", "asked {role} to {request}, and heard that it was done", "asked {role} to {request}, and {answer}",
+            hints: FormHints.Action | FormHints.Limited),
         new(Operation.GiveBack, FormPlace.Step, "Give back {protection}", "gave back protection ({protection})", hints: FormHints.Action),
     ];
 

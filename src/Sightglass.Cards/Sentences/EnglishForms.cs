@@ -73,5 +73,15 @@ public static partial class EnglishForms
         Sides = ["right", "left"],
         NotSo = "it is not so that {0}",
         Showed = "it showed {0}",
+        Replies = new Dictionary<Reply, string>
+        {
+            [Reply.None] = "no answer came in time",
+            [Reply.MayNot] = "the answer was no: I may not operate it",
+            [Reply.NotPermitted] = "the answer was no: I have no permission to operate it",
+            [Reply.Locked] = "the answer was no: it is locked and tagged",
+            [Reply.Unsafe] = "the answer was no: it is not safe to do",
+            [Reply.NoWay] = "the answer was no: I cannot get there",
+            [Reply.Stuck] = "the answer was no: it does not move",
+        }.ToImmutableDictionary(),
     };
 }

@@ -32,6 +32,8 @@ public enum Operation
     Open,
     Close,
     Turn,
+    TurnOn,
+    TurnOff,
     Push,
     Start,
     StopMachine,

@@ -42,6 +42,9 @@ public sealed record SmallWords
     /// <summary>Adds what an instrument showed; <c>{0}</c> is the reading.</summary>
     public required string Showed { get; init; }
 
+    /// <summary>What was heard, or not, of somebody who was asked to do something and has not done it; of one without words, its name.</summary>
+    public ImmutableDictionary<Reply, string> Replies { get; init; } = ImmutableDictionary<Reply, string>.Empty;
+
     /// <summary>With what a line begins that is not printed on the card.</summary>
     public string Comment { get; init; } = "#";
 }

@@ -20,13 +20,28 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     /// <param name="place">Where the person stood, to name the item that a choice came to mean.</param>
     /// <param name="written">Numbers written down so far, for what was said.</param>
     /// <param name="shown">What the instrument showed, already in words, or null.</param>
-    public string Tell(int index, bool held = true, string? place = null, ReadOnlySpan<double> written = default, string? shown = null)
+    /// <param name="reply">For what somebody was asked to do: what came back.</param>
+    public string Tell(int index, bool held = true, string? place = null, ReadOnlySpan<double> written = default, string? shown = null, Reply reply = Reply.None) =>
+        Tell(program.Ops[index], held, place, written, shown, reply);
+
+    /// <summary>What somebody did who was asked to.</summary>
+    /// <param name="index">Of the operation that asks.</param>
+    /// <param name="place">Where the person who was asked stood.</param>
+    public string TellAsked(int index, string? place) => Tell(((CardOp.Request)program.Ops[index]).What, held: true, place, default, null, Reply.Done);
+
+    /// <summary>Where somebody went who was asked to do something.</summary>
+    public string TellAskedWalk(int index, Place place)
     {
-        CardOp op = program.Ops[index];
+        CardOp.Set what = ((CardOp.Request)program.Ops[index]).What;
+        return Tell(new CardOp.Go(place) { Step = what.Step, Span = what.Span, Person = what.Person }, held: true, null, default, null, Reply.Done);
+    }
+
+    private string Tell(CardOp op, bool held, string? place, ReadOnlySpan<double> written, string? shown, Reply reply)
+    {
         (Operation operation, ImmutableArray<(string Gap, string Text)> filled) = Words(op, place, written);
         SentenceForm? form = language.FormFor(operation, filled.Select(f => f.Gap));
         string template = form is null ? "" : held || form.Otherwise.Length == 0 ? form.Past : form.Otherwise;
-        string text = Fill(template, filled);
+        string text = Fill(template, op is CardOp.Request ? filled.Add(("answer", language.Small.Replies.GetValueOrDefault(reply, reply.ToString()))) : filled);
         text = shown is null || text.Length == 0 ? text : $"{text} ({string.Format(CultureInfo.InvariantCulture, language.Small.Showed, shown)})";
         string who = op.Person is null ? language.Small.You : PatternPrinter.Capital(_words.Named(op.Person.Name));
         return text.Length == 0 ? "" : WithStop($"{who} {text}{OnTo(op, held)}");
@@ -48,6 +63,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
         CardOp.Tell tell => (Operation.Tell, [("roles", Roles(tell.Roles)), ("text", Said(tell.Text, written))]),
         CardOp.Ask { Protection: { } wanted } ask => (Operation.AskProtection, [("role", _words.Named(ask.Role.Name)), ("protection", wanted.Name)]),
         CardOp.Ask ask => (Operation.AskPermission, [("role", _words.Named(ask.Role.Name)), Item(ask.Control!, place)]),
+        CardOp.Request request => (Operation.AskRequest, [("role", _words.Named(request.Role.Name)), ("request", Asked(request))]),
         CardOp.GiveBack back => (Operation.GiveBack, [("protection", back.Protection.Name)]),
         CardOp.Protect { Item: { } on } protect => (protect.Verb, [Item(on, place)]),
         CardOp.Protect protect => (protect.Verb, [("protection", _words.Named(protect.Protection.Name)), ("place", _words.Named(protect.Place!.Name))]),
@@ -58,6 +74,15 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
         CardOp.Stop => (Operation.Stop, []),
         _ => (Operation.Unread, []),
     };
+
+    /// <summary>What is asked, as an order in small letters.</summary>
+    private string Asked(CardOp.Request request)
+    {
+        (Operation operation, ImmutableArray<(string Gap, string Text)> filled) = Words(request.What, null, default);
+        return language.FormFor(operation, filled.Select(f => f.Gap)) is { } form
+            ? PatternPrinter.Small(PatternPrinter.Print(form.Pattern, gap => filled.FirstOrDefault(f => f.Gap == gap).Text))
+            : "";
+    }
 
     private (string, string) Item(ItemChoice item, string? place) => ("item", _words.Named(item.At(place).Name));
 
@@ -100,6 +125,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
             CardOp.Look look => look.Else,
             CardOp.Ask ask => ask.Else,
             CardOp.Hold hold => hold.Else,
+            CardOp.Request request => request.Else,
             _ => -1,
         };
         bool same = target >= 0 && program.Ops[target].Called?.Depth == op.Called?.Depth;

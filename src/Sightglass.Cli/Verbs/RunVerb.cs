@@ -197,6 +197,7 @@ internal sealed class RunVerb : BookVerb
             return Task.FromResult(ExitCode.WrongUse);
         }
 
+        AskedPeople.Check(choices, situation, found);
         if (start is null || found.HasErrors)
         {
             return Refuse(line, inspection.Folder, found);

@@ -102,7 +102,7 @@ internal sealed class TryVerb : BookVerb
         }
 
         TextWriter error = line.InvocationConfiguration.Error;
-        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null, error) is not { } situations)
+        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
         {
             return ExitCode.WrongUse;
         }

@@ -20,4 +20,7 @@ public enum AgendaKind
 
     /// <summary>Something is to be recorded.</summary>
     Sample,
+
+    /// <summary>Somebody turns to what they were asked to do.</summary>
+    Errand,
 }

@@ -27,7 +27,8 @@ public sealed partial class CardRun
             CardOp op = _program!.Ops[_at.Next];
             Step = op.Step;
             _at.Actor = (op.Person is { } role ? FindPerson(role) ?? _holder : _holder).Id;
-            if (Begin(op))
+            TurnToErrands();
+            if (ErrandOf(_world.People[_at.Actor]) is not null || Begin(op))
             {
                 return;
             }
@@ -59,6 +60,8 @@ public sealed partial class CardRun
                 return Busy(_world.HumanTimes.Tell);
             case CardOp.Ask ask:
                 return Ask(ask);
+            case CardOp.Request request:
+                return Request(request);
             case CardOp.GiveBack:
                 return Busy(_world.HumanTimes.Tell);
             case CardOp.Protect protect:
@@ -132,6 +135,9 @@ public sealed partial class CardRun
             case CardOp.Ask ask:
                 Answer(person, ask);
                 break;
+            case CardOp.Request request:
+                Replied(request);
+                break;
             case CardOp.GiveBack back:
                 Story(JournalKind.Said);
                 _at.Next++;
@@ -164,14 +170,15 @@ public sealed partial class CardRun
 
     private CardStory? _story;
 
+    private CardStory Teller => _story ??= new(_program!, EnglishForms.Language);
+
     /// <summary>Tells the operation under way in the words of the card's own table, where a journal is kept.</summary>
-    private void Story(JournalKind kind, bool held = true, string? shown = null)
+    private void Story(JournalKind kind, bool held = true, string? shown = null, Reply reply = Reply.None)
     {
         if (_world.Journal is not null)
         {
-            _story ??= new(_program!, EnglishForms.Language);
             CardOp op = _program!.Ops[_at.Next];
-            _world.Note(kind, _story.Tell(_at.Next, held, PlaceName(_world.People[_at.Actor]), _written, shown), op.PrintedStep, op.Called?.Depth ?? 0);
+            _world.Note(kind, Teller.Tell(_at.Next, held, PlaceName(_world.People[_at.Actor]), _written, shown, reply), op.PrintedStep, op.Called?.Depth ?? 0);
         }
     }
 

@@ -8,8 +8,11 @@ public sealed partial class CardRun
 {
     internal CardRunSnapshot Save() => new(
         _program is null ? null : NameOf(_program),
-        [.. _strands.Select(s => new StrandSnapshot(s.Active, s.Next, s.Halfway, s.Actor, s.HeldFrom, s.AnswersAfter))],
-        _roundBegan.Ticks, _judging, _noticing, Step, BeganAt.Ticks, [.. _written], [.. _counters], Ended, Mechanism, EndedAt.Ticks);
+        [.. _strands.Select(s => new StrandSnapshot(s.Active, s.Next, s.Halfway, s.Actor, s.HeldFrom, s.AnswersAfter, s.Question, s.Reply))],
+        _roundBegan.Ticks, _judging, _noticing, Step, BeganAt.Ticks, [.. _written], [.. _counters], Ended, Mechanism, EndedAt.Ticks)
+    {
+        Errands = [.. _errands.Select(e => new ErrandSnapshot(e.Stage, e.Person, e.Op, e.Asker, e.Question, e.Reply))],
+    };
 
     internal void Restore(World world, CardRunSnapshot saved)
     {
@@ -27,6 +30,13 @@ public sealed partial class CardRun
         {
             Strand strand = _strands[number];
             (strand.Active, strand.Next, strand.Halfway, strand.Actor, strand.HeldFrom, strand.AnswersAfter) = (s.Active, s.Next, s.Halfway, s.Actor, s.HeldFrom, s.AnswersAfter);
+            (strand.Question, strand.Reply) = (s.Question, s.Reply);
+        }
+
+        foreach ((int number, ErrandSnapshot e) in saved.Errands.Index())
+        {
+            Errand errand = number < _errands.Count ? _errands[number] : NewErrand();
+            (errand.Stage, errand.Person, errand.Op, errand.Asker, errand.Question, errand.Reply) = (e.Stage, e.Person, e.Op, e.Asker, e.Question, e.Reply);
         }
 
         _at = _strands[0];

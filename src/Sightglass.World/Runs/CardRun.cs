@@ -101,12 +101,25 @@ public sealed partial class CardRun
 
     /// <summary>Whether the machine must be in view for what comes when a person has finished what they were at.</summary>
     internal bool Looks(Person person) =>
-        Ended == OutcomeKind.Running && StrandOf(person) is { } strand && (_program is null || _looks[_choice].Needed(strand.Next, strand.Halfway));
+        Ended == OutcomeKind.Running && (ErrandOf(person) is not null || LooksForItself(person));
+
+    private bool LooksForItself(Person person) => StrandOf(person) is { } strand && (_program is null || _looks[_choice].Needed(strand.Next, strand.Halfway));
 
     /// <summary>A person has finished what they were at.</summary>
     internal void Resume(Person person)
     {
-        if (Ended != OutcomeKind.Running || StrandOf(person) is not { } strand)
+        if (Ended != OutcomeKind.Running)
+        {
+            return;
+        }
+
+        if (ErrandOf(person) is { } errand)
+        {
+            GoOn(errand, person);
+            return;
+        }
+
+        if (StrandOf(person) is not { } strand)
         {
             return;
         }
@@ -281,6 +294,11 @@ public sealed partial class CardRun
             strand.Clear();
         }
 
+        foreach (Errand errand in _errands)
+        {
+            errand.Clear();
+        }
+
         _at = _strands[0];
         (_program, _judging, _noticing) = (null, false, false);
         (_roundBegan, BeganAt, EndedAt) = (SimTime.Zero, SimTime.Zero, SimTime.Zero);
@@ -302,6 +320,11 @@ public sealed partial class CardRun
                 _world.Agenda.Remove(AgendaKind.Deadline, strand.Wait);
                 _world.Agenda.Remove(AgendaKind.Person, strand.Actor);
             }
+        }
+
+        foreach (Errand errand in _errands)
+        {
+            _world.Agenda.Remove(AgendaKind.Errand, errand.Number);
         }
 
         _world.Agenda.Remove(AgendaKind.Deadline, 1);

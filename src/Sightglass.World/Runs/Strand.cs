@@ -1,3 +1,5 @@
+using Sightglass.Cards.Sentences;
+
 namespace Sightglass.World.Runs;
 
 /// <summary>How far one person has come in a program: the only one, or one of several who work at the same time.</summary>
@@ -24,8 +26,14 @@ internal sealed class Strand(int number)
     /// <summary>Seconds until the answer to the question under way; infinite when nobody answers.</summary>
     public double AnswersAfter { get; set; }
 
+    /// <summary>Which question it has put to somebody to do something, counted.</summary>
+    public int Question { get; set; }
+
+    /// <summary>What was answered to it.</summary>
+    public Reply Reply { get; set; }
+
     /// <summary>Owner of its waiting sentinel, and number of its deadline.</summary>
     public int Wait => Sentinel.Wait + Number;
 
-    public void Clear() => (Active, Next, Halfway, Actor, HeldFrom, AnswersAfter) = (false, 0, false, 0, "", 0);
+    public void Clear() => (Active, Next, Halfway, Actor, HeldFrom, AnswersAfter, Question, Reply) = (false, 0, false, 0, "", 0, 0, Reply.None);
 }

@@ -12,6 +12,7 @@ internal static class Card
         people:
           - { role: hand, at: [cab] }
           - { role: mate, at: [cab] }
+          - { role: guard, at: [cab] }
         start: { fill of compartment A: 50 %, fill of compartment B: 50 %, fill of compartment C: 50 %, throttle: idle }
     """;
 

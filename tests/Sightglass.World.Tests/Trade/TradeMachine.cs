@@ -24,6 +24,7 @@ internal static class TradeMachine
           hand: { walks: 1.3 m/s, reacts in: 2 s, text: Works the valves. }
           mate: { walks: 1.3 m/s, reacts in: 2 s, text: Helps. }
           desk: { walks: 1 m/s, reacts in: 10 s, text: Answers., goes to: [] }
+          guard: { walks: 1.3 m/s, reacts in: 2 s, text: Stays., goes to: [cab] }
         systems:
           fuel: { medium: fuel, alive: yes, text: The fuel. }
         items:
@@ -64,6 +65,9 @@ internal static class TradeMachine
           regulator: { kind: check valve, system: fuel, from: rail, to: return manifold, area: 0.5 cm^2, opens at: 30 psi }
           engine: { kind: engine, system: fuel, from: rail, to: outside, consumption: { idle: 0.5 L/min, full: 8.5 L/min }, throttle: throttle, usual: running, places: [cab], who: [hand, mate], takes: 5 s }
           throttle: { kind: handle, system: fuel, positions: [idle, full], usual: idle, places: [cab], who: [hand, mate], takes: 1 s }
+          lamp switch: { kind: handle, system: fuel, positions: ["off", "on"], usual: "off", places: [cab], who: [mate], takes: 1 s }
+          heater switch: { kind: handle, system: fuel, positions: ["off", "on"], usual: "off", places: [cab], who: [mate], permission: desk, takes: 1 s }
+          shutter: { kind: handle, system: fuel, positions: [down, up], usual: down, places: [panel], who: [mate, guard], takes: 1 s }
           sight glass A: { kind: sight glass, of: compartment A, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass A, position: { x: 8 m, y: 1 m, z: 1 m } }
           sight glass B: { kind: sight glass, of: compartment B, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass B, position: { x: 10 m, y: 1 m, z: 1 m } }
           sight glass C: { kind: sight glass, of: compartment C, bottom: 30 mm, top: 1.15 m, scale: 3 cm .. 115 cm, resolution: 1 cm, places: [panel], words: { empty: 3 cm .. 4 cm, low: 3 cm .. 15 cm }, label: Glass C, position: { x: 12 m, y: 1 m, z: 1 m } }
