@@ -61,6 +61,18 @@ public readonly struct Lanes(Vector512<double> v) : IReal<Lanes>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Select(Lanes mask, Lanes yes, Lanes no) => new(Vector512.ConditionalSelect(mask.V, yes.V, no.V));
 
+    /// <summary>A mask of all ones in the lanes whose bits are set.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes MaskOf(uint lanes)
+    {
+        Vector512<ulong> own = Vector512.Create(1UL, 2, 4, 8, 16, 32, 64, 128);
+        return new(Vector512.Equals(Vector512.Create((ulong)lanes) & own, own).AsDouble());
+    }
+
+    /// <summary>The lanes in which a mask is ones, a bit each.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static uint BitsOf(Lanes mask) => (uint)mask.V.ExtractMostSignificantBits();
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes And(Lanes a, Lanes b) => new(Vector512.BitwiseAnd(a.V, b.V));
 

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Sightglass.Basics.Numbers;
 using Sightglass.Network.Step;
 
@@ -11,21 +10,19 @@ public sealed unsafe partial class LaneGroup
     private const double Safety = 0.85;
 
     /// <summary>Gives each lane what its attempt was for, and settles the size of its next one.</summary>
-    [SkipLocalsInit]
-    private int Conclude(ref Frame frame, Lanes error, Lanes seconds)
+    /// <param name="accepted">Lanes whose error is within the tolerances, a bit each.</param>
+    /// <param name="atSwitch">Lanes in which there is something to be seen at a switch.</param>
+    private int Conclude(ref Frame frame, uint accepted, uint atSwitch)
     {
-        double* errors = stackalloc double[Lanes.Count];
-        double* nextSeconds = stackalloc double[Lanes.Count];
-        Unsafe.WriteUnaligned(errors, error);
-        Unsafe.WriteUnaligned(nextSeconds, Factors(error) * seconds);
         int left = 0;
         uint keep = 0;
         uint cut = 0;
         uint still = 0;
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
+            uint own = 1u << lane;
             LaneState s = _lanes[lane];
-            still |= s.Size == 0 ? 1u << lane : 0;
+            still |= s.Size == 0 ? own : 0;
             if (s.Task == LaneTask.None)
             {
                 continue;
@@ -35,10 +32,10 @@ public sealed unsafe partial class LaneGroup
             switch (s.Task)
             {
                 case LaneTask.Propose:
-                    keep |= ConcludeProposal(lane, s, errors[lane] <= 1, nextSeconds[lane]) ? 1u << lane : 0;
+                    keep |= ConcludeProposal(lane, s, (accepted & own) != 0, (atSwitch & own) != 0) ? own : 0;
                     break;
                 case LaneTask.Cut:
-                    cut |= 1u << lane;
+                    cut |= own;
                     s.Committed = s.Target;
                     s.Size = 0;
                     s.HasPending = false;
@@ -64,16 +61,17 @@ public sealed unsafe partial class LaneGroup
         return left;
     }
 
-    /// <summary>min(max(0.85/∛error, 0.1), 8).</summary>
-    private static Lanes Factors(Lanes error)
+    /// <summary>The size of the next step by the error of this one: min(max(0.85/∛error, 0.1), 8) times this one's.</summary>
+    private static Lanes NextTicks(Lanes error, Lanes seconds)
     {
         Lanes root = Cube.Root(Lanes.Max(error, Lanes.Of(1e-6)));
-        return Lanes.Min(Lanes.Max(Lanes.Of(Safety) / root, Lanes.Of(LeastFactor)), Lanes.Of(GreatestFactor));
+        Lanes factor = Lanes.Min(Lanes.Max(Lanes.Of(Safety) / root, Lanes.Of(LeastFactor)), Lanes.Of(GreatestFactor));
+        return TicksOf(factor * seconds);
     }
 
-    private bool ConcludeProposal(int lane, LaneState s, bool accepted, double nextSeconds)
+    private bool ConcludeProposal(int lane, LaneState s, bool accepted, bool atSwitch)
     {
-        long next = TicksOf(nextSeconds);
+        long next = (long)At(_nextTicks, 0, lane);
         if (!accepted)
         {
             // What was bracketed came from longer attempts: start anew below this size, so that every round ends sooner.
@@ -85,7 +83,11 @@ public sealed unsafe partial class LaneGroup
             return false;
         }
 
-        if (!Land(lane, s))
+        if (!atSwitch && !s.Bracket.IsOpen)
+        {
+            s.Peaks = 0;
+        }
+        else if (!Land(lane, s))
         {
             return false;
         }
@@ -105,24 +107,11 @@ public sealed unsafe partial class LaneGroup
             return;
         }
 
-        Lanes mask = MaskOf(which);
+        Lanes mask = Lanes.MaskOf(which);
         int n = Topology.Amounts;
         for (int i = 0; i < n; i++)
         {
             to[i] = Lanes.Select(mask, from[i], to[i]);
         }
-    }
-
-    /// <summary>All ones in the lanes whose bits are set.</summary>
-    [SkipLocalsInit]
-    private static Lanes MaskOf(uint which)
-    {
-        long* mask = stackalloc long[Lanes.Count];
-        for (int lane = 0; lane < Lanes.Count; lane++)
-        {
-            mask[lane] = -(long)(which >> lane & 1);
-        }
-
-        return Unsafe.ReadUnaligned<Lanes>(mask);
     }
 }

@@ -13,6 +13,9 @@ public sealed unsafe partial class LaneGroup
 
     private readonly List<Guard> _guards = [];
     private readonly ulong[] _armed = new ulong[Lanes.Count];
+
+    /// <summary>The lanes in which each switch is armed, a bit each.</summary>
+    private readonly uint[] _armedIn = new uint[MostSwitches];
     private ulong _armedAny;
 
     /// <summary>Adds a guard that lanes can arm as a switch or have located as a sentinel. At most 64 may be armed as switches.</summary>
@@ -30,12 +33,10 @@ public sealed unsafe partial class LaneGroup
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, MostSwitches);
         RequireNoPending(lane);
         ulong bit = 1UL << guard;
+        uint own = 1u << lane;
         _armed[lane] = armed ? _armed[lane] | bit : _armed[lane] & ~bit;
-        _armedAny = 0;
-        foreach (ulong a in _armed)
-        {
-            _armedAny |= a;
-        }
+        _armedIn[guard] = armed ? _armedIn[guard] | own : _armedIn[guard] & ~own;
+        _armedAny = _armedIn[guard] != 0 ? _armedAny | bit : _armedAny & ~bit;
     }
 
     public bool IsArmed(int lane, int guard) => (_armed[lane] >> guard & 1) != 0;
@@ -51,7 +52,10 @@ public sealed unsafe partial class LaneGroup
 
     private void Disarm(int lane)
     {
-        _armed[lane] = 0;
+        for (ulong left = _armed[lane]; left != 0; left &= left - 1)
+        {
+            Arm(lane, System.Numerics.BitOperations.TrailingZeroCount(left), false);
+        }
     }
 
     private void EvaluateSwitches(StateView state, Lanes* values)
@@ -83,7 +87,26 @@ public sealed unsafe partial class LaneGroup
         EvaluateSwitches(new(this, middle, _potentials), _guardAtMiddle);
     }
 
-    /// <summary>After an accepted attempt: lands on a crossing, or closes in on it. True when the step may stand as it is.</summary>
+    /// <summary>Looks at the armed switches of all lanes at once, from their values at the attempt's start, middle and end.</summary>
+    /// <returns>The lanes in which one has crossed or seems to rise above zero in between, a bit each.</returns>
+    private uint LookAtSwitches()
+    {
+        uint found = 0;
+        for (ulong left = _armedAny; left != 0; left &= left - 1)
+        {
+            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
+            Lanes start = _guardAtStart[g];
+            Lanes end = _guardAtEnd[g];
+            Lanes peak = Peak.ShareOf(start, _guardAtMiddle[g], end);
+            Lanes crossed = Lanes.And(Lanes.Less(start, Lanes.Of(0)), Lanes.LessOrEqual(Lanes.Of(0), end));
+            _guardPeak[g] = peak;
+            found |= _armedIn[g] & Lanes.BitsOf(Lanes.Or(crossed, Lanes.Less(peak, Lanes.Of(1))));
+        }
+
+        return found;
+    }
+
+    /// <summary>After an accepted attempt with something to be seen at a switch: lands on a crossing, or closes in on it. True when the step may stand as it is.</summary>
     private bool Land(int lane, LaneState s)
     {
         (int first, double atStart, double atEnd, ulong crossed) = FirstCrossing(lane);
@@ -124,7 +147,7 @@ public sealed unsafe partial class LaneGroup
         for (ulong left = _armed[lane]; left != 0; left &= left - 1)
         {
             int g = System.Numerics.BitOperations.TrailingZeroCount(left);
-            earliest = Math.Min(earliest, Peak.ShareOf(At(_guardAtStart, g, lane), At(_guardAtMiddle, g, lane), At(_guardAtEnd, g, lane)));
+            earliest = Math.Min(earliest, At(_guardPeak, g, lane));
         }
 
         long size = (long)(earliest * s.Size);

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Time;
 using Sightglass.Network.Step;
 
 namespace Sightglass.Network.Groups;
@@ -19,6 +20,8 @@ public sealed unsafe partial class LaneGroup
     [SkipLocalsInit]
     public int Iterate()
     {
+        Settle();
+        bool fromFlows = !TakeSizes();
         Frame frame = FrameOf(_amounts, _potentials);
         foreach (StoreBatch batch in Topology.StoreBatches)
         {
@@ -35,8 +38,14 @@ public sealed unsafe partial class LaneGroup
             batch.EvaluateWithSlopes(ref frame);
         }
 
-        Lanes seconds = Sizes(ref frame);
+        if (fromFlows)
+        {
+            MakeSizes(ref frame);
+        }
+
+        Lanes seconds = *_seconds;
         Lanes error = Attempt(ref frame, seconds);
+        *_nextTicks = NextTicks(error, seconds);
         if (_armedAny != 0)
         {
             LookAtMiddle(ref frame, seconds);
@@ -48,7 +57,7 @@ public sealed unsafe partial class LaneGroup
             EvaluateSwitches(End, _guardAtEnd);
         }
 
-        return Conclude(ref frame, error, seconds);
+        return Conclude(ref frame, Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1))), _armedAny != 0 ? LookAtSwitches() : 0);
     }
 
     private void EvaluatePotentials(ref Frame frame, Lanes* amounts)
@@ -70,41 +79,50 @@ public sealed unsafe partial class LaneGroup
     }
 
     /// <summary>
-    /// The size of every lane's attempt in seconds. A lane without a task repeats its last attempt, so that what it had in view stays in
-    /// view; where there is nothing to try, the committed state is shown.
+    /// The size of every lane's attempt. A lane without a task repeats its last attempt, so that what it had in view stays in view; where there is nothing to try, the
+    /// committed state is shown.
     /// </summary>
-    [SkipLocalsInit]
-    private Lanes Sizes(ref Frame frame)
+    /// <returns>False where a size has to be made from the flows yet.</returns>
+    private bool TakeSizes()
     {
-        double* seconds = stackalloc double[Lanes.Count];
-        double* fromFlows = stackalloc double[Lanes.Count];
-        bool made = false;
+        bool all = true;
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             LaneState s = _lanes[lane];
             if (s.Task == LaneTask.Propose)
             {
-                if (s.NextSize == 0 && !made)
-                {
-                    Unsafe.WriteUnaligned(fromFlows, SizeFromFlows(ref frame));
-                    made = true;
-                }
-
-                s.Size = s.NextSize == 0 ? TicksOf(fromFlows[lane]) : s.NextSize;
+                s.Size = s.NextSize;
+                all &= s.Size != 0;
             }
             else if (s.Task != LaneTask.None)
             {
                 s.Size = s.Target - s.Committed;
             }
 
-            seconds[lane] = s.Size == 0 ? 1 : s.Size * SecondsPerTick;
+            At(_seconds, 0, lane) = s.Size == 0 ? 1 : s.Size * SecondsPerTick;
         }
 
-        return Unsafe.ReadUnaligned<Lanes>(seconds);
+        return all;
     }
 
-    private static long TicksOf(double seconds) =>
-        seconds * (1 << 20) is var ticks && ticks < LongestStep ? Math.Max(1, (long)ticks) : ticks >= LongestStep ? LongestStep : 1;
+    /// <summary>The sizes that have to be made from the flows.</summary>
+    private void MakeSizes(ref Frame frame)
+    {
+        Lanes ticks = TicksOf(SizeFromFlows(ref frame));
+        for (int lane = 0; lane < Lanes.Count; lane++)
+        {
+            LaneState s = _lanes[lane];
+            if (s.Task == LaneTask.Propose && s.Size == 0)
+            {
+                s.Size = (long)ticks[lane];
+                At(_seconds, 0, lane) = s.Size * SecondsPerTick;
+            }
+        }
+    }
+
+    /// <summary>Ticks of a step, not whole yet, from 1 to the longest.</summary>
+    private static Lanes TicksOf(Lanes seconds) =>
+        Lanes.Min(Lanes.Max(seconds * Lanes.Of(SimTime.TicksPerSecond), Lanes.Of(1)), Lanes.Of(LongestStep));
 
     /// <summary>Seconds in which no potential moves further than <see cref="FirstMove"/> tolerances at its present rate.</summary>
     private Lanes SizeFromFlows(ref Frame frame)
@@ -129,12 +147,15 @@ public sealed unsafe partial class LaneGroup
         *frame.Stages.Rate21 = rate * Lanes.Of(Rodas3.C21);
         *frame.Stages.Rate43 = rate * Lanes.Of(Rodas3.C43);
         Lanes trusted = Factor(ref frame, rate * Lanes.Of(1 / Rodas3.Gamma));
-        Solve<Rodas3.First>(ref frame);
-        Solve<Rodas3.Second>(ref frame);
+        SubstituteBackward<Rodas3.First>(ref frame);
+        SubstituteForward<Rodas3.Second>(ref frame);
+        SubstituteBackward<Rodas3.Second>(ref frame);
         EvaluateFlows(ref frame, frame.Stages.Third);
-        Solve<Rodas3.Third>(ref frame);
+        SubstituteForward<Rodas3.Third>(ref frame);
+        SubstituteBackward<Rodas3.Third>(ref frame);
         EvaluateFlows(ref frame, frame.Stages.Fourth);
-        Solve<Rodas3.Fourth>(ref frame);
+        SubstituteForward<Rodas3.Fourth>(ref frame);
+        SubstituteBackward<Rodas3.Fourth>(ref frame);
         return Lanes.Select(trusted, Error(), Lanes.Of(Refused));
     }
 

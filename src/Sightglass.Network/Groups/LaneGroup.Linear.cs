@@ -13,9 +13,9 @@ public sealed unsafe partial class LaneGroup
     private FactorPlan Plan => Topology.Plan;
 
     /// <summary>
-    /// Sums up C/(hγ) − ∂Q/∂p row by row and factors each row at once, without pivoting. For networks without pilots it is an M-matrix, where that is safe;
-    /// pilots make it an assumption, so the largest factor by which a pivot shrank from its diagonal is watched: an attempt in which it passes
-    /// <see cref="GreatestShrinkage"/> is refused, and a shorter one makes the diagonal stronger.
+    /// Sums up C/(hγ) − ∂Q/∂p place by place and factors it as it goes, without pivoting, and takes the right side of the first stage through the first substitution
+    /// with it. For networks without pilots it is an M-matrix, where that is safe; pilots make it an assumption, so the largest factor by which a pivot shrank from its
+    /// diagonal is watched: an attempt in which it passes <see cref="GreatestShrinkage"/> is refused, and a shorter one makes the diagonal stronger.
     /// </summary>
     /// <returns>All ones in the lanes whose solution is to be trusted.</returns>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
@@ -29,89 +29,120 @@ public sealed unsafe partial class LaneGroup
         }
 
         Lanes* capacity = frame.C;
-        Lanes* matrix = _matrix;
+        Lanes* factors = _factors;
         Lanes* inverse = _inversePivots;
-        Lanes* place = matrix;
+        Lanes* solution = _solution;
+        Lanes* flows = frame.Q;
+        Lanes* lower = factors;
+        Lanes* upper = factors + Plan.Kept;
         int* sum = Topology.PlaceSums.Start;
+        int* rowSum = Topology.RowSums.Start;
+        int* column = Plan.Lower.Start;
         int* at = Plan.Eliminate.Start;
         int n = Plan.Size;
         Lanes shrinkage = default;
         for (int i = 0; i < n; i++)
         {
-            for (Lanes* end = place + at[0]; place < end; place++)
+            Lanes* rowStart = lower;
+            Lanes* end = lower + at[0];
+            int right = at[1];
+            for (at += 2; lower < end; lower++)
             {
-                *place = Frame.Sum(terms, ref sum);
+                Lanes pivot = IndexStream.Read(inverse, at++);
+                *lower = -(Less(Frame.Sum(terms, ref sum), factors, ref at) * pivot);
             }
 
-            Lanes* pivot = matrix + at[1];
-            Lanes diagonal = Lanes.Fma(capacity[i], scale, *pivot);
-            *pivot = diagonal;
-            int rows = at[2];
-            for (at += 3; rows > 0; rows--)
-            {
-                Lanes factor = matrix[at[1]] * inverse[at[0]];
-                matrix[at[1]] = factor;
-                Lanes minus = -factor;
-                int* end = at + 3 + (2 * at[2]);
-                for (at += 3; at < end; at += 2)
-                {
-                    matrix[at[0]] = Lanes.Fma(minus, matrix[at[1]], matrix[at[0]]);
-                }
-            }
-
-            Lanes inversePivot = Lanes.Of(1) / *pivot;
+            Lanes diagonal = Lanes.Fma(capacity[i], scale, Frame.Sum(terms, ref sum));
+            Lanes inversePivot = Lanes.Of(1) / Less(diagonal, factors, ref at);
             inverse[i] = inversePivot;
             shrinkage = Lanes.Max(shrinkage, Lanes.Abs(diagonal * inversePivot));
+            upper -= right;
+            for (Lanes* place = upper; right > 0; right--)
+            {
+                *place++ = Less(Frame.Sum(terms, ref sum), factors, ref at);
+            }
+
+            Lanes* passed = rowStart;
+            solution[i] = Substitute(Rodas3.First.Right(in frame.Stages, i, Frame.Sum(flows, ref rowSum)), ref passed, solution, ref column);
         }
 
         return Lanes.LessOrEqual(shrinkage, Lanes.Of(GreatestShrinkage));
     }
 
-    /// <summary>One stage: its right side, the two substitutions, and what the changes of amount k = C·κ are for. Leaves the changes of potential κ in the solution array.</summary>
+    /// <summary>A place less its products of factors; those left of the diagonal are kept negative.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lanes Less(Lanes place, Lanes* factors, ref int* at)
+    {
+        int* next = at + 1;
+        int* end = next + (2 * *at);
+        for (; next < end; next += 2)
+        {
+            place = Lanes.Fma(IndexStream.Read(factors, next), IndexStream.Read(factors, next + 1), place);
+        }
+
+        at = end;
+        return place;
+    }
+
+    /// <summary>A row's right side and so many products of factor and solution, as the two run by.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lanes Substitute(Lanes right, ref Lanes* factor, Lanes* solution, ref int* column)
+    {
+        int* next = column + 1;
+        int* end = next + *column;
+        for (; next < end; next++)
+        {
+            right = Lanes.Fma(*factor++, IndexStream.Read(solution, next), right);
+        }
+
+        column = end;
+        return right;
+    }
+
+    /// <summary>The first substitution of a stage with its right side; that of the first stage is made while factoring.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private void Solve<TStage>(ref Frame frame)
+    private void SubstituteForward<TStage>(ref Frame frame)
         where TStage : struct, IStage
     {
         Lanes* flows = frame.Q;
-        Lanes* matrix = _matrix;
+        Lanes* lower = _factors;
         Lanes* solution = _solution;
         int n = Plan.Size;
         int* sum = Topology.RowSums.Start;
-        int* at = Plan.Lower.Start;
+        int* column = Plan.Lower.Start;
         for (int i = 0; i < n; i++)
         {
             Lanes right = TStage.Right(in frame.Stages, i, TStage.HasFlows ? Frame.Sum(flows, ref sum) : default);
-            int* end = at + 1 + (2 * *at);
-            for (at++; at < end; at += 2)
-            {
-                right = Lanes.Fma(-matrix[at[0]], solution[at[1]], right);
-            }
-
-            solution[i] = right;
+            solution[i] = Substitute(right, ref lower, solution, ref column);
         }
+    }
 
+    /// <summary>
+    /// The second substitution of a stage, and what the changes of amount k = C·κ are for. Leaves the changes of potential in the solution array with the sign turned
+    /// round, −κ, so that products are added here too.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void SubstituteBackward<TStage>(ref Frame frame)
+        where TStage : struct, IStage
+    {
+        Lanes* solution = _solution;
         Lanes* capacity = frame.C;
         Lanes* inverse = _inversePivots;
-        at = Plan.Upper.Start;
-        for (int i = n - 1; i >= 0; i--)
+        Lanes* upper = _factors + Plan.Left;
+        int* column = Plan.Upper.Start;
+        for (int i = Plan.Size - 1; i >= 0; i--)
         {
-            Lanes left = solution[i];
-            int* end = at + 1 + (2 * *at);
-            for (at++; at < end; at += 2)
-            {
-                left = Lanes.Fma(-matrix[at[0]], solution[at[1]], left);
-            }
-
-            Lanes change = left * inverse[i];
-            solution[i] = change;
-            TStage.Take(in frame.Stages, i, capacity[i] * change);
+            Lanes left = Substitute(solution[i], ref upper, solution, ref column);
+            Lanes inversePivot = inverse[i];
+            solution[i] = left * -inversePivot;
+            TStage.Take(in frame.Stages, i, capacity[i] * (left * inversePivot));
         }
 
         Lanes* cross = frame.Cross;
         foreach ((int row, int second) in Topology.Pairs)
         {
-            TStage.Take(in frame.Stages, row, Lanes.Fma(cross[0], solution[second], capacity[row] * solution[row]));
-            TStage.Take(in frame.Stages, second, Lanes.Fma(cross[1], solution[row], capacity[second] * solution[second]));
+            TStage.Take(in frame.Stages, row, Lanes.Fma(cross[0], -solution[second], capacity[row] * -solution[row]));
+            TStage.Take(in frame.Stages, second, Lanes.Fma(cross[1], -solution[row], capacity[second] * -solution[second]));
             cross += 2;
         }
     }

@@ -23,11 +23,7 @@ public sealed unsafe partial class LaneGroup
     {
         LaneState s = _lanes[lane];
         RequirePending(s);
-        for (int i = 0; i < Topology.Amounts; i++)
-        {
-            At(_amounts, i, lane) = At(_pending, i, lane);
-        }
-
+        _settling |= 1u << lane;
         s.Committed = s.Pending;
         s.Size = 0;
         s.HasPending = false;
@@ -66,6 +62,13 @@ public sealed unsafe partial class LaneGroup
 
         s.Task = LaneTask.Peek;
         s.Target = at.Ticks;
+    }
+
+    /// <summary>Takes over the amounts of the pending steps that have been committed: all lanes at once, since one alone would touch as much memory.</summary>
+    private void Settle()
+    {
+        CopyLanes(_pending, _amounts, _settling);
+        _settling = 0;
     }
 
     private static void RequirePending(LaneState s)

@@ -27,16 +27,22 @@ public sealed unsafe partial class LaneGroup : IDisposable
     private readonly Lanes* _cross;
     private readonly Lanes* _flows;
     private readonly Lanes* _slopes;
-    private readonly Lanes* _matrix;
+    private readonly Lanes* _factors;
     private readonly Lanes* _inversePivots;
     private readonly Lanes* _solution;
     private readonly Lanes* _guardAtStart;
     private readonly Lanes* _guardAtMiddle;
     private readonly Lanes* _guardAtEnd;
+    private readonly Lanes* _guardPeak;
+    private readonly Lanes* _seconds;
+    private readonly Lanes* _nextTicks;
     private readonly Lanes* _seen;
     private readonly Lanes* _given;
     private readonly Stages _stages;
     private readonly double[] _inverseTolerance;
+
+    /// <summary>Lanes whose committed amounts still stand among the pending ones, a bit each.</summary>
+    private uint _settling;
 
     /// <param name="topology">What to run.</param>
     /// <param name="relativeTolerance">Error allowed in a step as a share of each store's span; 1e-9…1e-2.</param>
@@ -49,7 +55,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         int n = topology.Amounts;
         int cross = 2 * topology.Pairs.Length;
         _memory = new(
-            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + topology.Flows + topology.Slopes + topology.Plan.Values + (3 * MostSwitches) + 3 + (2 * Row<Lanes>.Length));
+            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + topology.Flows + topology.Slopes + topology.Plan.Kept + (4 * MostSwitches) + 5 + (2 * Row<Lanes>.Length));
         _parameters = _memory.Take(topology.Parameters);
         _inputs = _memory.Take(topology.Inputs);
         _amounts = _memory.Take(n);
@@ -60,12 +66,15 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _cross = _memory.Take(cross);
         _flows = _memory.Take(topology.Flows);
         _slopes = _memory.Take(topology.Slopes + cross);
-        _matrix = _memory.Take(topology.Plan.Values);
+        _factors = _memory.Take(topology.Plan.Kept);
         _inversePivots = _memory.Take(n);
         _solution = _memory.Take(n);
         _guardAtStart = _memory.Take(MostSwitches);
         _guardAtMiddle = _memory.Take(MostSwitches);
         _guardAtEnd = _memory.Take(MostSwitches);
+        _guardPeak = _memory.Take(MostSwitches);
+        _seconds = _memory.Take(1);
+        _nextTicks = _memory.Take(1);
         _stages = new()
         {
             Before = _amounts,
@@ -97,15 +106,21 @@ public sealed unsafe partial class LaneGroup : IDisposable
         Fill(_parameters, Topology.StartParameters, lane);
         Fill(_inputs, Topology.StartInputs, lane);
         Fill(_amounts, Topology.StartAmounts, lane);
+        _settling &= ~(1u << lane);
         _lanes[lane].Reset();
         Disarm(lane);
     }
 
     /// <summary>The committed amount of a lane.</summary>
-    public double GetAmount(int lane, Amount amount) => At(_amounts, Topology.RowOf[amount.Index], lane);
+    public double GetAmount(int lane, Amount amount) =>
+        At((_settling >> lane & 1) != 0 ? _pending : _amounts, Topology.RowOf[amount.Index], lane);
 
     /// <summary>Sets a committed amount; only before the first step or after a restored snapshot.</summary>
-    public void SetAmount(int lane, Amount amount, double value) => At(_amounts, Topology.RowOf[amount.Index], lane) = value;
+    public void SetAmount(int lane, Amount amount, double value)
+    {
+        Settle();
+        At(_amounts, Topology.RowOf[amount.Index], lane) = value;
+    }
 
     public double GetInput(int lane, Input input) => At(_inputs, input.Index, lane);
 

@@ -49,12 +49,12 @@ internal unsafe struct Frame
         Lanes sum = default;
         for (; next < taken; next++)
         {
-            sum += terms[*next];
+            sum += IndexStream.Read(terms, next);
         }
 
         for (; next < end; next++)
         {
-            sum -= terms[*next];
+            sum -= IndexStream.Read(terms, next);
         }
 
         at = end;

@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using Sightglass.Basics.Numbers;
+
 namespace Sightglass.Network.Step;
 
 /// <summary>Where a guard that is negative at both ends of a step rises to zero in between.</summary>
@@ -7,16 +10,16 @@ internal static class Peak
     /// <param name="atStart">At the start; where it is not negative, nothing is looked for.</param>
     /// <param name="atMiddle">Half-way.</param>
     /// <param name="atEnd">At the end; where it is not negative, nothing is looked for.</param>
-    public static double ShareOf(double atStart, double atMiddle, double atEnd)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ShareOf<T>(T atStart, T atMiddle, T atEnd)
+        where T : struct, IReal<T>
     {
-        if (!(atStart < 0 && atEnd < 0))
-        {
-            return 1;
-        }
-
-        double slope = (4 * atMiddle) - (3 * atStart) - atEnd;
-        double bend = 2 * (atStart + atEnd - (2 * atMiddle));
-        bool inside = bend < 0 && slope > 0 && slope < -2 * bend;
-        return inside && atStart - (slope * slope / (4 * bend)) >= 0 ? slope / (-2 * bend) : 1;
+        T zero = T.Of(0);
+        T slope = (T.Of(4) * atMiddle) - (T.Of(3) * atStart) - atEnd;
+        T bend = T.Of(2) * (atStart + atEnd - (T.Of(2) * atMiddle));
+        T below = T.And(T.Less(atStart, zero), T.Less(atEnd, zero));
+        T inside = T.And(T.And(T.Less(bend, zero), T.Less(zero, slope)), T.Less(slope, T.Of(-2) * bend));
+        T reached = T.LessOrEqual(zero, atStart - (slope * slope / (T.Of(4) * bend)));
+        return T.Select(T.And(T.And(below, inside), reached), slope / (T.Of(-2) * bend), T.Of(1));
     }
 }
