@@ -114,7 +114,7 @@ public static class CardCompiler
         StepCompiler steps = new(card, resolver, written, notRun);
         ImmutableArray<CardOp> ops = PlaceSettler.Settle(steps.Compile());
         Sentence? useWhen = card.Head(Operation.UseWhen);
-        FactCompiler facts = new(resolver);
+        FactCompiler facts = new(resolver, written);
         return new()
         {
             Title = card.Title,

@@ -63,9 +63,9 @@ public static class CardReader
         ElementReader reader = new(context);
         CardElement?[] elements = new CardElement?[lines.Count];
         ReadLetters(context, lines, reader, elements, found);
-        for (int i = 0; i < lines.Count; i++)
+        foreach (int i in Enumerable.Range(0, lines.Count).OrderBy(i => lines[i].Kind == LineKind.Labelled))
         {
-            elements[i] ??= reader.Read(lines[i], found);
+            elements[i] ??= reader.Read(lines[i], found); // the head last: it may speak of numbers that steps read
         }
 
         Card card = new(context.Source, context.Language, [.. elements.Select(e => e!)]);

@@ -175,6 +175,23 @@ public sealed class SentenceFormTests
         Cards.Ops("Read the cab fuel gauge as P1.", "Read the cab fuel gauge as P2.", "Check that P1 − P2 is at most 5 %. If not, stop: leakage {P1 − P2}."));
 
     [Fact]
+    public void Compile_HeadWithNumbersThatAreRead_NamesThem()
+    {
+        const string Text = "Card: Test\nFor: mechanical\nMust never: P2 is less than 5 %; the engine starves.\nDone when: P1 − P2 is at most 5 % and P2 is known. Stays so for 1 min.\n\n1. Read the cab fuel gauge as P1.\n2. Read the cab fuel gauge as P2.\n";
+        string listing = Cards.Listing(Text);
+        Assert.Contains("must never P2 is less than 5 %; engine starves", listing, StringComparison.Ordinal);
+        Assert.Contains("done when ((P1 − P2) <= 0.05 and (P2) known) for 60 s", listing, StringComparison.Ordinal);
+        Assert.Equal(Text, Sightglass.Cards.Format.CardFormat.Format(Cards.Clean(Text)));
+    }
+
+    [Fact]
+    public void Read_HeadWithANumberNobodyReads_PointsAtIt()
+    {
+        Basics.Diagnostics.Diagnostic found = Assert.Single(Cards.Read("Card: Test\nFor: mechanical\nDone when: P1 − P3 is at most 5 %.\n\n1. Read the cab fuel gauge as P1.\n").Found);
+        Assert.Equal(("C028", 3, 12, "did you mean `P1`?"), (found.Code, found.Span.Line, found.Span.Column, found.Fix));
+    }
+
+    [Fact]
     public void Language_EveryOperationOfTheTable_HasAPatternThatPrints()
     {
         foreach (SentenceForm form in EnglishForms.Language.Forms)

@@ -108,9 +108,13 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
     private Filled Calculation(ImmutableArray<Word> words, int from, int to)
     {
         string text = Squeezed(words, from, to);
-        bool read = CalculationReader.NamesIn(text).All(context.Written.Contains);
-        return new(new Slot.Calculation(text, SpanOf(words, from, to)), read ? 0 : 2);
+        ImmutableArray<string> names = CalculationReader.NamesIn(text);
+        bool read = names.All(context.Written.Contains);
+        return new(new Slot.Calculation(text, SpanOf(words, from, to)), read ? 0 : names.All(LooksWrittenDown) ? 1 : 2);
     }
+
+    /// <summary>A name that was never given is still told from a thing of the book: a capital, or a digit, in one word.</summary>
+    private static bool LooksWrittenDown(string name) => name.Length > 0 && !name.Contains(' ', StringComparison.Ordinal) && (char.IsUpper(name[0]) || name.Any(char.IsAsciiDigit));
 
     private static Filled Seen((ConditionPhrase Phrase, int Issues) read) => new(new Slot.Seen(read.Phrase), read.Issues);
 

@@ -24,7 +24,7 @@ public sealed record CardProgram
     public Condition? UseWhen { get; init; }
 
     /// <summary>Any of these coming true at any moment of the run is a failure.</summary>
-    public ImmutableArray<Fact> MustNever { get; init; } = [];
+    public ImmutableArray<FactCondition> MustNever { get; init; } = [];
 
     /// <summary>Judged from <see cref="CardOp.Done"/> on; null: nothing is asked.</summary>
     public FactCondition? DoneWhen { get; init; }

@@ -32,6 +32,9 @@ public abstract record Condition
     /// <summary>A calculation with numbers read before, compared with a number (SI).</summary>
     public sealed record Compare(ReadingExpression Expression, Comparison Comparison, double Value, Unit Unit) : Condition;
 
+    /// <summary>A number was read, and so has every other that a calculation needs.</summary>
+    public sealed record Known(ReadingExpression Expression) : Condition;
+
     /// <summary>
     /// The case of the first item that is within reach from where the person stands; of the first item when none is. Only for names
     /// that the card's flow of places does not settle.

@@ -36,7 +36,7 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
         return all ? new Condition.All(parts) { Span = span } : new Condition.Any(parts) { Span = span };
     }
 
-    private Condition? Compile(Sentence sentence) => sentence.Operation switch
+    public Condition? Compile(Sentence sentence) => sentence.Operation switch
     {
         Operation.ShowsAtLeast => Shows(sentence, Comparison.AtLeast),
         Operation.ShowsAtMost => Shows(sentence, Comparison.AtMost),
@@ -49,6 +49,7 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
         Operation.IsAtMost => Compare(sentence, Comparison.AtMost),
         Operation.IsMoreThan => Compare(sentence, Comparison.MoreThan),
         Operation.IsLessThan => Compare(sentence, Comparison.LessThan),
+        Operation.IsKnown => Known(sentence),
         Operation.PositionIs => OfItems(sentence, item => Position(item, sentence.PhraseAt("position"))),
         Operation.PositionIsNot => OfItems(sentence, item => Not(Position(item, sentence.PhraseAt("position")))),
         Operation.Sign => Signs(sentence, negative: false),
@@ -154,6 +155,11 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
         Unit unit = expression.IsDifference ? quantity.Unit with { Offset = 0 } : quantity.Unit;
         return new Condition.Compare(expression, comparison, unit.ToSi(quantity.Value), unit) { Span = sentence.Span };
     }
+
+    private Condition.Known? Known(Sentence sentence) =>
+        sentence.Slots.GetValueOrDefault("calculation") is Slot.Calculation calculation && written.Read(calculation.Written, calculation.Span, resolver.Diagnostics) is { } expression
+            ? new Condition.Known(expression) { Span = sentence.Span }
+            : null;
 
     private Condition? Signs(Sentence sentence, bool negative)
     {

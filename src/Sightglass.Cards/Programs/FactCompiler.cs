@@ -7,18 +7,24 @@ using Sightglass.Cards.Tree;
 
 namespace Sightglass.Cards.Programs;
 
-/// <summary>Resolves the facts of Must never and Done when.</summary>
-internal sealed class FactCompiler(NameResolver resolver)
+/// <summary>Resolves the facts, and the numbers read by steps, of Must never and Done when.</summary>
+internal sealed class FactCompiler(NameResolver resolver, WrittenNames written)
 {
-    /// <summary>Every fact named, whatever joins them: none of them may come true.</summary>
-    public ImmutableArray<Fact> List(ConditionPhrase? phrase)
+    private readonly ConditionCompiler _numbers = new(resolver, written);
+
+    /// <summary>Everything named, whatever joins it: none of it may come true.</summary>
+    public ImmutableArray<FactCondition> List(ConditionPhrase? phrase)
     {
-        ImmutableArray<Fact>.Builder facts = ImmutableArray.CreateBuilder<Fact>();
+        ImmutableArray<FactCondition>.Builder facts = ImmutableArray.CreateBuilder<FactCondition>();
         foreach (Sentence sentence in phrase?.Sentences() ?? [])
         {
             if (sentence.PhraseAt("fact") is { } name && resolver.Facts(name) is { } found)
             {
-                facts.AddRange(found.Groups.Select(g => g[0]));
+                facts.AddRange(found.Groups.Select(g => new FactCondition.Holds(g[0]) { Span = sentence.Span }));
+            }
+            else if (sentence.Slots.ContainsKey("calculation") && Compile(sentence) is { } number)
+            {
+                facts.Add(number);
             }
         }
 
@@ -52,6 +58,11 @@ internal sealed class FactCompiler(NameResolver resolver)
 
     private FactCondition? Compile(Sentence sentence)
     {
+        if (sentence.Slots.ContainsKey("calculation"))
+        {
+            return _numbers.Compile(sentence) is { } number ? new FactCondition.Number(number, WordList.Squeeze(sentence.Span.Text)) { Span = sentence.Span } : null;
+        }
+
         if (sentence.PhraseAt("fact") is not { } phrase || resolver.Facts(phrase) is not { } found)
         {
             return null;

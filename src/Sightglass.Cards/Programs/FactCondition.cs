@@ -4,7 +4,7 @@ using Sightglass.Book.Model;
 
 namespace Sightglass.Cards.Programs;
 
-/// <summary>What must be true in fact, seen by nobody: only in <c>Done when</c>.</summary>
+/// <summary>What must be true in fact, seen by nobody, or what must come of numbers that were read: only in <c>Must never</c> and <c>Done when</c>.</summary>
 public abstract record FactCondition
 {
     private FactCondition()
@@ -13,7 +13,21 @@ public abstract record FactCondition
 
     public required Span Span { get; init; }
 
-    public sealed record Holds(Fact Fact) : FactCondition;
+    /// <summary>For what stands alone: the fact's name, or the sentence as written; else empty.</summary>
+    public virtual string Name => "";
+
+    public sealed record Holds(Fact Fact) : FactCondition
+    {
+        public override string Name => Fact.Name;
+    }
+
+    /// <summary>A comparison of numbers that were read, or whether they were.</summary>
+    public sealed record Number(Condition Condition, string Written) : FactCondition
+    {
+        public override string Name => Written;
+
+        public ReadingExpression Expression => Condition is Condition.Compare compare ? compare.Expression : ((Condition.Known)Condition).Expression;
+    }
 
     public sealed record Not(FactCondition Inner) : FactCondition;
 

@@ -69,6 +69,7 @@ public static class ProgramListing
         Condition.PositionIs position => $"{position.Item.Name} = {position.Position}",
         Condition.SignHolds sign => $"sign '{sign.Sign.Name}'",
         Condition.Compare compare => Number($"({compare.Expression.Text}) {Sign(compare.Comparison)} {compare.Value:G9}"),
+        Condition.Known known => $"({known.Expression.Text}) known",
         Condition.OneInReach one => $"in reach ({string.Join(" | ", one.Cases.Select(c => Words(c.Condition)))})",
         Condition.Not not => $"not {Words(not.Inner)}",
         Condition.All all => $"({string.Join(" and ", all.Parts.Select(Words))})",
@@ -79,6 +80,7 @@ public static class ProgramListing
     private static string Words(FactCondition condition) => condition switch
     {
         FactCondition.Holds holds => $"'{holds.Fact.Name}'",
+        FactCondition.Number number => Words(number.Condition),
         FactCondition.Not not => $"not {Words(not.Inner)}",
         FactCondition.All all => $"({string.Join(" and ", all.Parts.Select(Words))})",
         FactCondition.Any any => $"({string.Join(" or ", any.Parts.Select(Words))})",

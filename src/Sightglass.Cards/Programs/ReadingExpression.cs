@@ -44,6 +44,20 @@ public sealed class ReadingExpression
         return _formula.Evaluate<Scalar, Values>(ref values).V;
     }
 
+    /// <summary>Index of the first number it needs that has not been read (is no number); −1 when all have.</summary>
+    public int FirstUnread(ReadOnlySpan<double> written)
+    {
+        foreach (FormulaName name in _formula.NamesUsed)
+        {
+            if (double.IsNaN(written[name.Id]))
+            {
+                return name.Id;
+            }
+        }
+
+        return -1;
+    }
+
     public override string ToString() => Text;
 
     private readonly ref struct Values(ReadOnlySpan<double> written) : IFormulaValues<Scalar>

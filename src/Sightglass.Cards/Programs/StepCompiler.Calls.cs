@@ -24,10 +24,11 @@ internal sealed partial class StepCompiler
         Binding? binding = words.Select(w => new Binding(w.Key, w.Value)).FirstOrDefault();
         _ops.Add(new CardOp.Call(called.Card.Title, binding) { Step = _step, Span = sentence.Span, Person = _person });
         int from = _ops.Count;
-        StepCompiler inner = new(called.Card, resolver, _written.OfCalled(), NotRunSeverity, _ops, _titles.Add(called.Card.Title));
+        WrittenNames written = _written.OfCalled();
+        StepCompiler inner = new(called.Card, resolver, written, NotRunSeverity, _ops, _titles.Add(called.Card.Title));
         inner.CompileInPlace();
         _ops.MarkCalled(from, called.Card.Title, _step, sentence.Span, _person);
-        _mustNevers.AddRange(MustNevers(called.Card, resolver));
+        _mustNevers.AddRange(MustNevers(called.Card, resolver, written));
         _mustNevers.AddRange(inner._mustNevers);
         Report(sentence, called.Card, found);
     }
@@ -53,12 +54,12 @@ internal sealed partial class StepCompiler
     {
         if (Called(sentence) is { } called && LettersFor(sentence, called) is { } words)
         {
-            _mustNevers.AddRange(MustNevers(called.Card, new(_resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), [])));
+            _mustNevers.AddRange(MustNevers(called.Card, new(_resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), []), new()));
         }
     }
 
-    private static IEnumerable<Fact> MustNevers(Card card, NameResolver resolver) =>
-        card.HeadSentences.Where(s => s.Operation == Operation.MustNever).SelectMany(s => new FactCompiler(resolver).List(s.ConditionAt("facts")));
+    private static IEnumerable<FactCondition> MustNevers(Card card, NameResolver resolver, WrittenNames written) =>
+        card.HeadSentences.Where(s => s.Operation == Operation.MustNever).SelectMany(s => new FactCompiler(resolver, written).List(s.ConditionAt("facts")));
 
     private CalledCard? Called(Sentence sentence)
     {

@@ -23,7 +23,7 @@ internal sealed partial class StepCompiler
     private readonly HashSet<int> _placed = [];
     private readonly Queue<Aside> _asides = new();
     private readonly List<Protection> _asked = [];
-    private readonly List<Fact> _mustNevers = [];
+    private readonly List<FactCondition> _mustNevers = [];
     private readonly ImmutableArray<string> _titles;
     private int _endLabel;
     private int _step;
@@ -47,7 +47,7 @@ internal sealed partial class StepCompiler
     public int Counters => _ops.Counters;
 
     /// <summary>What the cards that this one calls must never let happen.</summary>
-    public IEnumerable<Fact> InheritedMustNevers => _mustNevers;
+    public IEnumerable<FactCondition> InheritedMustNevers => _mustNevers;
 
     private Severity NotRunSeverity { get; }
 

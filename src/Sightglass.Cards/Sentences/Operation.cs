@@ -83,6 +83,7 @@ public enum Operation
     IsAtMost,
     IsMoreThan,
     IsLessThan,
+    IsKnown,
     PositionIs,
     PositionIsNot,
     Sign,

@@ -14,6 +14,7 @@ public sealed class ConditionWords(CardLanguage language)
         Condition.PositionIs position => Sentence(Operation.PositionIs, ("item", Named(position.Item.Name)), ("position", position.Position)),
         Condition.SignHolds sign => sign.Sign.Name,
         Condition.Compare compare => Sentence(OfCalculation(compare.Comparison), ("calculation", compare.Expression.Text), ("value", Amount(compare.Value, compare.Unit))),
+        Condition.Known known => Sentence(Operation.IsKnown, ("calculation", known.Expression.Text)),
         Condition.OneInReach one => Say(one.Cases[0].Condition),
         Condition.Not { Inner: Condition.ShowsWord shows } => Sentence(Operation.ShowsNotWord, ("item", Named(shows.Item.Name)), ("word", shows.Word)),
         Condition.Not { Inner: Condition.PositionIs position } => Sentence(Operation.PositionIsNot, ("item", Named(position.Item.Name)), ("position", position.Position)),

@@ -296,6 +296,19 @@ public sealed partial class CardRun
             _written[read.Name] = value;
             Story(JournalKind.Finding, shown: _world.Journal is null ? null : QuantityFormat.Text(value, item.Reading!.Unit, item.Reading.Resolution));
             _at.Next++;
+            CheckNumbers();
+        }
+    }
+
+    /// <summary>What must never come of numbers that are read can only come true when one is read.</summary>
+    private void CheckNumbers()
+    {
+        foreach (FactCondition never in _program!.MustNever)
+        {
+            if (Ended == OutcomeKind.Running && never is FactCondition.Number && _world.Value(_margins.Of(_world.Plan, never, _written)) >= 0)
+            {
+                End(OutcomeKind.Failed, never.Name);
+            }
         }
     }
 
@@ -352,13 +365,36 @@ public sealed partial class CardRun
             return;
         }
 
-        Signal broken = _margins.Broken(_world.Plan, done);
+        Signal broken = _margins.Broken(_world.Plan, done, _written);
         if (_world.Watch(Sentinel.Stay, broken) > 0)
         {
-            End(OutcomeKind.Failed, "the result is not there at the end");
+            End(OutcomeKind.Failed, Lacking(done) ?? "the result is not there at the end");
             return;
         }
 
         _world.Agenda.Add(new(_world.Now + SimTime.FromSeconds(_program.StaysSoSeconds), AgendaKind.Stay, 0));
+    }
+
+    /// <summary>What the numbers that were read lack; null where it is not theirs.</summary>
+    private string? Lacking(FactCondition done)
+    {
+        switch (done)
+        {
+            case FactCondition.Number number when _world.Value(_margins.Of(_world.Plan, number, _written)) < 0:
+                int unread = number.Expression.FirstUnread(_written);
+                return unread >= 0 ? _margins.Say("{0} was never read", _program!.Names[unread].Name) : _margins.Say("at the end it is not so that {0}", number.Name);
+            case FactCondition.All all:
+                foreach (FactCondition part in all.Parts)
+                {
+                    if (Lacking(part) is { } lack)
+                    {
+                        return lack;
+                    }
+                }
+
+                return null;
+            default:
+                return null;
+        }
     }
 }

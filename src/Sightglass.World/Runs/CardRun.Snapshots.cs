@@ -54,8 +54,8 @@ public sealed partial class CardRun
     /// <summary>The margin that a sentinel of this card watches, made anew after a restore.</summary>
     internal Signal MarginOf(int owner) => owner switch
     {
-        >= Sentinel.MustNever => _world.Plan.Facts[_program!.MustNever[owner - Sentinel.MustNever].Name],
-        Sentinel.Stay => _margins.Broken(_world.Plan, _program!.DoneWhen!),
+        >= Sentinel.MustNever => _margins.Of(_world.Plan, _program!.MustNever[owner - Sentinel.MustNever], _written),
+        Sentinel.Stay => _margins.Broken(_world.Plan, _program!.DoneWhen!, _written),
         _ when _program is null => Margin(_choices[0].Program.UseWhen!, _strands[0]),
         _ => MarginOf(_strands[owner - Sentinel.Wait]),
     };

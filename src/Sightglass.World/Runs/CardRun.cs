@@ -230,8 +230,8 @@ public sealed partial class CardRun
         BeganAt = _world.Now;
         for (int i = 0; i < _program.MustNever.Length; i++)
         {
-            Signal margin = _world.Plan.Facts[_program.MustNever[i].Name];
-            if (_world.Watch(Sentinel.MustNever + i, margin) >= 0)
+            Signal margin = _margins.Of(_world.Plan, _program.MustNever[i], _written);
+            if (_program.MustNever[i] is not FactCondition.Number && _world.Watch(Sentinel.MustNever + i, margin) >= 0)
             {
                 End(OutcomeKind.Failed, _margins.Say("{0}, already when the card begins", _program.MustNever[i].Name));
                 return false;
@@ -287,7 +287,7 @@ public sealed partial class CardRun
     /// <summary>Makes the run a new one.</summary>
     private void Clear()
     {
-        Array.Clear(_written);
+        Array.Fill(_written, double.NaN); // what was never read is no number
         Array.Clear(_counters);
         foreach (Strand strand in _strands)
         {

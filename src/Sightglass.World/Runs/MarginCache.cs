@@ -50,7 +50,12 @@ public sealed class MarginCache
 
             if (choice.Program.DoneWhen is { } done)
             {
-                Broken(plan, done);
+                Broken(plan, done, written);
+            }
+
+            foreach (FactCondition never in choice.Program.MustNever)
+            {
+                Of(plan, never, written);
             }
         }
     }
@@ -79,24 +84,49 @@ public sealed class MarginCache
         return said;
     }
 
-    /// <summary>The margin of a result no longer being there.</summary>
-    public Signal Broken(Plan plan, FactCondition done)
+    /// <summary>The margin of what must never be, or must be in the end.</summary>
+    /// <param name="plan">Whose facts it names.</param>
+    /// <param name="condition">One of the card's own.</param>
+    /// <param name="written">Where the run writes numbers down: what speaks of them is another margin in every run.</param>
+    public Signal Of(Plan plan, FactCondition condition, double[] written)
     {
-        if (!_made.TryGetValue((done, -1, null), out Signal? known))
+        if (!_made.TryGetValue((condition, AnyPlace, null), out Signal? known) && !_made.TryGetValue((condition, AnyPlace, written), out known))
         {
-            known = new NotSignal(Margin(plan, done));
-            _made[(done, -1, null)] = known;
+            known = Margin(plan, condition, written);
+            _made[(condition, AnyPlace, DependsOnWritten(condition) ? written : null)] = known;
         }
 
         return known;
     }
 
-    private static Signal Margin(Plan plan, FactCondition condition) => condition switch
+    /// <summary>The margin of a result no longer being there.</summary>
+    public Signal Broken(Plan plan, FactCondition done, double[] written)
+    {
+        if (!_made.TryGetValue((done, -1, null), out Signal? known) && !_made.TryGetValue((done, -1, written), out known))
+        {
+            known = new NotSignal(Of(plan, done, written));
+            _made[(done, -1, DependsOnWritten(done) ? written : null)] = known;
+        }
+
+        return known;
+    }
+
+    private static bool DependsOnWritten(FactCondition condition) => condition switch
+    {
+        FactCondition.Number => true,
+        FactCondition.Not not => DependsOnWritten(not.Inner),
+        FactCondition.All all => all.Parts.Any(DependsOnWritten),
+        FactCondition.Any any => any.Parts.Any(DependsOnWritten),
+        _ => false,
+    };
+
+    private static Signal Margin(Plan plan, FactCondition condition, double[] written) => condition switch
     {
         FactCondition.Holds h => plan.Facts[h.Fact.Name],
-        FactCondition.Not n => new NotSignal(Margin(plan, n.Inner)),
-        FactCondition.All a => new AllSignal([.. a.Parts.Select(p => Margin(plan, p))]),
-        FactCondition.Any a => new AnySignal([.. a.Parts.Select(p => Margin(plan, p))]),
+        FactCondition.Number n => ConditionCompiler.Compile(plan, n.Condition, null, written),
+        FactCondition.Not n => new NotSignal(Margin(plan, n.Inner, written)),
+        FactCondition.All a => new AllSignal([.. a.Parts.Select(p => Margin(plan, p, written))]),
+        FactCondition.Any a => new AnySignal([.. a.Parts.Select(p => Margin(plan, p, written))]),
         _ => throw new ArgumentException($"A fact of an unknown sort: {condition.GetType().Name}.", nameof(condition)),
     };
 

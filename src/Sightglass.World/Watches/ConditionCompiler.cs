@@ -24,7 +24,7 @@ public static class ConditionCompiler
         Condition.ShowsWord w => new AllSignal([Shows(plan, w.Item, Comparison.AtLeast, w.From), Shows(plan, w.Item, Comparison.AtMost, w.To)]),
         Condition.PositionIs p => new PositionSignal(PositionOf(plan, p.Item), p.Item.Positions.IndexOf(p.Position)),
         Condition.SignHolds s => SeenFrom(place, s.Sign) ? plan.Signs[s.Sign.Name] : new ConstantSignal(-1),
-        Condition.Compare c => new WrittenSignal(c, written),
+        Condition.Compare or Condition.Known => new WrittenSignal(condition, written),
         Condition.OneInReach o => Compile(plan, InReach(o.Cases, place), place, written),
         Condition.Not n => new NotSignal(Compile(plan, n.Inner, place, written)),
         Condition.All a => new AllSignal(Each(plan, a.Parts, place, written)),
@@ -46,7 +46,7 @@ public static class ConditionCompiler
     /// <summary>Whether it speaks of numbers written down, so that it is another margin in every run.</summary>
     public static bool DependsOnWritten(Condition condition) => condition switch
     {
-        Condition.Compare => true,
+        Condition.Compare or Condition.Known => true,
         Condition.Not n => DependsOnWritten(n.Inner),
         Condition.All a => a.Parts.Any(DependsOnWritten),
         Condition.Any a => a.Parts.Any(DependsOnWritten),
