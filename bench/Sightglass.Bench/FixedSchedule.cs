@@ -16,13 +16,14 @@ namespace Sightglass.Bench;
 /// <param name="Attempts">Attempts of steps of the case itself: those that were only looked at and closings in on a moment included.</param>
 internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int Parameter, double Value)[] Changes, long End, long Committed, double[] Last, long Attempts)
 {
-    /// <summary>Runs a case and notes every number of its network that changed, and when.</summary>
+    /// <summary>Runs a case on the setup's only machine and notes every number of its network that changed, and when.</summary>
     public static FixedSchedule Record(TrialSetup setup, ulong seed, int number)
     {
-        using LaneBank bank = new(setup.Plan, setup.RelativeTolerance);
+        TrialMachine machine = setup.Machines[0];
+        using LaneBank bank = new(machine.Plan, setup.RelativeTolerance);
         World.World world = new(bank, 0, setup.Times);
-        setup.Start.Apply(world, seed, (ulong)number);
-        world.Begin(new CardRun(setup.Choices));
+        machine.Start.Apply(world, seed, (ulong)number);
+        world.Begin(new CardRun(machine.Choices));
         world.Limit = SimTime.Never;
         LaneGroup group = bank.Group(0);
         Topology topology = group.Topology;

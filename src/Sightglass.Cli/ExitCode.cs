@@ -5,7 +5,7 @@ internal static class ExitCode
 {
     public const int Good = 0;
 
-    /// <summary>The answer is 'no': the book has errors, the card failed.</summary>
+    /// <summary>The answer is 'no': the book has errors, the card failed; or it was broken off before there was one.</summary>
     public const int No = 1;
 
     /// <summary>The program was called wrongly.</summary>

@@ -110,4 +110,15 @@ public sealed class RunVerbTests
         Assert.Equal(ExitCode.Good, call.Exit);
         return JsonDocument.Parse(call.Output).RootElement.GetProperty("hash").GetString()!;
     }
+
+    // A number on which nothing differs has no plant of its own, and can be run all the same.
+    [Theory]
+    [InlineData("4101")]
+    [InlineData("4107")]
+    public async Task Run_RoadNumberAskedFor_IsTheOneRun(string number)
+    {
+        Call call = await Call.Of("run", "idle, nothing wrong", "--road-number", number, "--for", "1 s", "--json");
+        Assert.Equal(ExitCode.Good, call.Exit);
+        Assert.Equal(number, System.Text.Json.JsonDocument.Parse(call.Output).RootElement.GetProperty("road_number").GetString());
+    }
 }

@@ -34,13 +34,54 @@ public sealed class TryVerbTests
         Assert.Equal(Outcome(tried.Output, r => r.GetProperty("cases")[0]), Outcome(run.Output, r => r));
     }
 
+    // Every way to one case comes to the same machine: the sweep, the case alone, a run.
+    [Fact]
+    public async Task Try_DrawnRoadNumber_IsTheSameHoweverTheCaseIsRun()
+    {
+        string[] rows = (await Outcomes()).Trim().Split('\n')[1..];
+        string[] numbers = [.. rows.Select(r => r.Split(',')[2].Trim('"'))];
+        Assert.Equal(["4101", "4104", "4107", "4112"], numbers.Distinct().Order(StringComparer.Ordinal));
+        foreach (int number in (int[])[0, 1, 3, 13])
+        {
+            Call tried = await Call.Of([.. s_draft, "--case", $"{number}", "--json"]);
+            Call run = await Call.Of("run", "leaking compartment", "--case", $"{number}", "--for", "1 s", "--json");
+            Assert.Equal(numbers[number], JsonDocument.Parse(tried.Output).RootElement.GetProperty("cases")[0].GetProperty("road_number").GetString());
+            Assert.Equal(numbers[number], JsonDocument.Parse(run.Output).RootElement.GetProperty("road_number").GetString());
+        }
+    }
+
+    [Fact]
+    public async Task Try_OneRoadNumberAskedFor_IsOfItAloneAndSaysHowToSeeACase()
+    {
+        Call call = await Call.Of([.. s_draft, "--cases", "16", "--road-number", "4112"]);
+        Assert.Contains("16 cases of `leaking compartment` on road number 4112", call.Output, StringComparison.Ordinal);
+        Assert.Contains("--road-number 4112 --seed 1 --case", call.Output, StringComparison.Ordinal);
+    }
+
+    // What is told in the terminal, in JSON and in the report is one measure.
+    [Fact]
+    public async Task Try_WhatMatters_IsTheSameInTerminalJsonAndReport()
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("trial.html");
+        Call told = await Call.Of([.. s_draft, "--cases", "96", "--html", file]);
+        JsonElement trial = JsonDocument.Parse((await Call.Of([.. s_draft, "--cases", "96", "--json"])).Output).RootElement.GetProperty("trials")[0];
+        JsonElement first = trial.GetProperty("what_matters")[0];
+        Assert.Equal("road number", first.GetProperty("name").GetString());
+        string share = first.GetProperty("share").GetDouble().ToString("0 %", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Contains($"What tells most whether it fails: road number {share};", told.Output, StringComparison.Ordinal);
+        Assert.Contains($">{share}</text>", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal(96, trial.GetProperty("road_numbers").EnumerateArray().Sum(n => n.GetProperty("applicable").GetInt32()));
+        Assert.Equal("4112", trial.GetProperty("failures")[0].GetProperty("road_numbers")[0].GetString());
+    }
+
     // On this road number the draft fails in most cases: the report has its map with the mechanism's mark, counted, and the bound.
     [Fact]
     public async Task Try_IntoAPage_DrawsEveryCaseOnTheMap()
     {
         using ScratchFolder scratch = new();
         string file = scratch.At("trial.html");
-        Call call = await Call.Of("try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment, 4112", "--cases", "24", "--html", file);
+        Call call = await Call.Of("try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--road-number", "4112", "--cases", "24", "--html", file);
         Assert.Equal(ExitCode.No, call.Exit);
         string page = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);
         Assert.Contains("class=\"c-field\"", page, StringComparison.Ordinal);
@@ -82,6 +123,7 @@ public sealed class TryVerbTests
     [InlineData("try", "empty-a-leeking-compartment")]
     [InlineData("try", "empty-a-leaking-compartment", "-s", "leeking compartment")]
     [InlineData("try", "empty-a-leaking-compartment", "--cases", "0")]
+    [InlineData("try", "empty-a-leaking-compartment", "--road-number", "4113")]
     [InlineData("try")]
     public async Task Try_CalledWrongly_SaysSo(params string[] arguments)
     {

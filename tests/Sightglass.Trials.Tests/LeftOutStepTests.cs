@@ -23,8 +23,8 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
         Plan plan = Books.Curlew;
         DiagnosticList found = [];
         Card card = CardReader.Read(plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile), plan.Book, found)!;
-        Situation situation = plan.Book.Situations.Values.First(s => s.RoadNumber is null && s.Cards.Contains(cardFile));
-        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(plan, card, situation, new() { Cases = 48, Threads = 1 });
+        Situation situation = plan.Book.Situations.Values.First(s => s.Cards.Contains(cardFile));
+        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!, card, new() { Cases = 48, Threads = 1 });
         LeftOutResult[] needed = [.. rows.Where(r => r.Matters && !r.Text.Contains("Go to ", StringComparison.Ordinal))];
         output.WriteLine(string.Join('\n', rows.Select(r => $"{cardFile}: {r.Text}  {r.Bad} fail, {r.Stops} stop of {r.Applicable}")));
         Assert.NotEmpty(needed);
@@ -36,7 +36,7 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
     {
         Plan plan = Books.Curlew;
         Card card = CardReader.Read(plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == "reset-the-cut-off"), plan.Book, [])!;
-        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(plan, card, plan.Book.Situations["cut-off tripped"], new() { Cases = 24, Threads = 1 });
+        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(TrialPreparation.Prepare(Books.CurlewFleet, card, plan.Book.Situations["cut-off tripped"], [])!, card, new() { Cases = 24, Threads = 1 });
         Assert.Contains(rows, r => r.Stops > 0);
         Assert.All(rows, r => Assert.InRange(r.Bad + r.Stops, 0, r.Applicable));
     }

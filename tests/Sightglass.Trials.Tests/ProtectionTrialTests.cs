@@ -1,8 +1,8 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Missteps;
 using Sightglass.Cards.Tree;
-using Sightglass.Plant.Plans;
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 using Xunit;
@@ -37,10 +37,10 @@ public sealed class ProtectionTrialTests
 
     private static TrialResult Try(Func<Card, Card> misstep)
     {
-        Plan plan = Books.Load("curlew", null);
+        ClassBook book = Books.Curlew.Book;
         DiagnosticList found = [];
-        SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == "fuel-the-machine");
-        TrialSetup? setup = TrialPreparation.Prepare(plan, misstep(CardReader.Read(text, plan.Book, found)!), plan.Book.Situations["fuelling"], found);
+        SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == "fuel-the-machine");
+        TrialSetup? setup = TrialPreparation.Prepare(Books.CurlewFleet, misstep(CardReader.Read(text, book, found)!), book.Situations["fuelling"], found);
         Assert.True(setup is not null, string.Join('\n', found));
         SweepOptions options = new() { Cases = Cases, Threads = 2 };
         return new(setup, options, [.. CaseSweep.Run(setup, options)]);

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Tree;
-using Sightglass.Plant.Plans;
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 using Sightglass.World.Runs;
@@ -12,14 +12,15 @@ namespace Sightglass.Trials.Tests;
 
 public sealed class SweepTests(ITestOutputHelper output)
 {
+    /// <summary>On all machines of the demo: each case draws its own.</summary>
     internal static TrialSetup Setup(string cardFile, string situation)
     {
-        Plan plan = Books.Curlew;
+        ClassBook book = Books.Curlew.Book;
         DiagnosticList found = new();
-        SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
-        Card? card = CardReader.Read(text, plan.Book, found);
+        SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
+        Card? card = CardReader.Read(text, book, found);
         Assert.True(card is { HasErrors: false }, string.Join('\n', found));
-        TrialSetup? setup = TrialPreparation.Prepare(plan, card, plan.Book.Situations[situation], found);
+        TrialSetup? setup = TrialPreparation.Prepare(Books.CurlewFleet, card, book.Situations[situation], found);
         Assert.True(setup is not null, string.Join('\n', found));
         return setup;
     }

@@ -12,10 +12,14 @@ internal static class Books
 {
     private static readonly Lazy<Plan> s_smallest = new(() => Load("smallest"));
     private static readonly Lazy<Plan> s_curlew = new(() => Load("curlew"));
+    private static readonly Lazy<Fleet> s_fleet = new(() => Fleet.Compile(Curlew.Book, [])!);
 
     public static Plan Smallest => s_smallest.Value;
 
     public static Plan Curlew => s_curlew.Value;
+
+    /// <summary>All machines of the demo's class.</summary>
+    public static Fleet CurlewFleet => s_fleet.Value;
 
     public static Plan Load(string name, string? roadNumber = null)
     {

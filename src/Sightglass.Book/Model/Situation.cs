@@ -12,8 +12,8 @@ public sealed record Situation
 
     public string Text { get; init; } = "";
 
-    /// <summary>Road number, or null for any of the book's.</summary>
-    public string? RoadNumber { get; init; }
+    /// <summary>The road numbers of which a case draws one; all of the book's where none is named.</summary>
+    public ImmutableArray<string> RoadNumbers { get; init; } = [];
 
     /// <summary>The cards that are for it, by the names of their files without the ending: it is where they are tried.</summary>
     public ImmutableArray<string> Cards { get; init; } = [];

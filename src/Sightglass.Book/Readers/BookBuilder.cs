@@ -38,10 +38,11 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
         };
     }
 
-    /// <summary>A situation on a road number sees its items, any other those of the class.</summary>
+    /// <summary>A situation on road numbers sees the items of the first of them, any other those of the class. What the others lack is told where it is bound to their plants.</summary>
     private StartScope ScopeOf(YamlEntry situation, ItemBodies bodies, HashSet<string> declared)
     {
-        string? number = ((situation.Value as YamlMap)?.Find("road number")?.Value as YamlScalar)?.Value;
+        YamlNode? named = (situation.Value as YamlMap)?.Find("road number")?.Value;
+        string? number = ((named is YamlList list ? list.Items.FirstOrDefault() : named) as YamlScalar)?.Value;
         RoadNumberItems? own = number is null ? null : RoadNumberItems.GetValueOrDefault(number);
         return new(own?.Items ?? bodies.Items, declared);
     }

@@ -17,7 +17,7 @@ internal sealed record RoadNumberItems(
     /// <summary>Reads the items of every road number that has modifications, within the limits.</summary>
     public static ImmutableDictionary<string, RoadNumberItems> ReadAll(ImmutableSortedDictionary<string, RoadNumber> numbers, ItemBodies bodies, ReadContext context)
     {
-        RoadNumber[] modified = [.. numbers.Values.Where(n => n.Modifications.Any(m => m.Changes.Length > 0))];
+        RoadNumber[] modified = [.. numbers.Values.Where(n => n.IsModified)];
         int limit = context.Found.Limits.ItemsOfRoadNumbers;
         if ((long)modified.Length * bodies.Items.Count > limit)
         {

@@ -22,7 +22,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
             Name = entry.Name,
             Span = entry.Key.Span,
             Text = map.Text("text"),
-            RoadNumber = map.Name("road number", NameUse.RoadNumber),
+            RoadNumbers = map.Names("road number", NameUse.RoadNumber),
             Cards = map.Names("cards", NameUse.Card),
             People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
             Answers = Answers(map.Take("answers")),

@@ -11,7 +11,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
     public JsonObject Situation() => Map("Where a world starts; each value fixed or drawn from a range.",
     [
         Key("text", Text("What has happened, for a person to read.")),
-        Key("road number", new JsonObject { ["type"] = new JsonArray("string", "number", "null"), ["description"] = "A road number of the class; any where none is given." }),
+        Key("road number", Ref("names", "A road number of the class, or several: a case draws one of them. One of all where none is given.")),
         Key("cards", Ref("names", "The cards that are for it, by their file names without `.card`: where they are tried.")),
         Key("people", List(Person(), "Who is there.")),
         Key("answers", Answers()),

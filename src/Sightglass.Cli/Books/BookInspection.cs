@@ -8,20 +8,21 @@ using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
-using Sightglass.World.Situations;
+using Sightglass.Trials;
 
 namespace Sightglass.Cli.Books;
 
 /// <summary>A book read with everything in it: the plant of each road number, situations and cards.</summary>
 internal sealed class BookInspection
 {
-    private readonly SortedDictionary<string, Plan> _plans = new(StringComparer.Ordinal);
-
     private BookInspection(string folder) => Folder = folder;
 
     public string Folder { get; }
 
     public DiagnosticList Found { get; } = [];
+
+    /// <summary>The plants of the class and of its road numbers.</summary>
+    public Fleet Fleet { get; } = new();
 
     /// <summary>Null where the book has errors.</summary>
     public ClassBook? Book { get; private set; }
@@ -41,7 +42,7 @@ internal sealed class BookInspection
             (book, found) =>
             {
                 cards ??= all && !inspection.Found.HasErrors ? Task.Run(() => ReadCards(book)) : null;
-                inspection.BuildPlant(book, found);
+                inspection.Fleet.Add(book, found);
             },
         ]);
         if (inspection.Book is { } read && cards is not null)
@@ -53,9 +54,6 @@ internal sealed class BookInspection
 
         return inspection;
     }
-
-    /// <summary>The plant for a road number of the book, or for none in particular.</summary>
-    public Plan? PlanFor(string? roadNumber) => _plans.GetValueOrDefault(roadNumber ?? "");
 
     private static (ImmutableArray<Card> Cards, DiagnosticList Found) ReadCards(ClassBook book)
     {
@@ -70,21 +68,13 @@ internal sealed class BookInspection
         return (cards, found);
     }
 
-    private void BuildPlant(ClassBook book, DiagnosticList found)
-    {
-        if (PlanCompiler.Compile(book, found) is { } plan)
-        {
-            _plans[book.RoadNumberInUse ?? ""] = plan;
-        }
-    }
-
     private void ReadSituations(ClassBook book)
     {
-        foreach (Situation situation in book.Situations.Values)
+        if (!Found.HasErrors)
         {
-            if (PlanFor(situation.RoadNumber) is { } plan)
+            foreach (Situation situation in book.Situations.Values)
             {
-                SituationStart.Bind(plan, situation, Found);
+                TrialPreparation.Check(Fleet, situation, Found);
             }
         }
     }

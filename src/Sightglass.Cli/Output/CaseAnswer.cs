@@ -6,11 +6,12 @@ namespace Sightglass.Cli.Output;
 
 /// <summary>One case in JSON.</summary>
 internal sealed record CaseAnswer(
-    string Card, string Situation, ulong Seed, int Case, string Outcome, string Mechanism, int Step, double EndS, string Hash, IReadOnlyList<ValueRow> Values, IReadOnlyList<RunAnswer.StoryRow> Story)
+    string Card, string Situation, string? RoadNumber, ulong Seed, int Case, string Outcome, string Mechanism, int Step, double EndS, string Hash, IReadOnlyList<ValueRow> Values, IReadOnlyList<RunAnswer.StoryRow> Story)
 {
     public static CaseAnswer Of(TryRequest request, ulong seed, int number, CaseStory story) => new(
         request.Card.Title,
-        request.Setup.Start.Situation.Name,
+        request.Setup.Situation.Name,
+        story.Number,
         seed,
         number,
         story.Outcome.Kind.ToString().ToLowerInvariant(),

@@ -9,7 +9,7 @@ internal static class CaseText
 {
     public static void Print(TextWriter output, TryRequest request, CaseStory story, int number)
     {
-        output.WriteLine($"{request.Card.Title}: case {number} of `{request.Setup.Start.Situation.Name}`, seed {request.Options.Seed}");
+        output.WriteLine($"{request.Card.Title}: case {number} of `{request.Setup.Situation.Name}`{(story.Number is null ? "" : $", road number {story.Number}")}, seed {request.Options.Seed}");
         foreach ((string name, string value) in story.Values)
         {
             output.WriteLine($"  {name}: {value}");

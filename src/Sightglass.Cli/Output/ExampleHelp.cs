@@ -32,7 +32,7 @@ internal sealed class ExampleHelp(SynchronousCommandLineAction usual) : Synchron
         }
 
         output.WriteLine();
-        output.WriteLine("Exit codes: 0 good, 1 the answer is 'no', 2 wrong use, 3 a defect of the program.");
+        output.WriteLine("Exit codes: 0 good, 1 the answer is 'no' or was broken off, 2 wrong use, 3 a defect of the program.");
         return ExitCode.Good;
     }
 

@@ -48,8 +48,9 @@ internal sealed record RunAnswer(
 
     internal sealed record ColumnRow(string Name, string Unit, string Sort, IReadOnlyList<string>? Words);
 
-    internal sealed record StoryRow(double TimeS, int? Step, string Kind, string Text)
+    /// <param name="Depth">0 for a step of the card itself, 1 for one of a card that it calls, and so on.</param>
+    internal sealed record StoryRow(double TimeS, int? Step, int Depth, string Kind, string Text)
     {
-        public static StoryRow Of(JournalEntry j) => new(j.Time.Seconds, j.Step == 0 ? null : j.Step, j.Kind.ToString().ToLowerInvariant(), j.Text);
+        public static StoryRow Of(JournalEntry j) => new(j.Time.Seconds, j.Step == 0 ? null : j.Step, j.Depth, j.Kind.ToString().ToLowerInvariant(), j.Text);
     }
 }

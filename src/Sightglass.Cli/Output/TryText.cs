@@ -1,5 +1,4 @@
-using System.Globalization;
-using Sightglass.Basics.Statistics;
+using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
@@ -15,19 +14,24 @@ internal static class TryText
     {
         TrialResult trial = result.Trial;
         string verdict = trial.Applicable == 0 ? "not for it" : trial.Passes ? "none fails" : "FAILS";
-        output.WriteLine($"  {trial.Setup.Start.Situation.Name}: {verdict}; {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
+        output.WriteLine($"  {trial.Setup.Situation.Name}: {verdict}; {Counts(trial)}. {(trial.Applicable == 0 ? "" : Bound(trial))}");
         if (result.Failures.FirstOrDefault() is { } failure)
         {
-            output.WriteLine($"    {failure.Group.Mechanism}, at step {failure.Group.Step}. {Least(failure)} More: -s \"{trial.Setup.Start.Situation.Name}\"");
+            output.WriteLine($"    {failure.Group.Mechanism}, at step {failure.Group.Step}{TrialWords.On(trial, failure.Group)}. {Least(failure)} More: -s \"{trial.Setup.Situation.Name}\"");
         }
     }
 
     public static void Print(TextWriter output, TryResult result)
     {
         TrialResult trial = result.Trial;
-        output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Start.Situation.Name}`, seed {trial.Seed}");
+        output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Situation.Name}`{TrialWords.OnNumbers(trial)}, seed {trial.Seed}");
         output.WriteLine($"  {Counts(trial)}.");
         output.WriteLine("  " + Bound(trial));
+        if (TrialWords.ByNumber(trial) is { Length: > 0 } byNumber)
+        {
+            output.WriteLine("  " + byNumber);
+        }
+
         foreach (FailureStory failure in result.Failures)
         {
             PrintFailure(output, result, failure);
@@ -35,12 +39,12 @@ internal static class TryText
 
         foreach (FailureGroup group in trial.Groups.Where(g => !result.Failures.Any(f => ReferenceEquals(f.Group, g))))
         {
-            output.WriteLine($"  {group.Cases.Length} × {group.Mechanism}, at step {group.Step}: case {trial.FirstCase + group.Cases[0]}");
+            output.WriteLine($"  {group.Cases.Length} × {group.Mechanism}, at step {group.Step}{TrialWords.On(trial, group)}: case {trial.FirstCase + group.Cases[0]}");
         }
 
-        if (result.Ranking.Length > 0)
+        if (!trial.Ranking.IsEmpty)
         {
-            output.WriteLine("  What tells most whether it fails: " + string.Join("; ", result.Ranking.Take(4).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Range.Name} {r.Share:0 %}"))));
+            output.WriteLine($"  {TrialWords.WhatTells}: " + string.Join("; ", TrialWords.Telling(trial).Select(f => $"{f.Range.Name} {TrialWords.Share(f)}")));
         }
 
         PrintLeftOut(output, result);
@@ -56,13 +60,10 @@ internal static class TryText
             return "Nothing can be said: the card was for none of these cases.";
         }
 
-        if (trial.LowerBound is { } bound)
-        {
-            return string.Create(CultureInfo.InvariantCulture, $"At least {bound:0.0 %} of such cases end well or safely (95 % confidence, exact).");
-        }
-
-        double any = AnytimeBound.Lower(trial.Done + trial.Stopped, trial.Applicable, TrialResult.Confidence);
-        return string.Create(CultureInfo.InvariantCulture, $"Stopped early, {trial.NotRun} cases not run. At least {any:0.0 %} of such cases end well or safely (95 % confidence, valid whenever one stops).");
+        string share = TrialWords.Bound(trial);
+        return trial.StoppedEarly
+            ? $"Stopped early, {trial.NotRun} cases not run. At least {share} of such cases end well or safely (95 % confidence, valid whenever one stops)."
+            : $"At least {share} of such cases end well or safely (95 % confidence, exact).";
     }
 
     private static string Counts(TrialResult trial) => trial.Applicable == 0
@@ -77,14 +78,14 @@ internal static class TryText
     {
         int first = result.Trial.FirstCase + failure.Group.Cases[0];
         output.WriteLine();
-        output.WriteLine($"  {failure.Group.Cases.Length} × {failure.Group.Mechanism}, at step {failure.Group.Step}. First: case {first}");
+        output.WriteLine($"  {failure.Group.Cases.Length} × {failure.Group.Mechanism}, at step {failure.Group.Step}{TrialWords.On(result.Trial, failure.Group)}. First: case {first}");
         output.WriteLine($"    {Least(failure)}");
         foreach (JournalEntry entry in failure.Story.Journal)
         {
             output.WriteLine($"   {StoryLine.Text(entry)}");
         }
 
-        output.WriteLine($"    Told in full: try \"{result.Request.Card.Title}\" -s \"{result.Trial.Setup.Start.Situation.Name}\" --seed {result.Trial.Seed} --case {first}");
+        output.WriteLine($"    Told in full: {result.Request.Command(first)}");
     }
 
     private static string Cost(LeftOutResult row)

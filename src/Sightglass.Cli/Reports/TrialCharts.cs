@@ -14,8 +14,6 @@ namespace Sightglass.Cli.Reports;
 /// <summary>What a trial came to, as charts.</summary>
 internal static class TrialCharts
 {
-    private const int MostRanges = 6;
-
     /// <summary>The share that ended well or safely and its bound; empty where there is none.</summary>
     public static string Bound(TrialResult result) => result.LowerBound is { } bound
         ? new BoundScale(100.0 * (result.Done + result.Stopped) / result.Applicable, 100 * bound).Render()
@@ -31,7 +29,7 @@ internal static class TrialCharts
             Outcome outcome = result.Outcomes[i];
             if (outcome.Kind is not (OutcomeKind.NotApplicable or OutcomeKind.Running))
             {
-                CaseDraws draws = new(result.Seed, (ulong)(result.FirstCase + i));
+                CaseDraws draws = result.DrawsOf(i);
                 bool bad = outcome.Kind is OutcomeKind.Failed or OutcomeKind.Undecided;
                 points.Add(new(At(across, draws), At(up, draws), bad ? mechanisms.IndexOf(outcome.Mechanism) : null, outcome.Kind == OutcomeKind.Stopped));
             }
@@ -43,9 +41,9 @@ internal static class TrialCharts
     /// <summary>The mark of a mechanism on the map, as a character.</summary>
     public static string Sign(TrialResult result, string mechanism) => MechanismMark.Sign(Mechanisms(result).IndexOf(mechanism));
 
-    /// <summary>Which ranges tell most: the correlation ratio, 0…1.</summary>
-    public static string Ranking(TryResult findings) =>
-        RankBars.Render("Which ranges tell most", [.. findings.Ranking.Take(MostRanges).Select(r => (r.Range.Name, Math.Sqrt(r.Share)))]);
+    /// <summary>What matters, as the terminal tells it.</summary>
+    public static string Ranking(TrialResult result) =>
+        RankBars.Render(TrialWords.WhatTells, [.. TrialWords.Telling(result).Select(f => (f.Range.Name, f.Share, TrialWords.Share(f)))]);
 
     /// <summary>How long it took where it ended well.</summary>
     public static string Times(TrialResult result) =>

@@ -6,12 +6,15 @@ using Sightglass.Drawing.Look;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.World.Journal;
+using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Reports;
 
 /// <summary>A trial as one page that stands alone: verdict first, then the text, where it fails, how, and what happened.</summary>
 internal static class TrialPage
 {
+    private const int MostWordsOfAnAxis = 8;
+
     private const string OwnStyle = """
         main{max-width:1180px;width:100%;margin:0 auto;padding:32px var(--margin) 64px}
         h1{font:400 var(--t-plate)/1.12 var(--serif);max-width:26ch}h1 b{font-weight:600}
@@ -24,7 +27,7 @@ internal static class TrialPage
         .track{height:4px;background:var(--desk);margin:3px 0}.track i{display:block;height:4px;background:var(--ink);margin-left:auto}
         .needed .track i{background:var(--bad)}.needed .cost b{color:var(--bad)}
         .top{display:grid;grid-template-columns:minmax(0,1fr) 300px;gap:48px;align-items:end;margin-bottom:40px}.top .lead{margin:12px 0 0}
-        .chart{width:100%;height:auto;max-width:560px}.map .chart+.chart{margin-top:16px}.times{margin-top:48px}.times .chart{max-width:420px}.times h3{font:600 var(--t-ui)/1.4 var(--sans)}
+        .chart{width:100%;height:auto;max-width:560px}.map h3{margin-top:20px}.times{margin-top:48px}.times .chart{max-width:420px}.times h3,.map h3{font:600 var(--t-ui)/1.4 var(--sans)}
         .failure{display:grid;grid-template-columns:84px minmax(0,1fr);gap:8px 20px;padding:18px 0;border-bottom:1px solid var(--hair);break-inside:avoid}
         .failure>b{font:500 var(--t-number)/1 var(--sans)}.failure>b i{font:400 var(--t-ui)/1 var(--sans);color:var(--bad);margin-left:8px}.failure h3{font:600 1.0625rem/1.4 var(--serif)}
         @media(max-width:860px){.top{grid-template-columns:1fr;gap:20px}.steps li{grid-template-columns:96px 1fr}.failure{grid-template-columns:1fr}}
@@ -44,7 +47,7 @@ internal static class TrialPage
         page.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
         page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
         page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Trial))).Append("</span></header><main>");
-        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Trial.Setup.Start.Situation.Name}\u201d")).Append("</p>");
+        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d")).Append("</p>");
         page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial)));
         page.Append("</p></div>").Append(TrialCharts.Bound(findings.Trial)).Append("</div>");
         page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? "The text" : "The text, and what leaving out costs").Append("</h2>");
@@ -54,13 +57,13 @@ internal static class TrialPage
         page.Append("</section></div>");
         Failures(page, findings);
         Times(page, findings);
-        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Trial.Setup.Plan.Book.Notice));
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Trial.Setup.Book.Notice));
         page.Append(" Training aid.</span></footer></body></html>");
         return page.ToString();
     }
 
     private static string Where(TrialResult result) =>
-        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Plan.Book.Title} {result.Setup.Plan.Book.RoadNumberInUse}, edition {result.Setup.Plan.Book.Edition}, seed {result.Seed}");
+        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Book.Title}{TrialWords.OnNumbers(result)}, edition {result.Setup.Book.Edition}, seed {result.Seed}");
 
     private static void Steps(StringBuilder page, TryResult findings)
     {
@@ -93,15 +96,27 @@ internal static class TrialPage
 
     private static void Map(StringBuilder page, TryResult findings)
     {
-        World.Situations.DrawnRange[] numbers = [.. findings.Ranking.Where(r => r.Range.Words.IsEmpty).Select(r => r.Range).Take(2)];
-        if (numbers.Length < 2)
+        DrawnRange[] axes = Axes(findings.Trial);
+        if (axes.Length < 2)
         {
-            page.Append("<p class=\"small\">No case failed: no range tells more than another.</p>");
+            page.Append("<p class=\"small\">").Append(findings.Trial.Ranking.IsEmpty ? "No case failed, or all did: nothing that is drawn tells more than another." : "Too little is drawn for a map.").Append("</p>");
             return;
         }
 
-        page.Append("<p class=\"small\">The two ranges of numbers that tell most. A point ended well, a ring stopped safely, the other marks failed.</p>");
-        page.Append(TrialCharts.Map(findings.Trial, numbers[0], numbers[1])).Append(TrialCharts.Ranking(findings));
+        if (TrialWords.ByNumber(findings.Trial) is { Length: > 0 } byNumber)
+        {
+            page.Append("<p>").Append(Html.Text(byNumber)).Append("</p>");
+        }
+
+        page.Append("<p class=\"small\">By the two that tell most. A point ended well, a ring stopped safely, the other marks failed.</p>").Append(TrialCharts.Map(findings.Trial, axes[0], axes[1]));
+        page.Append("<h3>").Append(TrialWords.WhatTells).Append("</h3><p class=\"small\">The share that each explains alone, less what chance would.</p>").Append(TrialCharts.Ranking(findings.Trial));
+    }
+
+    /// <summary>The two things drawn that tell most; words go across, where there is room for them.</summary>
+    private static DrawnRange[] Axes(TrialResult result)
+    {
+        DrawnRange[] two = [.. result.Ranking.Select(f => f.Range).Where(r => r.Words.Length <= MostWordsOfAnAxis).Take(2)];
+        return two is [{ Words.IsEmpty: true }, { Words.IsEmpty: false }] ? [two[1], two[0]] : two;
     }
 
     private static void Times(StringBuilder page, TryResult findings)
@@ -123,7 +138,7 @@ internal static class TrialPage
         foreach (FailureStory failure in findings.Failures)
         {
             page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("<i>").Append(TrialCharts.Sign(findings.Trial, failure.Group.Mechanism)).Append("</i></b><div><h3>");
-            page.Append(Html.Text(TrialWords.Failure(failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p>").Append(TrialCharts.Line(failure)).Append("<table class=\"story\">");
+            page.Append(Html.Text(TrialWords.Failure(findings.Trial, failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p>").Append(TrialCharts.Line(failure)).Append("<table class=\"story\">");
             foreach (JournalEntry entry in failure.Story.Journal)
             {
                 page.Append(entry.Kind == JournalKind.Truth ? "<tr class=\"truth\"><td class=\"num\">" : "<tr><td class=\"num\">");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Sightglass.Basics.Time;
 using Sightglass.Cli.Tries;
+using Sightglass.Trials.Maps;
 using Sightglass.Trials.Results;
 
 namespace Sightglass.Cli.Reports;
@@ -8,6 +9,9 @@ namespace Sightglass.Cli.Reports;
 /// <summary>Sentences about a trial, the same on the page and in the terminal.</summary>
 internal static class TrialWords
 {
+    /// <summary>Road numbers that are told by name in a sentence.</summary>
+    private const int MostNumbers = 6;
+
     /// <summary>With the bound in bold for a page.</summary>
     public static string Verdict(TrialResult result)
     {
@@ -16,25 +20,88 @@ internal static class TrialWords
             return "The situation never calls for this card.";
         }
 
-        if (result.LowerBound is not { } bound)
-        {
-            return "Stopped early: no bound.";
-        }
-
-        string share = (Math.Floor(bound * 1000) / 10).ToString("0.0", CultureInfo.InvariantCulture);
         return result.Passes
-            ? $"The card ends well or safely in <b>at least {share} %</b> of the situations it is meant for, with 95 % confidence."
+            ? $"The card ends well or safely in <b>at least {Bound(result)}</b> of the situations it is meant for, with 95 % confidence{(result.StoppedEarly ? ", after being stopped early" : "")}."
             : $"The card fails in <b>{result.Failed + result.Undecided} of {result.Applicable}</b> cases it is meant for.";
     }
 
+    /// <summary>The bound in per cent, rounded down; empty where there is none.</summary>
+    public static string Bound(TrialResult result) =>
+        result.LowerBound is { } bound ? string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(bound * 1000) / 10:0.0} %") : "";
+
     public static string Counts(TrialResult result) => string.Create(
         CultureInfo.InvariantCulture,
-        $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided; in {result.NotApplicable} it was not to be used.");
+        $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided; in {result.NotApplicable} it was not to be used.");
 
-    public static string Failure(FailureStory failure)
+    public static string Failure(TrialResult result, FailureStory failure)
     {
         ArgumentNullException.ThrowIfNull(failure);
-        return $"{World(failure.Group.Mechanism)} at step {failure.Group.Step.ToString(CultureInfo.InvariantCulture)}";
+        return $"{World(failure.Group.Mechanism)} at step {failure.Group.Step.ToString(CultureInfo.InvariantCulture)}{On(result, failure.Group)}";
+    }
+
+    /// <summary>Which machines were tried: <c> on road numbers 4101 and 4104</c>; empty for a book without.</summary>
+    public static string OnNumbers(TrialResult result) => result.ByNumber.Length switch
+    {
+        0 => "",
+        1 => $" on road number {result.ByNumber[0].Number}",
+        <= MostNumbers => $" on road numbers {List(result.ByNumber.Select(n => n.Number))}",
+        int many => $" on {many.ToString(CultureInfo.InvariantCulture)} road numbers",
+    };
+
+    /// <summary>Where a failure happened on some of the machines only: <c>, only on road number 4112</c>; empty where it happened on all.</summary>
+    public static string On(TrialResult result, FailureGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        int tried = result.ByNumber.Count(n => n.Applicable > 0);
+        return group.Numbers.Length == tried || group.Numbers.Length > MostNumbers ? ""
+            : group.Numbers.Length > 1 ? $", on road numbers {List(group.Numbers)}"
+            : $", {(group.Cases.Length > 1 ? "only " : "")}on road number {group.Numbers[0]}";
+    }
+
+    /// <summary>On which machines it fails, worst first; empty where none fails or there is one machine only.</summary>
+    public static string ByNumber(TrialResult result)
+    {
+        NumberResult[] tried = [.. result.ByNumber.Where(n => n.Applicable > 0)];
+        NumberResult[] bad = [.. tried.Where(n => Bad(n) > 0).OrderByDescending(n => Bad(n) / (double)n.Applicable)];
+        if (tried.Length < 2 || bad.Length == 0)
+        {
+            return "";
+        }
+
+        string worst = string.Join("; ", bad.Take(MostNumbers).Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Number} in {Bad(n)} of {n.Applicable}")));
+        string[] rest = [.. bad.Length > MostNumbers ? [string.Create(CultureInfo.InvariantCulture, $"{bad.Length - MostNumbers} more")] : Array.Empty<string>(), .. Good(tried)];
+        return $"Fails on {string.Join("; ", rest.Prepend(worst))}.";
+    }
+
+    private static IEnumerable<string> Good(NumberResult[] tried)
+    {
+        string[] good = [.. tried.Where(n => Bad(n) == 0).Select(n => n.Number)];
+        return good.Length switch
+        {
+            0 => [],
+            <= MostNumbers => [$"never on {List(good)}"],
+            int many => [$"never on the other {many.ToString(CultureInfo.InvariantCulture)}"],
+        };
+    }
+
+    private static int Bad(NumberResult number) => number.Failed + number.Undecided;
+
+    /// <summary>What a ranking of factors is of.</summary>
+    public const string WhatTells = "What tells most whether it fails";
+
+    /// <summary>The factors that are told, most telling first: at most six that come to a per cent.</summary>
+    public static IEnumerable<RankedFactor> Telling(TrialResult result) => result.Ranking.Where(f => f.Share >= 0.005).Take(6);
+
+    public static string Share(RankedFactor factor)
+    {
+        ArgumentNullException.ThrowIfNull(factor);
+        return factor.Share.ToString("0 %", CultureInfo.InvariantCulture);
+    }
+
+    private static string List(IEnumerable<string> names)
+    {
+        string[] all = [.. names];
+        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 
     public static string Departs(Counterexample least) => least.Departs.IsEmpty

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Sightglass.Trials.Maps;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
@@ -22,10 +21,7 @@ internal static class Trier
             request,
             trial,
             failures,
-            RangeRanking.Of(trial),
-            request.LeftOut && !stop.IsCancellationRequested
-                ? LeftOutTrial.Run(request.Setup.Plan, request.Card, request.Setup.Start.Situation, quiet, stop)
-                : []);
+            request.LeftOut && !stop.IsCancellationRequested ? LeftOutTrial.Run(request.Setup, request.Card, quiet, stop) : []);
     }
 
     private static FailureStory Tell(TryRequest request, FailureGroup group)

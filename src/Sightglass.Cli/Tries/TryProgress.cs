@@ -15,7 +15,7 @@ internal static class TryProgress
         IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(error) });
         return console.Progress().AutoClear(true).Start(progress =>
         {
-            ProgressTask task = progress.AddTask(Markup.Escape(request.Setup.Start.Situation.Name), maxValue: request.Options.Cases);
+            ProgressTask task = progress.AddTask(Markup.Escape(request.Setup.Situation.Name), maxValue: request.Options.Cases);
             return run(request with { Options = request.Options with { Progress = done => task.Value = Math.Max(task.Value, done) } });
         });
     }

@@ -4,7 +4,6 @@ using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 using Sightglass.World;
-using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Tries;
 
@@ -12,13 +11,11 @@ namespace Sightglass.Cli.Tries;
 /// <param name="Request">What was tried.</param>
 /// <param name="Trial">Counts, bound, groups.</param>
 /// <param name="Failures">The first groups, each with its least departure from the ordinary and the story of that case.</param>
-/// <param name="Ranking">Which ranges matter, most telling first.</param>
 /// <param name="LeftOut">What leaving each step out costs; empty where it was not asked for.</param>
 internal sealed record TryResult(
     TryRequest Request,
     TrialResult Trial,
     ImmutableArray<FailureStory> Failures,
-    ImmutableArray<(DrawnRange Range, double Share)> Ranking,
     ImmutableArray<LeftOutResult> LeftOut)
 {
     /// <summary>Over all outcomes, in the order of their cases.</summary>

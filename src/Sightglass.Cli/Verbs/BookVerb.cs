@@ -25,7 +25,7 @@ internal abstract class BookVerb : Verb
         HelpName = "FOLDER",
     };
 
-    protected Option<string?> RoadNumber { get; } = new("--road-number") { Description = "The vehicle whose modifications apply.", HelpName = "NUMBER" };
+    protected Option<string?> RoadNumber { get; } = new("--road-number") { Description = "The machine of the class whose modifications apply. Default: of a situation, the one that the case draws; else the class as described.", HelpName = "NUMBER" };
 
     /// <summary>Says that there is no book.</summary>
     protected static Task<int> NoBook(ParseResult line, string? named) => WrongUse(

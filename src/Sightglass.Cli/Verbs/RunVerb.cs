@@ -119,7 +119,7 @@ internal sealed class RunVerb : BookVerb
                 : Task.FromResult(ExitCode.WrongUse);
         }
 
-        return FindSituation(line, book) is { } situation && HasRoadNumber(line, inspection, NumberFor(line, situation))
+        return FindSituation(line, book) is { } situation && HasRoadNumber(line, inspection, NumberFor(line, book, situation))
             ? Run(line, inspection, situation)
             : Task.FromResult(ExitCode.WrongUse);
     }
@@ -132,7 +132,7 @@ internal sealed class RunVerb : BookVerb
     private Task<int> Repeat(ParseResult line, BookInspection inspection, SessionRecord record)
     {
         SessionStart start = record.Header.Start;
-        Plan plan = inspection.PlanFor(start.RoadNumber)!;
+        Plan plan = inspection.Fleet.For(start.RoadNumber)!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling)
         {
@@ -151,7 +151,7 @@ internal sealed class RunVerb : BookVerb
 
     private Task<int> TakeUp(ParseResult line, BookInspection inspection, SavedRun saved)
     {
-        Plan plan = inspection.PlanFor(saved.RoadNumber)!;
+        Plan plan = inspection.Fleet.For(saved.RoadNumber)!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling || CardFor(line, plan, saved.Card, found) is not { } card)
         {
@@ -180,11 +180,13 @@ internal sealed class RunVerb : BookVerb
             : CardSource.Compile(text, plan, found) is { } compiled ? (compiled.Card.Title, compiled.Choices) : (null, []);
     }
 
-    private string? NumberFor(ParseResult line, Situation situation) => line.GetValue(RoadNumber) ?? situation.RoadNumber;
+    /// <summary>The number asked for, or the one that the case draws, as it does in a trial.</summary>
+    private string? NumberFor(ParseResult line, ClassBook book, Situation situation) =>
+        line.GetValue(RoadNumber) ?? RoadNumberDraw.Of(book, situation, line.GetValue(_seed), line.GetValue(_case));
 
     private Task<int> Run(ParseResult line, BookInspection inspection, Situation situation)
     {
-        Plan plan = inspection.PlanFor(NumberFor(line, situation))!;
+        Plan plan = inspection.Fleet.For(NumberFor(line, inspection.Book!, situation))!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling)
         {

@@ -61,7 +61,7 @@ internal sealed class StartVerb : PagesVerb
             foreach (Situation situation in situations.TakeWhile(_ => !stop.IsCancellationRequested))
             {
                 DiagnosticList found = [];
-                if (TrialPreparation.Prepare(inspection.PlanFor(situation.RoadNumber)!, card, situation, found) is { } setup)
+                if (TrialPreparation.Prepare(inspection.Fleet, card, situation, found) is { } setup)
                 {
                     TryRequest request = new(setup, card, card.Source, new() { Cases = line.GetValue(_cases) }, LeftOut: false);
                     TryText.PrintBrief(says, TryProgress.Watch(line.InvocationConfiguration.Error, request, r => Trier.Run(r, stop)));

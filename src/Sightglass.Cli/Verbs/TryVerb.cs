@@ -8,7 +8,6 @@ using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
-using Sightglass.Plant.Plans;
 using Sightglass.Trials;
 using Sightglass.Trials.Sweep;
 using Sightglass.World.Situations;
@@ -43,6 +42,7 @@ internal sealed class TryVerb : BookVerb
         Add(_card);
         Add(_situations);
         Add(BookOption);
+        Add(RoadNumber);
         Add(_cases);
         Add(_seed);
         Add(_case);
@@ -56,7 +56,8 @@ internal sealed class TryVerb : BookVerb
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("try empty-a-leaking-compartment --situation \"leaking compartment\" --cases 400", "whether a card holds in the situation it is for"),
-        ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: why, and the least that it takes"),
+        ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64", "a card that reads well and fails: on which machines, why, and the least that it takes"),
+        ("try empty-a-leaking-compartment -s \"leaking compartment\" --road-number 4112", "on one of the road numbers only, where else each case draws its own"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --left-out --html report.html", "a report to send, with what each step is worth"),
         ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
@@ -86,6 +87,11 @@ internal sealed class TryVerb : BookVerb
             return inspection.Book is null ? ExitCode.No : ExitCode.WrongUse;
         }
 
+        if (!HasRoadNumber(line, inspection, line.GetValue(RoadNumber)))
+        {
+            return ExitCode.WrongUse;
+        }
+
         DiagnosticList found = [];
         return CardReader.Read(text, book, found) is { HasErrors: false } card
             ? Try(line, inspection, card, text, stop)
@@ -95,7 +101,7 @@ internal sealed class TryVerb : BookVerb
     private int Try(ParseResult line, BookInspection inspection, Card card, SourceText text, CancellationToken stop)
     {
         DiagnosticList found = [];
-        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.PlanFor(null)!, card, found);
+        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.Fleet.Class!, card, found);
         if (found.HasErrors)
         {
             return Refuse(line, inspection.Folder, found);
@@ -115,10 +121,10 @@ internal sealed class TryVerb : BookVerb
                 return WrongUse(line, $"The card is for {role}, and in `{situation.Name}` there is none.").Result;
             }
 
-            Plan plan = inspection.PlanFor(situation.RoadNumber)!;
-            if (TrialPreparation.Prepare(plan, card, situation, found) is { } setup)
+            string? only = line.GetValue(RoadNumber);
+            if (TrialPreparation.Prepare(inspection.Fleet, card, situation, found, only) is { } setup)
             {
-                requests.Add(new(setup, card, text, SweepOptionsOf(line), line.GetValue(_leftOut)));
+                requests.Add(new(setup, card, text, SweepOptionsOf(line), line.GetValue(_leftOut)) { OnlyNumber = only });
             }
         }
 
@@ -183,7 +189,7 @@ internal sealed class TryVerb : BookVerb
             File.WriteAllText(page, TrialPage.Write(results[0]));
             if (brief)
             {
-                line.InvocationConfiguration.Error.WriteLine($"The report tells of the first situation, `{results[0].Request.Setup.Start.Situation.Name}`; name another with --situation.");
+                line.InvocationConfiguration.Error.WriteLine($"The report tells of the first situation, `{results[0].Request.Setup.Situation.Name}`; name another with --situation.");
             }
         }
 

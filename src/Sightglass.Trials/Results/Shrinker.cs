@@ -6,7 +6,8 @@ namespace Sightglass.Trials.Results;
 
 /// <summary>
 /// Makes a failing case as ordinary as it can be while it still fails of the same mechanism: each drawn number goes to the middle of its
-/// range (each word to the first) or, where it must depart, as near to it as bisection finds. Never counted in a result.
+/// range (each word to the first, the machine to the one that differs least from the class) or, where it must depart, as near to it as bisection
+/// finds. Never counted in a result.
 /// </summary>
 public static class Shrinker
 {
@@ -19,9 +20,9 @@ public static class Shrinker
         ArgumentNullException.ThrowIfNull(failing);
         CaseDraws best = failing;
         List<DrawnRange> departing = [];
-        foreach (DrawnRange range in setup.Start.Ranges.Where(r => r.Varies))
+        foreach (DrawnRange range in setup.Ranges.Where(r => r.Varies))
         {
-            double ordinary = range.Words.IsEmpty ? 0.5 : 0;
+            double ordinary = setup.Ordinary(range);
             if (Fails(best.With(range.Order, ordinary)))
             {
                 best = best.With(range.Order, ordinary);

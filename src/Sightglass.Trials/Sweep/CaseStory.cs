@@ -7,19 +7,21 @@ namespace Sightglass.Trials.Sweep;
 
 /// <summary>One case run again for its story.</summary>
 /// <param name="Outcome">The same as in the sweep.</param>
-/// <param name="Values">What was drawn, in words.</param>
+/// <param name="Number">The road number of its machine; null for a book without.</param>
+/// <param name="Values">What else was drawn, in words.</param>
 /// <param name="Journal">What happened.</param>
-public sealed record CaseStory(Outcome Outcome, ImmutableArray<(string Name, string Value)> Values, ImmutableArray<JournalEntry> Journal)
+public sealed record CaseStory(Outcome Outcome, string? Number, ImmutableArray<(string Name, string Value)> Values, ImmutableArray<JournalEntry> Journal)
 {
     /// <summary>Runs a case alone.</summary>
     public static CaseStory Tell(TrialSetup setup, CaseDraws draws)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        using LaneWorker worker = new(setup, draws.Seed);
+        using LaneWorker worker = new(setup, draws);
         World.World world = worker.RunOne(draws, journal: true);
         return new(
             world.Run!.Outcome,
-            [.. setup.Start.Ranges.Where(r => r.Varies).Select(r => (r.Name, r.Say(draws)))],
+            setup.NumberOf(draws),
+            [.. setup.Machines[0].Start.Ranges.Where(r => r.Varies).Select(r => (r.Name, r.Say(draws)))],
             [.. world.Journal!]);
     }
 
@@ -27,7 +29,7 @@ public sealed record CaseStory(Outcome Outcome, ImmutableArray<(string Name, str
     public static Outcome End(TrialSetup setup, CaseDraws draws)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        using LaneWorker worker = new(setup, draws.Seed);
+        using LaneWorker worker = new(setup, draws);
         return worker.RunOne(draws, journal: false).Run!.Outcome;
     }
 }

@@ -3,12 +3,15 @@ using Sightglass.World.Runs;
 namespace Sightglass.Trials.Sweep;
 
 /// <summary>
-/// Runs many cases of one setup: eight lanes a thread, each refilled when its case is over. An outcome depends on nothing but
+/// Runs many cases of one setup: eight lanes a thread and machine, each refilled when its case is over. An outcome depends on nothing but
 /// (setup, seed, case).
 /// </summary>
 public static class CaseSweep
 {
-    /// <returns>Outcomes by case; those not reached before the token was cancelled are <see cref="OutcomeKind.Running"/>.</returns>
+    /// <returns>
+    /// Outcomes by case. When the token is cancelled, no further case is begun and those under way are ended: what is left is <see cref="OutcomeKind.Running"/>,
+    /// and what is done are the first cases in the order of dealing.
+    /// </returns>
     public static Outcome[] Run(TrialSetup setup, SweepOptions options, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -16,7 +19,7 @@ public static class CaseSweep
         options.Validate();
         Outcome[] outcomes = new Outcome[options.Cases];
         int threads = Math.Min(options.Threads == 0 ? Environment.ProcessorCount : options.Threads, (options.Cases + 7) / 8);
-        CaseQueue queue = new(options.Cases, options.Backwards);
+        CaseQueue queue = new(setup, options, stop);
         int done = 0;
         if (threads == 1)
         {
@@ -37,8 +40,28 @@ public static class CaseSweep
 
         void Work()
         {
-            using LaneWorker worker = new(setup, options.Seed);
-            worker.Run(queue, options.FirstCase, Finish, stop);
+            LaneWorker[] machines = [.. Enumerable.Range(0, setup.Machines.Length).Select(m => new LaneWorker(setup, m, options.Seed, queue, options.FirstCase, Finish))];
+            while (Behind(machines) is { } worker)
+            {
+                worker.GoOn();
+            }
+
+            Array.ForEach(machines, m => m.Dispose());
         }
+    }
+
+    /// <summary>The machine whose next case is the first in turn; of those without further cases, any that is still at one; null when all are over.</summary>
+    private static LaneWorker? Behind(LaneWorker[] machines)
+    {
+        LaneWorker? first = null;
+        foreach (LaneWorker machine in machines)
+        {
+            if (!machine.IsOver && (first is null || machine.NextTurn < first.NextTurn))
+            {
+                first = machine;
+            }
+        }
+
+        return first;
     }
 }

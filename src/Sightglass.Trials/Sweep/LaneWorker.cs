@@ -6,51 +6,69 @@ using Sightglass.World.Situations;
 
 namespace Sightglass.Trials.Sweep;
 
-/// <summary>One thread's eight lanes.</summary>
+/// <summary>One thread's eight lanes of one machine.</summary>
 internal sealed class LaneWorker : IDisposable
 {
-    private readonly TrialSetup _setup;
+    private readonly TrialMachine _machine;
+    private readonly int _number;
     private readonly ulong _seed;
+    private readonly CaseQueue? _queue;
+    private readonly int _firstCase;
+    private readonly Action<int, Outcome> _done;
     private readonly LaneBank _bank;
     private readonly World.World[] _worlds;
     private readonly CaseDraws[] _draws;
     private readonly int[] _case;
     private readonly CardRun[] _runs;
+    private int _busy = -1;
 
-    public LaneWorker(TrialSetup setup, ulong seed)
+    /// <summary>For the cases that a queue deals to one of the setup's machines.</summary>
+    public LaneWorker(TrialSetup setup, int machine, ulong seed, CaseQueue? queue, int firstCase, Action<int, Outcome> done)
     {
-        (_setup, _seed) = (setup, seed);
-        _bank = new(setup.Plan, setup.RelativeTolerance);
+        (_machine, _number, _seed, _queue, _firstCase, _done) = (setup.Machines[machine], machine, seed, queue, firstCase, done);
+        _bank = new(_machine.Plan, setup.RelativeTolerance);
         _worlds = [.. Enumerable.Range(0, Basics.Numbers.Lanes.Count).Select(lane => new World.World(_bank, lane, setup.Times))];
         _draws = [.. _worlds.Select(_ => new CaseDraws(seed, 0))];
         _case = [.. _worlds.Select(_ => -1)];
         MarginCache margins = new();
-        _runs = [.. _worlds.Select(_ => new CardRun(setup.Choices, margins))];
+        _runs = [.. _worlds.Select(_ => new CardRun(_machine.Choices, margins))];
     }
 
-    public void Run(CaseQueue queue, int firstCase, Action<int, Outcome> done, CancellationToken stop)
+    /// <summary>For one case alone.</summary>
+    public LaneWorker(TrialSetup setup, CaseDraws draws)
+        : this(setup, setup.IndexOf(draws), draws.Seed, null, 0, (_, _) => { })
     {
-        int busy = 0;
-        for (int lane = 0; lane < _worlds.Length; lane++)
-        {
-            busy += Load(lane, queue, firstCase) ? 1 : 0;
-        }
+    }
 
-        while (busy > 0 && !stop.IsCancellationRequested)
+    /// <summary>Whether no case is under way and none is left to begin.</summary>
+    public bool IsOver => _busy == 0 || (_busy < 0 && NextTurn == int.MaxValue);
+
+    public int NextTurn => _queue!.NextTurn(_number);
+
+    /// <summary>Hands over what has ended, begins others, and carries all lanes on by one attempt of a step.</summary>
+    public void GoOn()
+    {
+        if (_busy < 0)
         {
+            _busy = 0;
             for (int lane = 0; lane < _worlds.Length; lane++)
             {
-                if (_case[lane] < 0 || HasTask(lane) || _worlds[lane].Advance())
-                {
-                    continue;
-                }
+                _busy += Load(lane) ? 1 : 0;
+            }
+        }
 
-                done(_case[lane], _worlds[lane].Run!.Outcome);
-                busy -= Load(lane, queue, firstCase) ? 0 : 1;
+        for (int lane = 0; lane < _worlds.Length; lane++)
+        {
+            if (_case[lane] < 0 || HasTask(lane) || _worlds[lane].Advance())
+            {
+                continue;
             }
 
-            Iterate();
+            _done(_case[lane], _worlds[lane].Run!.Outcome);
+            _busy -= Load(lane) ? 0 : 1;
         }
+
+        Iterate();
     }
 
     /// <summary>Runs one case alone and leaves its world to look at.</summary>
@@ -65,15 +83,15 @@ internal sealed class LaneWorker : IDisposable
 
     public void Dispose() => _bank.Dispose();
 
-    private bool Load(int lane, CaseQueue queue, int firstCase)
+    private bool Load(int lane)
     {
-        _case[lane] = queue.Take();
+        _case[lane] = _queue!.Take(_number);
         if (_case[lane] < 0)
         {
             return false;
         }
 
-        _draws[lane].Use(_seed, (ulong)(firstCase + _case[lane]));
+        _draws[lane].Use(_seed, (ulong)(_firstCase + _case[lane]));
         Begin(_worlds[lane], _draws[lane]);
         return true;
     }
@@ -81,7 +99,7 @@ internal sealed class LaneWorker : IDisposable
     private void Begin(World.World world, CaseDraws draws)
     {
         world.Reset();
-        _setup.Start.Apply(world, draws);
+        _machine.Start.Apply(world, draws);
         world.Begin(_runs[world.Lane]);
         world.Limit = SimTime.Never;
     }

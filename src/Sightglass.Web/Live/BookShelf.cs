@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
@@ -11,9 +10,9 @@ namespace Sightglass.Web.Live;
 /// <summary>The book that is served: read once, one plan for each road number.</summary>
 public sealed class BookShelf
 {
-    private readonly ConcurrentDictionary<string, Plan> _plans = new(StringComparer.Ordinal);
+    private readonly Fleet _fleet;
 
-    private BookShelf(string folder, ClassBook book, string hash) => (Folder, Book, Hash) = (folder, book, hash);
+    private BookShelf(string folder, ClassBook book, Fleet fleet, string hash) => (Folder, Book, _fleet, Hash) = (folder, book, fleet, hash);
 
     /// <summary>Full path of the book's folder.</summary>
     public string Folder { get; }
@@ -39,20 +38,9 @@ public sealed class BookShelf
             return null;
         }
 
-        BookShelf shelf = new(Path.GetFullPath(folder), book, BookHash.Of(folder));
-        foreach (string road in shelf.RoadNumbers)
-        {
-            if (PlanCompiler.Compile(road.Length == 0 ? book : book.For(road), found) is not { } plan)
-            {
-                return null;
-            }
-
-            shelf._plans[road] = plan;
-        }
-
-        return shelf;
+        return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
     }
 
     /// <summary>The plan of a road number, or of the first where it is unknown.</summary>
-    public Plan PlanOf(string? roadNumber) => _plans.TryGetValue(roadNumber ?? "", out Plan? plan) ? plan : _plans[RoadNumbers[0]];
+    public Plan PlanOf(string? roadNumber) => (Book.RoadNumbers.IsEmpty ? _fleet.Class : _fleet.For(roadNumber is { Length: > 0 } ? roadNumber : RoadNumbers[0]) ?? _fleet.For(RoadNumbers[0]))!;
 }

@@ -76,7 +76,7 @@ public sealed class MachineRoom : IDisposable
         DiagnosticList found = new();
         foreach (Book.Model.Situation situation in Shelf.Situations)
         {
-            SessionStart start = new(situation.RoadNumber ?? Shelf.RoadNumbers[0], situation.Name, 1, 0);
+            SessionStart start = new(situation.RoadNumbers.FirstOrDefault() ?? Shelf.RoadNumbers[0], situation.Name, 1, 0);
             using LiveSession? tried = LiveSession.Begin(Shelf.PlanOf(start.RoadNumber), start, _clock, null, found);
             if (tried is not null)
             {

@@ -145,7 +145,7 @@ public sealed class ChartDrawingTests
         SvgOptions svg = SvgOptions.Alone with { Theme = theme };
         Parse(TimeChartDrawing.Render(Time(), svg));
         Parse(HistogramDrawing.Render(new Histogram("<&>", [1, 2, 3]), svg));
-        Parse(RankBars.Render("Ranges", [("leak & level", 0.6), ("<grade>", 0.1)], svg: svg));
+        Parse(RankBars.Render("Ranges", [("leak & level", 0.6, "60 %"), ("<grade>", 0.1, "10 %")], svg: svg));
         Parse(new CaseLine("Case", _truth, [(10, "2"), (20, "3 waits")], (40, "starves")).Render(svg));
         Parse(new BoundScale(99, 98).Render(svg));
     }
