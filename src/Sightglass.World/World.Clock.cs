@@ -38,7 +38,7 @@ public sealed partial class World
                 case Phase.Change when ComesIntoView():
                     ApplySlots();
                     _phase = Phase.Propose;
-                    if (!InView && _tells)
+                    if (!InView && !Plan.Switches.IsEmpty)
                     {
                         Look(Now);
                         _phase = Phase.FirstLook;
@@ -48,7 +48,7 @@ public sealed partial class World
                 case Phase.FirstLook:
                     _bank.LookAtEnds();
                     InView = true;
-                    TellFirst();
+                    SettleFirst();
                     _phase = Phase.Change;
                     break;
             }

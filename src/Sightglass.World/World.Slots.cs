@@ -140,12 +140,14 @@ public sealed partial class World
 
     private bool IsBeyond(SwitchRule rule) => rule.Margin.Evaluate(_bank)[_lane] >= 0;
 
-    /// <summary>At the start everything that is told on is told as it is.</summary>
-    private void TellFirst()
+    /// <summary>
+    /// At the start everything that is told on is told as it is, and what stands beyond its crossing already has crossed: a governor over a full reservoir has unloaded.
+    /// </summary>
+    private void SettleFirst()
     {
         foreach (SwitchRule rule in Plan.Switches)
         {
-            if (rule.Follows && rule.When(_slots))
+            if (rule.When(_slots) && (rule.Follows || IsBeyond(rule)))
             {
                 SetSlot(rule.Sets, rule.To.Evaluate(_bank)[_lane]);
             }

@@ -1,5 +1,7 @@
+using Sightglass.Plant.Kinds.Air;
 using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Fuel;
+using Sightglass.Plant.Kinds.Paths;
 
 namespace Sightglass.Plant.Kinds;
 
@@ -21,6 +23,17 @@ internal static class AllKinds
         new FilterKind(),
         new FillPortKind(),
         new EngineKind(),
+        new ReservoirKind(),
+        new AirLineKind(),
+        new CompressorKind(),
+        new GovernorKind(),
+        new SafetyValveKind(),
+        new RegulatingValveKind(),
+        new RelayValveKind(),
+        new ControlValveKind(),
+        new VentValveKind(),
+        new BrakeCylinderKind(),
+        new CutoutCockKind(),
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),

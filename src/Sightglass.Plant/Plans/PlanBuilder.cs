@@ -210,6 +210,19 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
     public void AddStart(StartRule rule) => Starts[rule.Name] = rule;
 
+    /// <summary>Lets another amount begin with a starting value that is there already.</summary>
+    /// <param name="name">The starting value: <c>pressure of brake pipe</c>.</param>
+    /// <param name="network">Of the amount.</param>
+    /// <param name="amount">What begins with it.</param>
+    /// <param name="toAmount">Amount from the value given (SI).</param>
+    public void StartWith(string name, int network, Amount amount, Func<double, double> toAmount)
+    {
+        if (Starts.TryGetValue(name, out StartRule? rule))
+        {
+            Starts[name] = rule with { Also = [.. rule.Also, (network, amount, toAmount)] };
+        }
+    }
+
     /// <summary>Reads a formula of the book in this plan's names; null after an error.</summary>
     public Formula? Read(string text, Span span, FormulaKind expected) => FormulaParser.Parse(text, span, Scope, Found, expected);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Plant.Plans;
@@ -17,4 +18,8 @@ public sealed record StartRule(
     Network.Compile.Amount Amount,
     Func<double, double>? ToAmount,
     Slot Slot,
-    System.Collections.Immutable.ImmutableArray<string> Choices);
+    ImmutableArray<string> Choices)
+{
+    /// <summary>Amounts of small volumes that begin with it, such as the chamber of a valve at a pipe: network, amount, and its amount by the value given.</summary>
+    public ImmutableArray<(int Network, Network.Compile.Amount Amount, Func<double, double> ToAmount)> Also { get; init; } = [];
+}

@@ -21,6 +21,9 @@ public enum StoreSort
     /// <summary>A short line filled with liquid and perhaps air.</summary>
     Line,
 
+    /// <summary>A gas that fills it.</summary>
+    Gas,
+
     /// <summary>The outside: what leaves is booked, and only air comes in.</summary>
     Outside,
 }

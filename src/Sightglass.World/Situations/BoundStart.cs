@@ -14,6 +14,10 @@ internal sealed record BoundStart(StartRule Rule, DrawnRange Range)
         if (Rule.Network >= 0)
         {
             world.SetStartAmount(Rule.Network, Rule.Amount, Rule.ToAmount!(value));
+            foreach ((int network, Network.Compile.Amount amount, Func<double, double> toAmount) in Rule.Also)
+            {
+                world.SetStartAmount(network, amount, toAmount(value));
+            }
         }
         else
         {

@@ -16,6 +16,7 @@ public static partial class LawCases
         LawCase.Of<GasPassage>("gas orifice", Draw.Inputs(GasPressures, GasOrifices, Draw.Row(s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasPassage>("gas pipe", Draw.Inputs(GasPressures, GasPipes, Draw.Row(s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasCheckValve>("gas check valve", Draw.Inputs(GasPressures, GasCheckValves, Draw.Row(s_opening, s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasServo>("gas servo", Draw.Inputs(SteeredPressures, GasServos, Draw.Row(Draw.Difference(1e5), s_opening, s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasPump>("gas pump", Draw.Inputs(GasPressures, GasPumps, Draw.Row(Gen.Double[0, 30])), 1, 1),
         LawCase.Of<PolytropicEnds<GasIso6358>>("between polytropic ends", Draw.Inputs(GasPressures, Polytropic(Components), Draw.Row(s_opening)), 1e-4, 1e-4)
             with { Monotone = false },
@@ -37,6 +38,14 @@ public static partial class LawCases
             Draw.Decades(5e-3, 0.5), Draw.Decades(0.1, 1e4), s_rounding, (d, loss, rounding) => GasPipe.ParametersOf(d, d, loss, 84_000, 0.001, rounding));
 
     private static Gen<double[]> GasCheckValves => Gen.Select(Components, Draw.Decades(10, 1e5), Draw.Decades(10, 1e5), GasCheckValve.ParametersOf);
+
+    private static Gen<double[]> SteeredPressures =>
+        Gen.Select(GasPressures, Draw.Decades(1e4, 1e6), Draw.Difference(1e5), Draw.Difference(1e5), (ends, sensed, first, second) =>
+            new[] { ends[0], ends[1], sensed, Math.Max(10, sensed + first), Math.Max(10, sensed + second) });
+
+    private static Gen<double[]> GasServos =>
+        Gen.Select(Components, Draw.Decades(1e2, 1e5), Gen.Bool, Gen.Double[-3e3, 3e3], Gen.Double[-3, 3], Gen.Double[-3, 3], (component, width, opensBelow, begins, first, second) =>
+            GasServo.ParametersOf(component, opensBelow ? width : -width, begins, first, second, 1e5, 5e5));
 
     private static Gen<double[]> GasPumps =>
         Gen.Select(Draw.Decades(1e-5, 1e-2), Gen.Double[0, 0.2], Gen.Double[250, 320], (d, c, t) => GasPump.ParametersOf(d, c, t));

@@ -18,6 +18,7 @@ public static class StoreCases
         StoreCase.Of<DipTableTank>("dip table", DipTables, 1e-3),
         StoreCase.Of<LiquidAirLine>("line with air", Lines, 1e-6, 1e-9),
         StoreCase.Of<PolytropicGasStore>("gas, polytropic", Gases, 1e-6),
+        StoreCase.Of<PistonGasStore>("gas behind a piston", Pistons, 1e-9),
     ];
 
     private static Gen<double[]> LiquidLines =>
@@ -43,6 +44,15 @@ public static class StoreCases
         let k = PolytropicGasStore.ParametersOf(volume, pressure, 293.15, exponent)
         from share in Gen.OneOf(Gen.Double[0, 2], Draw.Decades(1e-6, 1e-2), Draw.Decades(1e-6, 1e-3).Select(x => -x), Gen.Const(0.0))
         select new StoreInputs([share / k[1]], k);
+
+    private static Gen<StoreInputs> Pistons =>
+        from clearance in Draw.Decades(1e-5, 1e-2)
+        from swept in Draw.Decades(1e-5, 3e-2)
+        from moves in Gen.Double[1.05e5, 1.5e5]
+        from further in Draw.Decades(1e3, 1e5)
+        let k = PistonGasStore.ParametersOf(clearance, swept, moves, moves + further, 84_150)
+        from share in Gen.OneOf(Gen.Double[0, 8], Draw.Decades(1e-6, 1e-2), Draw.Decades(1e-6, 1e-3).Select(x => -x), Gen.Const(0.0))
+        select new StoreInputs([share * k[4]], k);
 
     private static Gen<StoreInputs> Lying =>
         from radius in Gen.Double[0.2, 1]

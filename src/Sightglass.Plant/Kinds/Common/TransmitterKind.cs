@@ -2,6 +2,7 @@ using Sightglass.Basics.Formulas;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
+using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -30,17 +31,9 @@ public sealed class TransmitterKind : KindBuilder
         Faults = [new("stuck", "It goes on telling what it told.", [])],
     };
 
-    /// <summary>What a transmitter told last.</summary>
-    public static Slot ToldBy(PlanBuilder plan, Item item)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(item);
-        return plan.SlotNamed($"told by {item.Name}");
-    }
-
     public override void Declare(PlanBuilder plan, Item item)
     {
-        plan.Name($"told of {item.Name}", Dimension.One, new SlotSignal(ToldBy(plan, item)));
+        plan.Name($"told of {item.Name}", Dimension.One, new SlotSignal(Told.By(plan, item)));
         plan.Fault(item, "stuck", ("", 1));
     }
 
@@ -59,6 +52,6 @@ public sealed class TransmitterKind : KindBuilder
         }
 
         Slot stuck = plan.PlanOf(item).Faults["stuck"][0].Slot;
-        plan.Follow($"{item.Name} tells on.", network, new FormulaSignal(formula), item.Get("band"), ToldBy(plan, item), s => s[stuck.Index] < 0.5);
+        plan.Follow($"{item.Name} tells on.", network, new FormulaSignal(formula), item.Get("band"), Told.By(plan, item), s => s[stuck.Index] < 0.5);
     }
 }

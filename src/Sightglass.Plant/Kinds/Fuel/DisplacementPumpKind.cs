@@ -1,5 +1,6 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Plant.Kinds.Paths;
 
 namespace Sightglass.Plant.Kinds.Fuel;
 

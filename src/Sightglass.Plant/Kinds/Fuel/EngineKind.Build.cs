@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
@@ -7,6 +6,7 @@ using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Liquid;
 using Sightglass.Network.Laws.Liquid.Ends;
 using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -38,12 +38,16 @@ public sealed partial class EngineKind
         }
 
         double density = item.Get("density");
+        if (Demand(plan, item, density) is not { } demand)
+        {
+            return;
+        }
+
         NetworkBuilder b = plan.Network(rail.Network);
         string burntName = $"burnt by {item.Name}";
         Amount burnt = b.AddBoundary<FixedStore>(burntName, [Physical.Atmosphere]).First;
         plan.NameAmounts(rail.Network, burntName);
         Slot running = plan.PositionSlot(item);
-        SlotFunction demand = Demand(plan, item, density);
         PathHandle path = b.AddPath<MixedPath<LineEnd, LiquidDemand, AirEnd>>(
             item.Name,
             [rail.Store.First, rail.Store.Second, burnt],
@@ -74,31 +78,19 @@ public sealed partial class EngineKind
             $"{item.Name} stops for want of fuel.", rail.Network, new PotentialSignal(rail.Network, want, 1, -StopsAt), s => s[running.Index] > 0.5, running, new ConstantSignal(0)));
     }
 
-    /// <summary>kg/s by the throttle's position and the head-end load.</summary>
-    private static SlotFunction Demand(PlanBuilder plan, Item item, double density)
+    /// <summary>kg/s by the throttle's position and the head-end load; null after an error.</summary>
+    private static SlotFunction? Demand(PlanBuilder plan, Item item, double density)
     {
         ImmutableSortedDictionary<string, double> map = item.Parameters["consumption"].ByPosition;
         double headEnd = item.Get("head-end consumption") * density;
         Slot load = plan.SlotNamed("head-end load");
         if (!item.Parameters.TryGetValue("throttle", out ParameterValue? named) || named.Names.Length == 0
-            || !plan.Book.Items.TryGetValue(named.Names[0], out Item? throttle))
+            || !plan.Book.Items.ContainsKey(named.Names[0]))
         {
             double only = map.Values.FirstOrDefault() * density;
             return s => only + (headEnd * s[load.Index]);
         }
 
-        foreach (string wrong in map.Keys.Where(k => !throttle.Positions.Contains(k)))
-        {
-            plan.Found.Error("P008", item.Parameters["consumption"].Span, $"`{throttle.Name}` has no position `{wrong}`", Nearest.DidYouMean(wrong, throttle.Positions));
-        }
-
-        foreach (string missing in throttle.Positions.Where(p => !map.ContainsKey(p)))
-        {
-            plan.Found.Error("P009", item.Parameters["consumption"].Span, $"no consumption is given for `{missing}` of `{throttle.Name}`", $"write `{missing}: 100 L/h`");
-        }
-
-        double[] byPosition = [.. throttle.Positions.Select(p => map.GetValueOrDefault(p) * density)];
-        Slot position = plan.PositionSlot(throttle);
-        return s => byPosition[(int)s[position.Index]] + (headEnd * s[load.Index]);
+        return ByPosition.Of(plan, item, "throttle", "consumption") is { } byPosition ? s => (byPosition(s) * density) + (headEnd * s[load.Index]) : null;
     }
 }

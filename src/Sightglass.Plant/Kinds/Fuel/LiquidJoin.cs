@@ -6,6 +6,8 @@ using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Liquid;
 using Sightglass.Network.Laws.Liquid.Ends;
 using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.Common;
+using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -38,16 +40,8 @@ internal static class LiquidJoin
     public static PathHandle? Add<TLaw>(PlanBuilder plan, Item item, double[] law, int offset, Func<int, Input[]> inputs)
         where TLaw : struct, ILaw
     {
-        StoreEnd? from = FindEnd(plan, item, item.From, "from", item.To);
-        StoreEnd? to = FindEnd(plan, item, item.To, "to", item.From);
-        if (from is null || to is null)
+        if (Join.Ends(plan, item) is not var (from, to))
         {
-            return null;
-        }
-
-        if (from.Network != to.Network)
-        {
-            plan.Found.Error("P004", item.Span, $"`{item.Name}` joins two systems", "give both ends the same `system`");
             return null;
         }
 
@@ -80,14 +74,12 @@ internal static class LiquidJoin
     /// <summary>The sheet of an opening given by area or diameter; null after an error.</summary>
     public static double[]? Opening(PlanBuilder plan, Item item)
     {
-        double? area = item.Find("area") ?? (item.Find("diameter") is { } d ? Math.PI * d * d / 4 : null);
-        if (area is null)
+        if (PathSheet.AreaOf(plan, item) is not { } area)
         {
-            plan.Found.Error("P005", item.Span, $"`{item.Name}` has no opening", "write `area: 5 cm^2` or `diameter: 25 mm`");
             return null;
         }
 
-        double[] sheet = LiquidOrifice.ParametersOf(item.Find("discharge coefficient") ?? LiquidOrifice.SharpEdged, area.Value, item.Find("density") ?? 840, Viscosity);
+        double[] sheet = LiquidOrifice.ParametersOf(item.Find("discharge coefficient") ?? LiquidOrifice.SharpEdged, area, item.Find("density") ?? 840, Viscosity);
         if (EndsAtLine(plan, item.From) || EndsAtLine(plan, item.To))
         {
             sheet[1] = Math.Max(sheet[1], LeastTransition);
@@ -98,27 +90,6 @@ internal static class LiquidJoin
 
     private static bool EndsAtLine(PlanBuilder plan, PortReference? reference) =>
         reference is not null && plan.FindStore(reference.Item) is { Holds: StoreSort.Line };
-
-    private static StoreEnd? FindEnd(PlanBuilder plan, Item item, PortReference? reference, string which, PortReference? other)
-    {
-        if (reference is not { Item: PortReference.Outside })
-        {
-            return plan.FindEnd(item, reference, which);
-        }
-
-        if (other is null || plan.FindStore(other.Item) is not { } inside)
-        {
-            return null;
-        }
-
-        string name = $"outside of {item.Name}";
-        StoreHandle boundary = plan.Network(inside.Network).AddBoundary<FixedStore>(name, [Physical.Atmosphere]);
-        plan.NameAmounts(inside.Network, name);
-        return new(inside.Network, boundary, null, null, Tilt.PlaceOf(inside with { Port = PortOf(inside, other) }).Z, StoreSort.Outside);
-    }
-
-    private static Port? PortOf(StoreEnd end, PortReference reference) =>
-        reference.Port is { } name && end.Item is { } item && item.Ports.TryGetValue(name, out Port? port) ? port : null;
 
     private static PathHandle One<TFrom, TLaw, TTo>(PlanBuilder plan, Item item, StoreEnd from, StoreEnd to, double[] law, Input[] inputs, double density)
         where TFrom : struct, ILiquidEnd

@@ -2,6 +2,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 

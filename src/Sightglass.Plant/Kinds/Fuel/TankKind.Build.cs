@@ -5,6 +5,7 @@ using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Liquid;
 using Sightglass.Network.Laws.Liquid.Ends;
 using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 

@@ -1,7 +1,7 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>A long line with friction.</summary>
 public sealed partial class PipeKind : KindBuilder
@@ -10,8 +10,10 @@ public sealed partial class PipeKind : KindBuilder
     {
         Name = "pipe",
         Purpose = "A line long enough for its friction to matter.",
-        Details = "Δp = (fL/D + ΣK)·ρV²/2 with f after Colebrook, laminar below. Source: White, Fluid Mechanics, ch. 6 (from memory).",
-        Medium = "fuel",
+        Details = """
+            A liquid: Δp = (fL/D + ΣK)·ρV²/2 with f after Colebrook, laminar below. A gas: at constant temperature, with f of a rough wall, choking at its end where it
+            would. Source: White, Fluid Mechanics, ch. 6 (from memory); Crane TP-410 for the gas (read in a public library's documentation).
+            """,
         Role = KindRole.Path,
         Symbol = "pipe",
         Parameters =

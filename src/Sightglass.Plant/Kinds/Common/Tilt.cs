@@ -1,7 +1,7 @@
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Common;
 
 /// <summary>How far a point is lifted by grade (front uphill positive) and cant (right side high positive).</summary>
 internal sealed class Tilt

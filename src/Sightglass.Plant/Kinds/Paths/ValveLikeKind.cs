@@ -1,8 +1,7 @@
 using Sightglass.Book.Model;
-using Sightglass.Network.Laws.Liquid;
 using Sightglass.Plant.Plans;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>An orifice that is shut in its first position and open in its second.</summary>
 public abstract class ValveLikeKind : KindBuilder
@@ -17,9 +16,6 @@ public abstract class ValveLikeKind : KindBuilder
     {
         Slot position = plan.PositionSlot(item);
         Slot passes = plan.Fault(item, "passes", ("share", 0.05))[0];
-        if (LiquidJoin.Opening(plan, item) is { } law)
-        {
-            LiquidJoin.Add<LiquidOrifice>(plan, item, law, LiquidOrifice.OffsetParameter, network => [plan.Bind(network, s => s[position.Index] > 0.5 ? 1 : s[passes.Index])]);
-        }
+        Join.Of(plan, item).Opening(plan, item, s => s[position.Index] > 0.5 ? 1 : s[passes.Index]);
     }
 }

@@ -1,7 +1,7 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>A strainer or filter.</summary>
 public sealed partial class FilterKind : KindBuilder
@@ -10,8 +10,7 @@ public sealed partial class FilterKind : KindBuilder
     {
         Name = "filter",
         Purpose = "Holds dirt back at the price of a pressure drop.",
-        Details = "Seven tenths of the drop grow with the flow and the rest with its square; dirt multiplies it. Source: Forchheimer, from memory.",
-        Medium = "fuel",
+        Details = "Seven tenths of the drop grow with the flow and the rest with its square; dirt multiplies it. Source: Forchheimer, from memory. A gas: as an opening that has the drop at the flow of free air, at 130 psi; dirt multiplies the drop.",
         Role = KindRole.Path,
         Symbol = "filter",
         Parameters =

@@ -1,6 +1,6 @@
 using Sightglass.Book.Kinds;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>A small cock to drain a tank to the outside.</summary>
 public sealed class DrainCockKind : ValveLikeKind
@@ -10,7 +10,6 @@ public sealed class DrainCockKind : ValveLikeKind
         Name = "drain cock",
         Purpose = "A small cock at the lowest point of a store.",
         Details = "As a hand valve. Source as for the orifice.",
-        Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "valve",
         Positions = ["closed", "open"],

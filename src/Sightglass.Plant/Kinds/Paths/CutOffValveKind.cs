@@ -2,7 +2,7 @@ using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>An emergency cut-off that falls shut when tripped and is latched open by hand.</summary>
 public sealed class CutOffValveKind : ValveLikeKind
@@ -12,7 +12,6 @@ public sealed class CutOffValveKind : ValveLikeKind
         Name = "cut-off valve",
         Purpose = "Falls shut when one of its buttons is pushed, and stays shut until a person latches it open.",
         Details = "As a hand valve; the fault `tripped` shuts it without a button. Source as for the orifice.",
-        Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "cut-off",
         Positions = ["tripped", "open"],

@@ -1,7 +1,7 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 
-namespace Sightglass.Plant.Kinds.Fuel;
+namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>A valve with a handle.</summary>
 public sealed class HandValveKind : ValveLikeKind
@@ -11,7 +11,6 @@ public sealed class HandValveKind : ValveLikeKind
         Name = "hand valve",
         Purpose = "A valve that a person opens and closes.",
         Details = "Open, it is an orifice; closed, it is tight unless it passes. Source as for the orifice.",
-        Medium = "fuel",
         Role = KindRole.Path,
         Symbol = "valve",
         Positions = ["closed", "open"],

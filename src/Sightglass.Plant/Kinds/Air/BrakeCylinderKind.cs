@@ -1,0 +1,67 @@
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Network.Compile;
+using Sightglass.Network.Laws.Common;
+using Sightglass.Network.Stores;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Kinds.Air;
+
+/// <summary>A cylinder whose piston presses brake shoes or pads.</summary>
+public sealed class BrakeCylinderKind : KindBuilder
+{
+    public override KindSheet Sheet { get; } = new()
+    {
+        Name = "brake cylinder",
+        Purpose = "Presses shoes or pads while there is air in it: the piston goes out against its spring, then the pressure rises.",
+        Details = """
+            Air at 20 °C; the volume is the clearance until the piston moves and the whole when it is out. Force = area·(pressure − pressure at which it is out), never below
+            zero. A reduction r of a brake pipe that started at p₀ leaves p = k·r − p_a in a cylinder of 1/k of its auxiliary reservoir's volume (A2-08). Source: ideal gas law.
+            """,
+        Medium = "brake",
+        Role = KindRole.Store,
+        Symbol = "cylinder",
+        Parameters =
+        [
+            Parameter.Needed("diameter", Dimension.Metre, "Of the piston.", "10 mm", "1 m"),
+            Parameter.Needed("travel", Dimension.Metre, "Of the piston when the brake is on.", "1 mm", "1 m"),
+            Parameter.Of("clearance", Dimension.Volume, "Air space with the piston home, with its pipe.", "0.5 L", "0.01 L", "100 L"),
+            Parameter.Of("moves at", Dimension.Pressure, "Over the atmosphere, when the piston begins to move.", "4 psi", "0.1 psi", "50 psi"),
+            Parameter.Of("out at", Dimension.Pressure, "Over the atmosphere, when it has gone its travel.", "8 psi", "0.2 psi", "80 psi"),
+            AirSheet.StartPressure,
+        ],
+        Quantities =
+        [
+            .. AirSheet.Quantities,
+            new("force", Dimension.Force, "With which its piston presses."),
+            new("applied", Dimension.One, "Its piston is out and presses.", IsCondition: true),
+        ],
+        Faults = [AirSheet.Leak],
+    };
+
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        double area = Math.PI * item.Get("diameter") * item.Get("diameter") / 4;
+        double moves = item.Get("moves at");
+        double isOut = item.Get("out at");
+        if (isOut <= moves)
+        {
+            plan.Found.Error("P023", item.Parameters["out at"].Span, $"the piston of `{item.Name}` is out before it moves", "let `out at` be above `moves at`");
+            return;
+        }
+
+        int network = plan.NetworkOf(item);
+        double[] sheet = PistonGasStore.ParametersOf(
+            item.Get("clearance"), area * item.Get("travel"), Physical.Atmosphere + moves, Physical.Atmosphere + isOut, Physical.AirGasConstant * FreeAir.Temperature);
+        double start = PistonGasStore.AmountAt(sheet, Physical.Atmosphere + item.Get("start pressure"));
+        StoreHandle store = plan.Network(network).AddStore<PistonGasStore>(item.Name, sheet, [start], [GasStore.Span]);
+        GasStore.Register(plan, item, network, store, p => PistonGasStore.AmountAt(sheet, p));
+        PotentialSignal pressing = new(network, store.First, 1, -Physical.Atmosphere - isOut);
+        plan.Name($"force of {item.Name}", Dimension.Force, new PositiveSignal(new PotentialSignal(network, store.First, area, -area * (Physical.Atmosphere + isOut))));
+        plan.Name($"applied of {item.Name}", Dimension.One, pressing, isCondition: true);
+    }
+
+    public override void Connect(PlanBuilder plan, Item item) => GasStore.Leak(plan, item);
+}

@@ -1,0 +1,9 @@
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Kinds.Paths;
+
+public sealed partial class OrificeKind
+{
+    public override void Connect(PlanBuilder plan, Item item) => Join.Of(plan, item).Opening(plan, item, _ => 1);
+}

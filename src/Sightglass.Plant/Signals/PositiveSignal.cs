@@ -1,0 +1,12 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>A signal, never below zero.</summary>
+public sealed class PositiveSignal(Signal signal) : Signal
+{
+    public override int Network => signal.Network;
+
+    public override Lanes Evaluate(LaneBank bank) => Lanes.Max(signal.Evaluate(bank), Lanes.Of(0));
+}
