@@ -16,7 +16,7 @@ public static partial class LawCases
         LawCase.Of<GasPassage>("gas orifice", Draw.Inputs(GasPressures, GasOrifices, Draw.Row(s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasPassage>("gas pipe", Draw.Inputs(GasPressures, GasPipes, Draw.Row(s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasCheckValve>("gas check valve", Draw.Inputs(GasPressures, GasCheckValves, Draw.Row(s_opening, s_opening)), 1e-4, 1e-4),
-        LawCase.Of<GasServo>("gas servo", Draw.Inputs(SteeredPressures, GasServos, Draw.Row(Draw.Difference(1e5), s_opening, s_opening)), 1e-4, 1e-4),
+        LawCase.Of<GasServo>("gas servo", Draw.Inputs(SteeredPressures, GasServos, Draw.Row(Draw.Difference(1e5), s_opening, s_opening)), 1e-4, 1e-4, 1e-2, 1e-2, 1e-2),
         LawCase.Of<GasPump>("gas pump", Draw.Inputs(GasPressures, GasPumps, Draw.Row(Gen.Double[0, 30])), 1, 1),
         LawCase.Of<PolytropicEnds<GasIso6358>>("between polytropic ends", Draw.Inputs(GasPressures, Polytropic(Components), Draw.Row(s_opening)), 1e-4, 1e-4)
             with { Monotone = false },

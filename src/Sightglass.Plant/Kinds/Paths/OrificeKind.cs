@@ -11,8 +11,8 @@ public sealed partial class OrificeKind : KindBuilder
         Name = "orifice",
         Purpose = "A fixed opening between two stores, or to the outside.",
         Details = """
-            A liquid: volume flow = Cd·A·√(2Δp/ρ), made linear near zero (White, Fluid Mechanics, from memory). A gas: ISO 6358 with the sonic conductance of a sharp edge
-            and the critical pressure ratio 0.528, at 20 °C; within 0.6 % of the isentropic formula (formula read, constants from memory).
+            A liquid: volume flow = Cd·A·√(2Δp/ρ), made linear near zero. A gas: with the sonic conductance of a sharp edge and the critical pressure
+            ratio 0.528, at 20 °C. Source: orifice equation (White, Fluid Mechanics, from memory); ISO 6358 (formula read, constants from memory).
             """,
         Role = KindRole.Path,
         Symbol = "orifice",
