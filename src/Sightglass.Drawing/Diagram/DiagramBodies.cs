@@ -11,7 +11,11 @@ internal static class DiagramBodies
     {
         foreach (DiagramBody body in pen.Layout.Bodies)
         {
-            if (body.Node.Role == DiagramRole.Tank)
+            if (body.Node.IsClosed)
+            {
+                DiagramVessels.Draw(pen, body);
+            }
+            else if (body.Node.Role == DiagramRole.Tank)
             {
                 Tank(pen, body);
             }
@@ -100,7 +104,8 @@ internal static class DiagramBodies
         w.Close();
     }
 
-    private static void Line(DiagramPen pen, string id, double x, double y, string style, string anchor = "start") =>
+    /// <summary>One line of words whose text changes.</summary>
+    public static void Line(DiagramPen pen, string id, double x, double y, string style, string anchor = "start") =>
         pen.Writer.Open("text", ("id", id), ("class", style), ("x", x), ("y", y), ("text-anchor", anchor == "start" ? null : anchor), ("style", pen.FontSize())).Content(pen.Value(id, DiagramDelta.Text)).Close();
 
     private static void Glass(DiagramPen pen, DiagramGlass glass)

@@ -31,6 +31,9 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>Whether it can be operated at all.</summary>
     public bool IsOperated { get; init; }
 
+    /// <summary>Whether it is a closed vessel that a gas fills: it has a pressure, not a level.</summary>
+    public bool IsClosed => Symbol is DiagramSymbol.Reservoir or DiagramSymbol.Cylinder;
+
     /// <summary>Whether a tank breathes through a vent.</summary>
     public bool HasVent { get; init; }
 }

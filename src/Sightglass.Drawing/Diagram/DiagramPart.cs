@@ -17,7 +17,9 @@ public sealed record DiagramPart(DiagramNode Node, double X, double Y, int Turn)
 
     public static (double Along, double Across) SizeOf(DiagramSymbol symbol) => symbol switch
     {
-        DiagramSymbol.Pump or DiagramSymbol.Filter => (22, 22),
+        DiagramSymbol.Pump or DiagramSymbol.Filter or DiagramSymbol.Compressor => (22, 22),
+        DiagramSymbol.Relief or DiagramSymbol.Regulator or DiagramSymbol.Relay or DiagramSymbol.Vent => (16, 16),
+        DiagramSymbol.ControlValve => (26, 13),
         DiagramSymbol.Valve or DiagramSymbol.Check => (13, 11),
         DiagramSymbol.CutOff => (13, 28),
         DiagramSymbol.Orifice => (10, 10),

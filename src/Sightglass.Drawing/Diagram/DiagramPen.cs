@@ -34,7 +34,7 @@ internal sealed class DiagramPen(SvgWriter writer, DiagramLayout layout, Diagram
                 .Element("path", ("class", "truth-hatch"), ("d", "M0 0V7")).Close();
         }
 
-        foreach (DiagramBody tank in layout.Bodies.Where(b => b.Node.Role == DiagramRole.Tank))
+        foreach (DiagramBody tank in layout.Bodies.Where(b => b.Node.Role == DiagramRole.Tank && !b.Node.IsClosed))
         {
             writer.Open("clipPath", ("id", Id("cp", tank.Node.Id))).Element("path", ("d", DiagramBodies.TankShape(tank, 1).ToString())).Close();
         }

@@ -143,6 +143,14 @@ internal sealed class DiagramReader(ClassBook book, string? system)
         "button" => DiagramSymbol.Button,
         "switch" => DiagramSymbol.Switch,
         "handle" => DiagramSymbol.Handle,
+        "reservoir" => DiagramSymbol.Reservoir,
+        "cylinder" => DiagramSymbol.Cylinder,
+        "compressor" => DiagramSymbol.Compressor,
+        "relief" => DiagramSymbol.Relief,
+        "regulator" => DiagramSymbol.Regulator,
+        "relay" => DiagramSymbol.Relay,
+        "control" => DiagramSymbol.ControlValve,
+        "vent valve" => DiagramSymbol.Vent,
         _ => DiagramSymbol.Box,
     };
 }

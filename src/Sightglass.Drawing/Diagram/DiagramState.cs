@@ -10,7 +10,7 @@ public sealed record DiagramState
     /// <summary>Hidden truth: how full each tank is, 0…1.</summary>
     public ImmutableDictionary<string, double> Levels { get; init; } = ImmutableDictionary<string, double>.Empty;
 
-    /// <summary>Hidden truth: the amount in each tank, as written.</summary>
+    /// <summary>Hidden truth: the amount in each tank, the pressure in each closed vessel, as written.</summary>
     public ImmutableDictionary<string, string> Amounts { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>How far each path is open, 0…1.</summary>

@@ -21,4 +21,12 @@ public enum DiagramSymbol
     Button,
     Switch,
     Handle,
+    Reservoir,
+    Cylinder,
+    Compressor,
+    Relief,
+    Regulator,
+    Relay,
+    ControlValve,
+    Vent,
 }

@@ -36,6 +36,25 @@ internal static class DiagramSymbols
             case DiagramSymbol.Pump:
                 w.Element("circle", ("class", "d-out"), ("r", 22)).Element("path", ("class", "d-ink"), ("d", "M22 0L-8-18V18z"));
                 break;
+            case DiagramSymbol.Compressor:
+                w.Element("circle", ("class", "d-out"), ("r", 22)).Element("path", ("class", "d-part"), ("d", "M21 0L-8-18V18z"));
+                break;
+            case DiagramSymbol.Regulator:
+                Square(w).Element("path", ("class", "d-det"), ("d", "M-4-16l8-4-8-4 8-4"));
+                break;
+            case DiagramSymbol.Relay:
+                Square(w).Element("path", ("class", "d-line dash"), ("d", "M0-16V-28"));
+                break;
+            case DiagramSymbol.Relief:
+                Square(w).Element("path", ("class", "d-det"), ("d", "M-4-16l8-4-8-4 8-4")).Element("path", ("class", "d-det"), ("d", "M-16 10L-10 16"));
+                break;
+            case DiagramSymbol.Vent:
+                Square(w).Element("path", ("class", "d-ink"), ("d", "M-5 16H5L0 24z"));
+                break;
+            case DiagramSymbol.ControlValve:
+                w.Element("rect", ("class", "d-part"), ("x", -26), ("y", -13), ("width", 52), ("height", 26)).Element("path", ("class", "d-line"), ("d", "M0-13V13"))
+                    .Element("path", ("class", "d-det"), ("d", "M-22 0H-6M-11-4l5 4-5 4M22 6H10V-6M6-6H14"));
+                break;
             case DiagramSymbol.Filter:
                 w.Element("path", ("class", "d-out"), ("d", "M-22 0L0-22 22 0 0 22z")).Element("path", ("class", "d-line dash"), ("d", "M0-22V22"));
                 break;
@@ -56,6 +75,10 @@ internal static class DiagramSymbols
                 break;
         }
     }
+
+    // A valve that pressures steer: a square with the way through it.
+    private static SvgWriter Square(SvgWriter w) =>
+        w.Element("rect", ("class", "d-part"), ("x", -16), ("y", -16), ("width", 32), ("height", 32)).Element("path", ("class", "d-det"), ("d", "M-12 0H11M5-5l7 5-7 5"));
 
     // In line with the pipe when open; the sheet turns it across when closed: to the right on an upright pipe, up on a level one.
     private static void Handle(SvgWriter w, int turn)

@@ -56,6 +56,12 @@ internal sealed class DiagramValueBuilder(DiagramLayout layout, DiagramState sta
     private void Tank(DiagramBody body)
     {
         string id = body.Node.Id;
+        if (body.Node.IsClosed)
+        {
+            Vessel(id);
+            return;
+        }
+
         bool known = state.Levels.TryGetValue(id, out double level);
         double y = Math.Clamp(M.TankHeight * (1 - level), 0, M.TankHeight);
         Set("tr", id, "class", known && state.ShowTruth ? "tr" : "tr off");
@@ -65,6 +71,18 @@ internal sealed class DiagramValueBuilder(DiagramLayout layout, DiagramState sta
         Set("ls", id, "y2", y);
         Set("lt", id, "y", Math.Clamp(y + 24, 62, M.TankHeight - 12));
         Set("lt", id, DiagramDelta.Text, state.Amounts.GetValueOrDefault(id, ""));
+        Leak(id);
+    }
+
+    private void Vessel(string id)
+    {
+        Set("tr", id, "class", state.Amounts.ContainsKey(id) && state.ShowTruth ? "tr" : "tr off");
+        Set("lt", id, DiagramDelta.Text, state.Amounts.GetValueOrDefault(id, ""));
+        Leak(id);
+    }
+
+    private void Leak(string id)
+    {
         DiagramLeak? leak = state.ShowTruth ? state.Leaks.GetValueOrDefault(id) : null;
         Set("lk", id, "class", leak is null ? "leak off" : "leak");
         Set("l1", id, DiagramDelta.Text, leak?.Text ?? "");

@@ -13,10 +13,13 @@ internal sealed class DiagramLook
 {
     private readonly Plan _plan;
     private readonly Unit _volume;
+    private readonly Unit _pressure;
     private readonly Unit _flow;
     private readonly Unit _burn;
     private readonly ImmutableArray<(string Name, Signal Level, double Depth)> _levels;
     private readonly ImmutableArray<(string Name, Signal Volume)> _volumes;
+    private readonly ImmutableArray<(string Name, Signal Pressure)> _pressures;
+    private readonly ImmutableArray<string> _leaky;
     private readonly ImmutableArray<(string Name, Signal Flow)> _flows;
     private readonly ImmutableArray<(Item Item, Signal Running)> _machines;
     private readonly ImmutableArray<Item> _readings;
@@ -25,12 +28,19 @@ internal sealed class DiagramLook
     {
         _plan = plan;
         _volume = plan.Book.ShownIn.GetValueOrDefault(Dimension.Volume) ?? UnitTable.Get("L");
+        _pressure = plan.Book.ShownIn.GetValueOrDefault(Dimension.Pressure) ?? UnitTable.Get("psi");
         _flow = plan.Book.ShownIn.GetValueOrDefault(Dimension.VolumeFlow) ?? UnitTable.Get("L/min");
         _burn = UnitTable.Find($"{_volume.Symbol}/h") ?? _flow;
         ImmutableArray<Item> items = [.. plan.Book.Items.Values];
         Item[] tanks = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"level of {i.Name}") is not null)];
         _levels = [.. tanks.Select(i => (i.Name, plan.FindSignal($"level of {i.Name}")!, Depth(i)))];
         _volumes = [.. tanks.Select(i => (i.Name, plan.FindSignal($"volume of {i.Name}")!))];
+        _pressures =
+        [
+            .. items.Where(i => i.Kind.Role == KindRole.Store && !tanks.Contains(i)).Select(i => (i.Name, Pressure: plan.FindSignal($"pressure of {i.Name}")))
+                .Where(p => p.Pressure is not null).Select(p => (p.Name, p.Pressure!)),
+        ];
+        _leaky = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.Items.TryGetValue(i.Name, out ItemPlan? p) && p.Faults.ContainsKey("leak")).Select(i => i.Name)];
         _flows =
         [
             .. items.Select(i => (i.Name, Flow: plan.FindSignal($"flow of {i.Name}") ?? plan.FindSignal($"consumption of {i.Name}")))
@@ -43,7 +53,8 @@ internal sealed class DiagramLook
     public DiagramState Look(World.World world) => new()
     {
         Levels = _levels.ToImmutableDictionary(l => l.Name, l => world.Value(l.Level) / l.Depth),
-        Amounts = _volumes.ToImmutableDictionary(v => v.Name, v => QuantityFormat.Text(world.Value(v.Volume), _volume, _volume.Factor)),
+        Amounts = _volumes.ToImmutableDictionary(v => v.Name, v => QuantityFormat.Text(world.Value(v.Volume), _volume, _volume.Factor))
+            .AddRange(_pressures.Select(p => KeyValuePair.Create(p.Name, QuantityFormat.Text(world.Value(p.Pressure), _pressure, _pressure.Factor)))),
         Openings = _plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Path)
             .ToImmutableDictionary(i => i.Item.Name, i => world.GetSlot(i.Position!.Value) > 0.5 ? 1.0 : 0),
         Flows = _flows.ToImmutableDictionary(f => f.Name, f => world.Value(f.Flow)),
@@ -82,9 +93,9 @@ internal sealed class DiagramLook
     private ImmutableDictionary<string, DiagramLeak> Leaks(World.World world)
     {
         ImmutableDictionary<string, DiagramLeak>.Builder leaks = ImmutableDictionary.CreateBuilder<string, DiagramLeak>();
-        foreach ((string name, _) in _volumes)
+        foreach (string name in _leaky)
         {
-            if (_plan.Items[name].Faults.TryGetValue("leak", out ImmutableArray<FaultValue> leak) && world.GetSlot(leak[0].Slot) is double size and > 0)
+            if (_plan.Items[name].Faults["leak"] is { } leak && world.GetSlot(leak[0].Slot) is double size and > 0)
             {
                 Unit unit = _plan.Book.ShownIn.GetValueOrDefault(Dimension.Metre) is { } length && length.Symbol == "in" ? length : UnitTable.Get("mm");
                 double flow = _plan.FindSignal($"leak flow of {name}") is { } signal ? world.Value(signal) : 0;
