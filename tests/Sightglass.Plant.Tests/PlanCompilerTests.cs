@@ -32,6 +32,49 @@ public sealed class PlanCompilerTests
         Assert.False(string.IsNullOrWhiteSpace(error.Fix));
     }
 
+    /// <summary>The same of compressed air.</summary>
+    [Theory]
+    [InlineData("P016", "  compressor: { kind: compressor, to: vessel, displacement: 1 m^3/min, loaded by: vessel }")]
+    [InlineData("P017", "  valve: { kind: hand valve, from: vessel, to: line, area: 1 cm^2 }\n  line: { kind: fuel line, volume: 1 L }")]
+    [InlineData("P018", "  governor: { kind: governor, senses: governor, cuts in: 130 psi, cuts out: 140 psi }")]
+    [InlineData("P019", "  pipe: { kind: air line, length: 3 m }")]
+    [InlineData("P020", "  governor: { kind: governor, senses: vessel, cuts in: 140 psi, cuts out: 130 psi }")]
+    [InlineData("P021", "  relay: { kind: relay valve, from: vessel, to: other, follows: other, diameter: 8 mm, cut out by: other }")]
+    [InlineData("P022", "  regulator: { kind: regulating valve, from: vessel, to: other, diameter: 2 mm }")]
+    [InlineData("P023", "  cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm, moves at: 9 psi, out at: 8 psi }")]
+    public void Compile_OneMistakeInAir_NamesItAtItsLine(string code, string items)
+    {
+        const string Vessels = "items:\n  vessel: { kind: reservoir, volume: 1 m^3 }\n  other: { kind: reservoir, volume: 1 L }\n";
+        Assert.Null(Plants.Compile(Vessels + items + "\n", out DiagnosticList found));
+        Diagnostic error = Assert.Single(found, d => d.Severity == Severity.Error && d.Code == code);
+        Assert.Equal(9, error.Span.Source!.Locate(error.Span.Start).Line);
+        Assert.False(string.IsNullOrWhiteSpace(error.Fix));
+    }
+
+    /// <summary>What the sheets of air say there is can be asked for.</summary>
+    [Fact]
+    public void Compile_AirKinds_HaveAllQuantitiesOfTheirSheets()
+    {
+        Plan plan = Plants.Compile("""
+            items:
+              main: { kind: reservoir, volume: 1 m^3 }
+              pipe: { kind: air line, length: 20 m, diameter: 32 mm }
+              auxiliary: { kind: reservoir, volume: 30 L }
+              cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm }
+              governor: { kind: governor, senses: main, cuts in: 130 psi, cuts out: 140 psi }
+              compressor: { kind: compressor, to: main, displacement: 2 m^3/min, loaded by: governor }
+              safety: { kind: safety valve, from: main, diameter: 20 mm, opens at: 150 psi }
+              reducer: { kind: regulating valve, from: main, to: pipe, diameter: 5 mm, set: 110 psi }
+              relay: { kind: relay valve, from: main, to: auxiliary, follows: pipe, diameter: 5 mm, exhaust diameter: 5 mm }
+              direct: { kind: control valve, from: auxiliary, to: cylinder, senses: pipe, diameter: 5 mm, exhaust diameter: 5 mm, release: direct }
+              graduated: { kind: control valve, from: auxiliary, to: cylinder, senses: pipe, diameter: 5 mm, exhaust diameter: 5 mm }
+              vent: { kind: vent valve, from: pipe, diameter: 25 mm }
+              cock: { kind: cutout cock, from: main, to: auxiliary, diameter: 12 mm, vent diameter: 5 mm }
+            """);
+        Assert.All(plan.Book.Items.Values, i => Assert.All(i.Kind.Quantities, q => Assert.True(plan.FindSignal($"{q.Name} of {i.Name}") is not null, $"{q.Name} of {i.Name}")));
+        Assert.All(plan.Book.Items.Values, i => Assert.All(i.Kind.Faults, f => Assert.True(plan.Items[i.Name].Faults.ContainsKey(f.Name), $"{f.Name} of {i.Name}")));
+    }
+
     /// <summary>All mistakes at once.</summary>
     [Fact]
     public void Compile_ThreeMistakes_TellsAll()

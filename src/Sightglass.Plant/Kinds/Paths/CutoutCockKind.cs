@@ -8,17 +8,17 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Kinds.Paths;
 
 /// <summary>A cock that cuts a part of the air system out and, where it vents, empties that part.</summary>
-public sealed class CutoutCockKind : KindBuilder
+public sealed class CutoutCockKind : ValveLikeKind
 {
     public override KindSheet Sheet { get; } = new()
     {
         Name = "cutout cock",
         Purpose = "Cuts a part of the air system in or out; a venting one lets the air of the part cut out go.",
-        Details = "Cut in, an orifice between its ends; cut out and venting, an orifice from its second end to the outside. Source as for the orifice.",
+        Details = "Open (cut in), an orifice between its ends; closed (cut out) and venting, an orifice from its second end to the outside. Source as for the orifice.",
         Role = KindRole.Path,
         Symbol = "valve",
-        Positions = ["cut out", "cut in"],
-        UsualPosition = "cut in",
+        Positions = ["closed", "open"],
+        UsualPosition = "open",
         Parameters =
         [
             .. PathSheet.Opening,
@@ -28,21 +28,14 @@ public sealed class CutoutCockKind : KindBuilder
         Faults =
         [
             new("stuck", "It does not move from where it stands.", []),
-            new("passes", "Cut out, it still lets a share through.", [Parameter.Of("share", Dimension.One, "Of the open flow.", "5 %", "0.1 %", "100 %")]),
+            new("passes", "Closed, it still lets a share through.", [Parameter.Of("share", Dimension.One, "Of the open flow.", "5 %", "0.1 %", "100 %")]),
         ],
     };
 
-    public override void Declare(PlanBuilder plan, Item item)
-    {
-        plan.PositionSlot(item);
-        plan.JamFault(item);
-    }
-
     public override void Connect(PlanBuilder plan, Item item)
     {
+        base.Connect(plan, item);
         Slot position = plan.PositionSlot(item);
-        Slot passes = plan.Fault(item, "passes", ("share", 0.05))[0];
-        Join.Of(plan, item).Opening(plan, item, s => s[position.Index] > 0.5 ? 1 : s[passes.Index]);
         if (item.Find("vent diameter") is { } d && Join.End(plan, item, item.To, "to", item.From) is { Holds: StoreSort.Gas } behind)
         {
             string name = $"vent of {item.Name}";
