@@ -20,6 +20,7 @@ public sealed unsafe partial class LaneGroup
     [SkipLocalsInit]
     public int Iterate()
     {
+        Version++;
         Settle();
         bool fromFlows = !TakeSizes();
         Frame frame = FrameOf(_amounts, _potentials);

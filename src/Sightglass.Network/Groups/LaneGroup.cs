@@ -100,6 +100,9 @@ public sealed unsafe partial class LaneGroup : IDisposable
 
     public Topology Topology { get; }
 
+    /// <summary>Counts whatever may change what a <see cref="StateView"/> shows: iterations, loads, inputs and parameters set.</summary>
+    public long Version { get; private set; }
+
     /// <summary>Puts a lane back to the topology's start: amounts, parameters, inputs, time zero, all guards off.</summary>
     public void Load(int lane)
     {
@@ -109,6 +112,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _settling &= ~(1u << lane);
         _lanes[lane].Reset();
         Disarm(lane);
+        Version++;
     }
 
     /// <summary>The committed amount of a lane.</summary>
@@ -120,6 +124,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
     {
         Settle();
         At(_amounts, Topology.RowOf[amount.Index], lane) = value;
+        Version++;
     }
 
     public double GetInput(int lane, Input input) => At(_inputs, input.Index, lane);
@@ -132,6 +137,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
     {
         RequireNoPending(lane);
         At(_inputs, input.Index, lane) = value;
+        Version++;
         _lanes[lane].NextSize = 0;
     }
 
@@ -140,6 +146,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
     {
         RequireNoPending(lane);
         At(_parameters, parameter, lane) = value;
+        Version++;
         _lanes[lane].NextSize = 0;
     }
 

@@ -10,6 +10,8 @@ public sealed class LaneBank : IDisposable
     private readonly LaneGroup[] _groups;
     private readonly StateView[] _views;
     private readonly Lanes[] _slots;
+    private long _version;
+    private bool _seesEnds;
 
     public LaneBank(Plan plan, double relativeTolerance = 1e-5)
     {
@@ -31,6 +33,21 @@ public sealed class LaneBank : IDisposable
     /// <summary>Guard number of each switch rule within its network's group.</summary>
     public List<int> GuardOfSwitch { get; } = [];
 
+    /// <summary>Counts whatever may change a signal's value in some lane: while it stays, what a signal came to once it comes to again.</summary>
+    public long Version
+    {
+        get
+        {
+            long version = _version;
+            foreach (LaneGroup group in _groups)
+            {
+                version += group.Version;
+            }
+
+            return version;
+        }
+    }
+
     public LaneGroup Group(int network) => _groups[network];
 
     /// <summary>The state that signals see for a network.</summary>
@@ -39,6 +56,13 @@ public sealed class LaneBank : IDisposable
     /// <summary>Makes signals see the states at the end of every network's last attempt.</summary>
     public void LookAtEnds()
     {
+        if (_seesEnds)
+        {
+            return;
+        }
+
+        _seesEnds = true;
+        _version++;
         for (int i = 0; i < _groups.Length; i++)
         {
             _views[i] = _groups[i].End;
@@ -60,11 +84,19 @@ public sealed class LaneBank : IDisposable
         }
     }
 
-    public void SetSlot(int lane, Slot slot, double value) =>
+    public void SetSlot(int lane, Slot slot, double value)
+    {
+        _version++;
         MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan())[(slot.Index * Lanes.Count) + lane] = value;
+    }
 
     /// <summary>Lets signals see a given state of one network: used by guards while a step is being judged.</summary>
-    internal void LookAt(int network, in StateView state) => _views[network] = state;
+    internal void LookAt(int network, in StateView state)
+    {
+        _seesEnds = false;
+        _version++;
+        _views[network] = state;
+    }
 
     public void Dispose()
     {

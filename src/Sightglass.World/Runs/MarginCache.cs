@@ -30,8 +30,10 @@ public sealed class MarginCache
             return known;
         }
 
+        bool ofRun = ConditionCompiler.DependsOnWritten(condition);
         Signal made = ConditionCompiler.Compile(plan, condition, place < 0 ? null : plan.Ways.Places[place].Name, written);
-        _made[(condition, ConditionCompiler.DependsOnPlace(condition) ? place : AnyPlace, ConditionCompiler.DependsOnWritten(condition) ? written : null)] = made;
+        made = ofRun ? made : new RememberedSignal(made);
+        _made[(condition, ConditionCompiler.DependsOnPlace(condition) ? place : AnyPlace, ofRun ? written : null)] = made;
         return made;
     }
 
@@ -92,8 +94,10 @@ public sealed class MarginCache
     {
         if (!_made.TryGetValue((condition, AnyPlace, null), out Signal? known) && !_made.TryGetValue((condition, AnyPlace, written), out known))
         {
+            bool ofRun = DependsOnWritten(condition);
             known = Margin(plan, condition, written);
-            _made[(condition, AnyPlace, DependsOnWritten(condition) ? written : null)] = known;
+            known = ofRun ? known : new RememberedSignal(known);
+            _made[(condition, AnyPlace, ofRun ? written : null)] = known;
         }
 
         return known;
