@@ -49,6 +49,17 @@ public sealed class LanesProperties
     }
 
     [Fact]
+    public void MaskOf_EveryChoiceOfLanes_IsOnesThereAndGivesTheBitsBack()
+    {
+        for (uint lanes = 0; lanes < 256; lanes++)
+        {
+            Lanes mask = Lanes.MaskOf(lanes);
+            Assert.Equal(lanes, Lanes.BitsOf(mask));
+            Assert.All(Enumerable.Range(0, Lanes.Count), lane => Assert.Equal((lanes >> lane & 1) != 0 ? -1 : 0, BitConverter.DoubleToInt64Bits(mask[lane])));
+        }
+    }
+
+    [Fact]
     public void Floor_Lanes_AgreeWithScalar() =>
         Eight.MustAgree("Floor", u => (u * 2e6) - 1e6, u => u, (a, _) => Lanes.Floor(a), (a, _) => Scalar.Floor(a));
 

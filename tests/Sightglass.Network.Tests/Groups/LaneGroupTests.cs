@@ -84,6 +84,30 @@ public sealed class LaneGroupTests
         Assert.Equal(BitConverter.DoubleToInt64Bits(alone.GetAmount(0, rig.Tank)), BitConverter.DoubleToInt64Bits(busy.GetAmount(5, rig.Tank)));
     }
 
+    /// <summary>What has been committed is there at once, in its lane alone, and is dropped when the lane is loaded anew.</summary>
+    [Fact]
+    public void Commit_BeforeTheNextIteration_AmountIsThePendingOne()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology);
+        double start = group.GetAmount(2, rig.Tank);
+        group.Propose(2);
+        group.Propose(3);
+        Rig.Finish(group);
+        Assert.Equal(start, group.GetAmount(2, rig.Tank));
+        double expected = group.End.AmountOf(rig.Tank)[2];
+        group.Commit(2);
+        Assert.Equal(expected, group.GetAmount(2, rig.Tank));
+        Assert.True(expected < start);
+        group.SetAmount(4, rig.Tank, start / 2);
+        Assert.Equal((expected, start, start / 2), (group.GetAmount(2, rig.Tank), group.GetAmount(3, rig.Tank), group.GetAmount(4, rig.Tank)));
+        group.Commit(3);
+        group.Load(3);
+        group.Propose(2);
+        group.Iterate();
+        Assert.Equal((expected, start), (group.GetAmount(2, rig.Tank), group.GetAmount(3, rig.Tank)));
+    }
+
     [Fact]
     public void Peek_AnyMoment_ChangesNothing()
     {
