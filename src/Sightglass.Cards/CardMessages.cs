@@ -143,6 +143,9 @@ internal static class CardMessages
 
     public static Diagnostic NeverGivenBack(Span at, string protection) => Warning("C065", at, $"`{protection}` is asked for, and no step gives it back", "add `Give back protection.`");
 
+    public static Diagnostic NotNoticedThere(Span at, string sign, string place, IEnumerable<string> places) =>
+        Error("C068", at, $"from `{place}` nobody can notice `{sign}`", $"it is noticed from {string.Join(", ", places.Select(p => $"`{p}`"))}");
+
     public static Diagnostic NotAskedFor(Span at) => Error("C066", at, "only operating a control can be asked for", "write such as `Ask the ROLE to turn ITEM to POSITION`; what is to be said is a `Tell`");
 
     public static Diagnostic AsksOneself(Span at, string role) => Error("C067", at, $"the {role} asks the {role}", "write what to do, without `Ask`");

@@ -94,6 +94,7 @@ public sealed class CardLintTests
         { "L020", Cab + "2. Read the panel fuel gauge as P1.", Panel + "2. Read the panel fuel gauge as P1." },
         { "L020", Cab + "2. Wait until the aft sight glass shows low, at most 5 min. If not, stop.", Panel + "2. Wait until the aft sight glass shows low, at most 5 min. If not, stop." },
         { "L020", Cab + "2. Check that no fuel is smelled. If not, stop.", Panel + "2. Check that no fuel is smelled. If not, stop." },
+        { "L020", Cab + "2. Look for fuel at the foot of the aft compartment at the fuel panel on the right side. If not, stop.", Panel + "2. Look for fuel at the foot of the aft compartment at the fuel panel on the right side. If not, stop." },
         { "L020", Cab + "2. Open the aft supply valve.", Panel + "2. Open the aft supply valve." },
         { "L020", Panel + "2. If fuel is smelled, go to step 4.\n3. Go to the cab.\n4. Check that no fuel is smelled. If not, stop.", Panel + "2. If fuel is smelled, go to step 4.\n3. Wait 5 s.\n4. Check that no fuel is smelled. If not, stop." },
         // Authority: DESIGN, third idea

@@ -24,6 +24,10 @@ public sealed class CardStoryTests
     [InlineData("Connect the tail hose to the front wheel.", "You connected the tail hose to the front wheel.")]
     [InlineData("Disconnect the tail hose.", "You disconnected the tail hose.")]
     [InlineData("Stop: call for help.", "You stopped there.")]
+    [InlineData("Turn the fuel pump switch off.", "You turned the fuel pump switch off.")]
+    [InlineData("Turn the throttle to notch 1 until the cab fuel gauge shows low, at most 5 s. If not, stop.", "You turned the throttle to notch 1.")]
+    [InlineData("Walk from the fuel panel to tank aft on the right side.", "You went to the fuel panel on the right side.")]
+    [InlineData("Look for fuel at the foot of the aft compartment at the fuel panel on the right side.", "You looked at the fuel panel on the right side, and fuel is seen at the foot of the aft compartment.")]
     public void Tell_Operation_IsASentenceOfThePast(string step, string expected) => Assert.Equal(expected, Story(step).Tell(0));
 
     [Theory]

@@ -25,6 +25,8 @@ public sealed class SentenceFormTests
     [InlineData("Wait for 60s.", "wait 60 s")]
     [InlineData("Look for fuel at the foot of the aft compartment.", "look fuel is seen at the foot of the aft compartment else 1")]
     [InlineData("Look whether fuel is smelled.", "look fuel is smelled else 1")]
+    [InlineData("Look for fuel at the foot of the aft compartment at the fuel panel on the left side.", "look fuel is seen at the foot of the aft compartment at fuel panel, left else 1")]
+    [InlineData("Push the emergency fuel cut-off on the left side once.", "set emergency fuel cut-off, left = pushed")]
     [InlineData("Tell the engineer, the conductor and the mechanical desk: fuel on the ground. Stand back.", "tell engineer, conductor, mechanical desk: fuel on the ground. Stand back")]
     [InlineData("Give back protection for going between.", "give back going between")]
     [InlineData("Lock and tag the fuel pump switch.", "lock and tag fuel pump switch")]
@@ -97,6 +99,7 @@ public sealed class SentenceFormTests
     [InlineData("C040", "Ask the engineer to turn the throttle to idle. Wait for the answer, at most 1 min.")]
     [InlineData("C041", "Ask the engineer to turn the throttle to idle. If not, stop.")]
     [InlineData("C004", "Ask the engineer to dance. Wait for the answer, at most 1 min. If not, stop.")]
+    [InlineData("C066", "Ask the engineer to turn the throttle to idle until the cab fuel gauge shows low, at most 5 s. Wait for the answer, at most 1 min. If not, stop.")]
     [InlineData("C066", "Ask the engineer to wait 5 s. Wait for the answer, at most 1 min. If not, stop.")]
     [InlineData("C066", "Ask the engineer to hold the throttle at idle for 5 s. Wait for the answer, at most 1 min. If not, stop.")]
     [InlineData("C067", "Ask the mechanical to turn the throttle to idle. Wait for the answer, at most 1 min. If not, stop.")]
@@ -139,6 +142,13 @@ public sealed class SentenceFormTests
     [InlineData("C057", "At the same time:\n   - Engineer: Wait 5 s.\n   - Wait 6 s.")]
     [InlineData("C058", "At the same time:\n   - Engineer: Go to the end.\n   - Conductor: Wait 6 s.")]
     [InlineData("C058", "At the same time:\n   - Engineer: Check that no fuel is smelled. If not, go to the end.\n   - Conductor: Wait 6 s.")]
+    [InlineData("C041", "Hold the throttle at notch 8 until the cab fuel gauge shows low. If not, stop.")]
+    [InlineData("C041", "Turn the throttle to notch 8 until the cab fuel gauge shows low. If not, stop.")]
+    [InlineData("C030", "Walk from the fuel panel to the cab.")]
+    [InlineData("C068", "Look for fuel at the foot of the aft compartment at the cab.")]
+    [InlineData("C023", "Look for smoke at the cab.")]
+    [InlineData("C050", "For each car from the first to the last:\n   - Wait 5 s.")]
+    [InlineData("C054", "Do card \"There\" with aft.")]
     [InlineData("C059", "Chock the throttle.")]
     [InlineData("C059", "Set the blue signals at tank aft, right.")]
     [InlineData("C059", "Set going between at the cab.")]
@@ -173,6 +183,46 @@ public sealed class SentenceFormTests
     public void Compile_Calculation_ComparesNumbersWrittenDown() => Assert.Equal(
         "0: [1] read cab fuel gauge -> P1\n1: [2] read cab fuel gauge -> P2\n2: [3] check (P1 − P2) <= 0.05 else 4\n3: [3] done\n4: [3] stop: leakage {P1 − P2 in %}",
         Cards.Ops("Read the cab fuel gauge as P1.", "Read the cab fuel gauge as P2.", "Check that P1 − P2 is at most 5 %. If not, stop: leakage {P1 − P2}."));
+
+    [Theory]
+    [InlineData("Walk from the fuel panel to tank aft on the right side.", "fuel panel, right", "tank aft, right")]
+    [InlineData("Walk from the cab to the fuel panel on the left side.", "cab", "fuel panel, left")]
+    [InlineData("Go from the fuel panel on the left side to tank aft on the right side.", "fuel panel, left", "tank aft, right")]
+    public void Compile_WalkFrom_GoesToBothEnds(string step, string from, string to) => Assert.Equal($"0: [1] go {from}\n1: [1] go {to}\n2: [1] done", Cards.Ops(step));
+
+    [Fact]
+    public void Compile_TurnUntil_LeavesItThere() => Assert.Equal(
+        "0: [1] set throttle = notch 1\n1: [1] wait until cab fuel gauge low (0..0.2) at most 20 s else 3\n2: [1] done\n3: [1] stop: it stays",
+        Cards.Ops("Turn the throttle to notch 1 until the cab fuel gauge shows low, at most 20 s. If not, stop: it stays."));
+
+    [Theory]
+    [InlineData("Do card \"Close off a compartment\" with aft.")]
+    [InlineData("Do card \"Close off a compartment\" with C = aft.")]
+    public void Compile_DoCardWithItsOnlyLetter_NeedsNoName(string step) => Assert.StartsWith("0: [1] do card Close off a compartment (C = aft)", Cards.Ops(step));
+
+    [Fact]
+    public void Compile_TheOtherOfTwo_IsOne() => Assert.StartsWith(
+        "0: [1] read aft sight glass, right",
+        Cards.OpsOf(Cards.Head + "Let C be the compartment, one of forward, aft.\n1. Read the sight glass, right of the other compartment as P1.", "forward"));
+
+    /// <summary>Forms that the air system's cards will need: each is printed as it is written, and read again.</summary>
+    [Theory]
+    [InlineData("Hold the throttle at notch 8 for 10 s.")]
+    [InlineData("Hold the throttle at notch 8 until the cab fuel gauge shows low, at most 20 s. If not, stop.")]
+    [InlineData("Turn the throttle to notch 8 until the cab fuel gauge shows low, at most 20 s. If not, stop.")]
+    [InlineData("Walk from the fuel panel to tank aft on the right side.")]
+    [InlineData("Look for fuel at the foot of the aft compartment at the fuel panel on the right side. If not, go to the end.")]
+    [InlineData("Push the emergency fuel cut-off on the right side once.")]
+    [InlineData("Do card \"Close off a compartment\" with C = aft.")]
+    [InlineData("Do card \"Close off a compartment\" with aft.")]
+    [InlineData("Turn the fuel pump switch off.")]
+    [InlineData("Ask the engineer to turn the throttle to idle. Wait for the answer, at most 5 min. If not, stop: not idle.")]
+    [InlineData("For each car from the first to the last:\n   - Wait 5 s.\n   - Wait 6 s.")]
+    public void Format_Form_PrintsItAsItWasWritten(string step)
+    {
+        string text = Cards.WithHead(step).ReplaceLineEndings("\n") + "\n";
+        Assert.Equal(text, Sightglass.Cards.Format.CardFormat.Format(Cards.Read(text).Card!));
+    }
 
     [Fact]
     public void Compile_HeadWithNumbersThatAreRead_NamesThem()

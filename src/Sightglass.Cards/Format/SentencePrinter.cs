@@ -55,7 +55,7 @@ public sealed class SentencePrinter(CardLanguage language)
         Slot.StepNumber step => step.Number.ToString(CultureInfo.InvariantCulture),
         Slot.Calculation calculation => calculation.Written,
         Slot.Seen seen => Print(seen.Condition),
-        Slot.Done { Sentences: [{ } only] } when form.Operation is not (Operation.AnyOrder or Operation.SameTime or Operation.OneOf) => Nested(only),
+        Slot.Done { Sentences: [{ } only] } when form.Operation is not (Operation.AnyOrder or Operation.SameTime or Operation.OneOf or Operation.ForEach) => Nested(only),
         Slot.Done done => Line(done.Sentences).TrimEnd('.'),
         _ => "",
     };

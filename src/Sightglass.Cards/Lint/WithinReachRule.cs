@@ -43,6 +43,12 @@ internal sealed class WithinReachRule() : LintRule(20)
             yield return (signals.Protection.Name, [[where.Name]]);
         }
 
+        if (op is CardOp.Look { Place: { } at } look)
+        {
+            yield return (look.Sign.Name, [[at.Name]]);
+            yield break;
+        }
+
         foreach ((string, IReadOnlyList<IReadOnlyList<string>>) seen in ConditionWalk.Of(op) is { } condition ? ConditionWalk.Seen(condition) : [])
         {
             yield return seen;

@@ -101,7 +101,7 @@ public sealed class NamePhraseReader(CardLanguage language)
 
         IEnumerable<string> meant = others ? domain.Where(w => w != scope.WordOf(mention.Letter)) : domain;
         bool any = operation is NameOperation.AnyOther or NameOperation.Any;
-        return new(any ? Quantifier.Any : Quantifier.Each, [.. meant.Select(w => Referent(words, mention, w, scope))]);
+        return new(operation == NameOperation.Other ? Quantifier.One : any ? Quantifier.Any : Quantifier.Each, [.. meant.Select(w => Referent(words, mention, w, scope))]);
     }
 
     private Mention? TryLetter(List<string> words, Scope scope)

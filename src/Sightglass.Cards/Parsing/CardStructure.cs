@@ -25,7 +25,7 @@ internal static class CardStructure
 
     /// <summary>Whether a step's sentence takes the list lines that follow.</summary>
     public static bool TakesList(CardElement.Step step) =>
-        step.Sentences.Any(s => s.Operation is Operation.AnyOrder or Operation.OneOf or Operation.SameTime && s.ActionsAt("actions").IsEmpty);
+        step.Sentences.Any(s => s.Operation is Operation.AnyOrder or Operation.OneOf or Operation.SameTime or Operation.ForEach && s.ActionsAt("actions").IsEmpty);
 
     private static void CheckHead(Card card, DiagnosticList found)
     {

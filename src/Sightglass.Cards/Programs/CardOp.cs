@@ -49,7 +49,11 @@ public abstract record CardOp
     public sealed record Check(Condition Condition, int Else) : CardOp;
 
     /// <summary>Looks for something that may be seen, heard or smelled; goes on at <paramref name="Else"/> when it is not there.</summary>
-    public sealed record Look(Sign Sign, int Else) : CardOp;
+    public sealed record Look(Sign Sign, int Else) : CardOp
+    {
+        /// <summary>Where one has to stand for it; null: wherever one is.</summary>
+        public Place? Place { get; init; }
+    }
 
     /// <summary>Reads an indication and writes the number down.</summary>
     public sealed record Read(ItemChoice Item, int Name) : CardOp;

@@ -25,12 +25,19 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
         return items is null ? null : One(items, phrase) is { } group ? new ItemChoice(group) : null;
     }
 
-    public Place? Place(Phrase phrase)
+    /// <param name="phrase">The words.</param>
+    /// <param name="beside">Of several sides, the one on which this place is.</param>
+    public Place? Place(Phrase phrase, Place? beside = null)
     {
         Found<Place>? places = Checked(names.Places(phrase, scope, help: true), "C021", "place", phrase);
         if (places is null || One(places, phrase) is not { } group)
         {
             return null;
+        }
+
+        if (group.Length > 1 && beside is not null && group.FirstOrDefault(p => SideOf(p) == SideOf(beside)) is { } same)
+        {
+            return same;
         }
 
         if (group.Length > 1)
@@ -40,6 +47,9 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
 
         return group[0];
     }
+
+    /// <summary>The word of the language for a side that a place's name ends with; null without one.</summary>
+    private string? SideOf(Place place) => names.Language.Small.Sides.FirstOrDefault(s => place.Name.EndsWith($", {s}", StringComparison.Ordinal));
 
     public Role? Role(Phrase phrase)
     {

@@ -34,7 +34,7 @@ public static class ProgramListing
             CardOp.Set set => $"set {set.Item} = {set.Position}",
             CardOp.Hold hold => Number($"hold {hold.Item} = {hold.Position} for {hold.Seconds} s") + (hold.Until is null ? "" : $" until {Words(hold.Until)} else {hold.Else}"),
             CardOp.Check check => $"check {Words(check.Condition)} else {check.Else}",
-            CardOp.Look look => $"look {look.Sign.Name} else {look.Else}",
+            CardOp.Look look => $"look {look.Sign.Name}{(look.Place is null ? "" : $" at {look.Place.Name}")} else {look.Else}",
             CardOp.Read read => $"read {read.Item} -> {program.Names[read.Name].Name}",
             CardOp.WaitFor wait => Number($"wait {wait.Seconds} s"),
             CardOp.WaitUntil wait => $"wait until {Words(wait.Condition)} " + Number($"at most {wait.AtMostSeconds} s else {wait.Else}"),

@@ -88,10 +88,17 @@ internal sealed partial class StepCompiler
     {
         ImmutableArray<Letter> letters = CardCompiler.LettersOf(called.Card);
         Phrase? given = sentence.PhraseAt("letter");
-        Letter? set = given is null ? null : letters.FirstOrDefault(l => l.Name == given.Text);
+        bool only = given is null && sentence.PhraseAt("word") is not null && letters.Length == 1;
+        Letter? set = only ? letters[0] : given is null ? null : letters.FirstOrDefault(l => l.Name == given.Text);
         if (given is not null && set is null)
         {
             Found.Add(CardMessages.NoSuchLetter(given.Span, called.Card.Title, given.Text, letters.Select(l => l.Name)));
+            return null;
+        }
+
+        if (given is null && letters.IsEmpty && sentence.PhraseAt("word") is { } none)
+        {
+            Found.Add(CardMessages.NoSuchLetter(none.Span, called.Card.Title, none.Text, []));
             return null;
         }
 

@@ -22,11 +22,18 @@ internal sealed partial class StepCompiler
             case Operation.Go:
                 Go(sentence);
                 break;
+            case Operation.WalkFrom:
+                Walk(sentence);
+                break;
             case Operation.Open or Operation.Close or Operation.TurnOn or Operation.TurnOff or Operation.Push or Operation.Start or Operation.StopMachine or Operation.Disconnect:
                 Set(sentence, _card.Language.Of(sentence.Operation)[0].Position!, sentence.Span);
                 break;
             case Operation.Turn when sentence.PhraseAt("position") is { } position:
                 Set(sentence, position.Text, position.Span);
+                break;
+            case Operation.TurnUntil when sentence.PhraseAt("position") is { } position:
+                Set(sentence with { Operation = Operation.Turn }, position.Text, position.Span);
+                CheckOrWait(sentence);
                 break;
             case Operation.Hold or Operation.HoldUntil:
                 Hold(sentence);
@@ -37,7 +44,7 @@ internal sealed partial class StepCompiler
             case Operation.LockAndTag or Operation.Unlock or Operation.Chock or Operation.Unchock or Operation.SetProtection or Operation.RemoveProtection:
                 CompileProtecting(sentence);
                 break;
-            case Operation.Check or Operation.WaitUntil or Operation.Look or Operation.LookWhether or Operation.Read or Operation.Wait:
+            case Operation.Check or Operation.WaitUntil or Operation.Look or Operation.LookAt or Operation.LookWhether or Operation.Read or Operation.Wait:
                 CompileLook(sentence);
                 break;
             case Operation.Tell or Operation.AskPermission or Operation.AskProtection or Operation.AskRequest or Operation.GiveBack or Operation.Stop:
@@ -56,6 +63,16 @@ internal sealed partial class StepCompiler
         if (sentence.PhraseAt("place") is { } phrase && _resolver.Place(phrase) is { } place)
         {
             _ops.Add(new CardOp.Go(place) { Step = _step, Span = sentence.Span, Person = _person });
+        }
+    }
+
+    /// <summary>To where the walk begins, then to where it ends; of several sides it begins on the one on which it ends.</summary>
+    private void Walk(Sentence sentence)
+    {
+        if (sentence.PhraseAt("place") is { } to && sentence.PhraseAt("from") is { } from && _resolver.Place(to) is { } end && _resolver.Place(from, end) is { } start)
+        {
+            _ops.Add(new CardOp.Go(start) { Step = _step, Span = sentence.Span, Person = _person });
+            _ops.Add(new CardOp.Go(end) { Step = _step, Span = sentence.Span, Person = _person });
         }
     }
 
@@ -90,6 +107,11 @@ internal sealed partial class StepCompiler
             return;
         }
 
+        if (sentence.Operation == Operation.HoldUntil && sentence.AmountAt("limit") is null)
+        {
+            Found.Add(CardMessages.NoLimit(sentence.Span));
+        }
+
         double seconds = Seconds(sentence, "limit");
         Condition? until = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
         Branch(sentence, otherwise => new CardOp.Hold(item, position, seconds, until, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
@@ -105,7 +127,7 @@ internal sealed partial class StepCompiler
             case Operation.Read:
                 Read(sentence);
                 break;
-            case Operation.Look or Operation.LookWhether:
+            case Operation.Look or Operation.LookAt or Operation.LookWhether:
                 if (sentence.PhraseAt("sign") is { } phrase && _resolver.Signs(phrase) is { } signs)
                 {
                     Look(sentence, phrase, signs);
@@ -151,7 +173,14 @@ internal sealed partial class StepCompiler
             return;
         }
 
-        Branch(sentence, otherwise => new CardOp.Look(signs.Groups[0][0], otherwise) { Step = _step, Span = sentence.Span, Person = _person });
+        Sign sign = signs.Groups[0][0];
+        Place? place = sentence.PhraseAt("place") is { } where ? _resolver.Place(where) : null;
+        if (place is not null && !sign.Places.IsDefaultOrEmpty && !sign.Places.Contains(place.Name))
+        {
+            Found.Add(CardMessages.NotNoticedThere(sentence.PhraseAt("place")!.Span, sign.Name, place.Name, sign.Places));
+        }
+
+        Branch(sentence, otherwise => new CardOp.Look(sign, otherwise) { Place = place, Step = _step, Span = sentence.Span, Person = _person });
     }
 
     private void Read(Sentence sentence)

@@ -105,7 +105,7 @@ internal sealed partial class StepCompiler
             return [];
         }
 
-        if (!_card.Language.HintsOf(request.Operation).HasFlag(FormHints.Control) || request.Operation is Operation.Hold or Operation.HoldUntil || !request.Tails.IsEmpty)
+        if (!_card.Language.HintsOf(request.Operation).HasFlag(FormHints.Control) || request.Operation is Operation.Hold or Operation.HoldUntil or Operation.TurnUntil || !request.Tails.IsEmpty)
         {
             Found.Add(CardMessages.NotAskedFor(request.Span));
             return [];

@@ -13,6 +13,8 @@ public static partial class EnglishForms
         new(Operation.JumpToEnd, FormPlace.Step, "Go to the end", "went to the end", hints: FormHints.Leaves),
         new(Operation.Go, FormPlace.Step, "Go to {place}", "went to {place}", hints: FormHints.Action),
         new(Operation.Go, FormPlace.Step, "Walk to {place}", hints: FormHints.Action),
+        new(Operation.WalkFrom, FormPlace.Step, "Walk from {from:place} to {place}", hints: FormHints.Action),
+        new(Operation.WalkFrom, FormPlace.Step, "Go from {from:place} to {place}", hints: FormHints.Action),
     ];
 
     private static IEnumerable<SentenceForm> Operating() =>
@@ -23,6 +25,9 @@ public static partial class EnglishForms
         new(Operation.Turn, FormPlace.Step, "Turn {item} to {position}", "turned {item} to {position}", hints: Operates),
         new(Operation.Turn, FormPlace.Step, "Set {item} to {position}", hints: Operates),
         new(Operation.Turn, FormPlace.Step, "Move {item} to {position}", hints: Operates),
+        new(Operation.TurnUntil, FormPlace.Step, "Turn {item} to {position} until {condition}[, at most {limit:time}]", hints: Operates | FormHints.Limited),
+        new(Operation.TurnUntil, FormPlace.Step, "Set {item} to {position} until {condition}[, at most {limit:time}]", hints: Operates | FormHints.Limited),
+        new(Operation.TurnUntil, FormPlace.Step, "Move {item} to {position} until {condition}[, at most {limit:time}]", hints: Operates | FormHints.Limited),
         new(Operation.TurnOn, FormPlace.Step, "Turn {item} on", "turned {item} on", position: "on", hints: Operates),
         new(Operation.TurnOn, FormPlace.Step, "Turn on {item}", position: "on", hints: Operates),
         new(Operation.TurnOff, FormPlace.Step, "Turn {item} off", "turned {item} off", position: "off", hints: Operates),
@@ -34,7 +39,7 @@ public static partial class EnglishForms
         new(Operation.Start, FormPlace.Step, "Start {item}", "started {item}", position: "running", hints: Operates),
         new(Operation.StopMachine, FormPlace.Step, "Stop {item}", "stopped {item}", position: "stopped", hints: Operates),
         new(Operation.Hold, FormPlace.Step, "Hold {item} at {position} for {limit:time}", "held {item} at {position} for {limit}", hints: Operates),
-        new(Operation.HoldUntil, FormPlace.Step, "Hold {item} at {position} until {condition}, at most {limit:time}", "held {item} at {position} until {condition}",
+        new(Operation.HoldUntil, FormPlace.Step, "Hold {item} at {position} until {condition}[, at most {limit:time}]", "held {item} at {position} until {condition}",
             "held {item} at {position} for {limit}, and it did not come to be that {condition}", hints: Operates | FormHints.Limited),
         new(Operation.Connect, FormPlace.Step, "Connect {item} to {other:item}", "connected {item} to {other}", position: "connected", hints: Operates),
         new(Operation.Disconnect, FormPlace.Step, "Disconnect {item}", "disconnected {item}", position: "disconnected", hints: Operates),
@@ -46,6 +51,7 @@ public static partial class EnglishForms
         new(Operation.Check, FormPlace.Step, "Make sure that {condition}", hints: FormHints.Looks),
         new(Operation.LookWhether, FormPlace.Step, "Look whether {sign}", "looked, and {sign}", "looked, and it was not so: {sign}", hints: FormHints.Looks),
         new(Operation.Look, FormPlace.Step, "Look for {sign}", "looked, and {sign}", "looked, and it was not so: {sign}", hints: FormHints.Looks),
+        new(Operation.LookAt, FormPlace.Step, "Look for {sign} at {place}", "looked at {place}, and {sign}", "looked at {place}, and it was not so: {sign}", hints: FormHints.Looks),
         new(Operation.Read, FormPlace.Step, "Read {item} as {letter:name}", "read {item}", hints: FormHints.Looks),
         new(Operation.Wait, FormPlace.Step, "Wait {limit:time}", "waited {limit}", hints: FormHints.Action),
         new(Operation.Wait, FormPlace.Step, "Wait for {limit:time}", hints: FormHints.Action),
@@ -79,6 +85,8 @@ public static partial class EnglishForms
             "went back to step {first}, as it was not so: {condition}", hints: FormHints.Looks | FormHints.Limited),
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\"", "took the card \"{title}\"", hints: FormHints.Action),
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\" with {letter:name} = {word:words}", "took the card \"{title}\" with {letter} = {word}", hints: FormHints.Action),
+        new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\" with {word:words}", hints: FormHints.Action),
+        new(Operation.ForEach, FormPlace.Step, "For each {noun:words} from {first:words} to {last:words}:[ {actions}]", hints: FormHints.NotRun),
         new(Operation.Stop, FormPlace.Step, "Stop[, and tell {roles}][: {text}]", "stopped there", hints: FormHints.Leaves),
     ];
 

@@ -56,6 +56,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
         CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", hold.Position), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
         CardOp.Check check => (Operation.Check, Seen(check.Condition, place)),
         CardOp.If branch => (Operation.If, Seen(branch.Condition, place)),
+        CardOp.Look { Place: { } at } look => (Operation.LookAt, [("sign", look.Sign.Name), ("place", _words.Named(at.Name))]),
         CardOp.Look look => (Operation.Look, [("sign", look.Sign.Name)]),
         CardOp.Read read => (Operation.Read, [Item(read.Item, place)]),
         CardOp.WaitFor wait => (Operation.Wait, [Limit(wait.Seconds)]),

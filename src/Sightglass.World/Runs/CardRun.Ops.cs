@@ -110,7 +110,14 @@ public sealed partial class CardRun
                 Branch(branch.Condition, branch.Else);
                 break;
             case CardOp.Look look:
-                bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0 && look.Sign.Places.AsSpan().Contains(PlaceName(person) ?? "");
+                if (look.Place is { } from && from.Name != PlaceName(person))
+                {
+                    End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", from.Name));
+                    break;
+                }
+
+                bool seen = _world.Value(_world.Plan.Signs[look.Sign.Name]) >= 0
+                    && (look.Sign.Places.IsDefaultOrEmpty || look.Sign.Places.AsSpan().Contains(PlaceName(person) ?? ""));
                 Story(JournalKind.Finding, seen);
                 _at.Next = seen ? _at.Next + 1 : look.Else;
                 break;
