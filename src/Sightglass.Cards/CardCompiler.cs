@@ -11,6 +11,9 @@ namespace Sightglass.Cards;
 /// <summary>Makes programs of cards that were read without errors.</summary>
 public static class CardCompiler
 {
+    /// <summary>Findings after which no further word of a letter is tried: they would mostly say the same.</summary>
+    private const int EnoughFindings = 200;
+
     /// <summary>The program for one binding of the card's letter.</summary>
     /// <param name="card">Read against the same book.</param>
     /// <param name="book">Whose names it uses; may be the book as changed for a road number.</param>
@@ -69,7 +72,7 @@ public static class CardCompiler
         IEnumerable<ImmutableDictionary<string, string>> cases = letters.IsEmpty
             ? [ImmutableDictionary<string, string>.Empty]
             : letters.SelectMany(l => l.Domain.Select(w => ImmutableDictionary<string, string>.Empty.Add(l.Name, w)));
-        foreach (ImmutableDictionary<string, string> words in cases)
+        foreach (ImmutableDictionary<string, string> words in cases.TakeWhile(_ => all.Count < EnoughFindings))
         {
             Compile(card, names, words, all, Severity.Warning);
         }
@@ -78,13 +81,18 @@ public static class CardCompiler
         found.AddRange(all.DistinctBy(d => (d.Code, d.Span.Start, d.Span.Length)));
     }
 
-    internal static ImmutableArray<Letter> LettersOf(Card card) => [.. card.HeadSentences.Select(Letter.Of).OfType<Letter>().DistinctBy(l => l.Name)];
+    internal static ImmutableArray<Letter> LettersOf(Card card) => [.. card.HeadSentences.Select(Letter.Of).OfType<Letter>().DistinctBy(l => l.Name).Take(CardReader.MostLetters)];
 
     private static void CheckLetters(ImmutableArray<Letter> letters, CardNames names, DiagnosticList found)
     {
         foreach (Letter letter in letters.Where(l => names.Language.Small.Articles.Contains(l.Name, StringComparer.OrdinalIgnoreCase)))
         {
             found.Add(CardMessages.NameTaken(letter.Span, letter.Name));
+        }
+
+        foreach (Letter letter in letters.Where(l => l.Domain.Length > Letter.MostWords))
+        {
+            found.Add(CardMessages.TooManyWords(letter.Span, Letter.MostWords));
         }
     }
 

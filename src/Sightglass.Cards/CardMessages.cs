@@ -143,6 +143,12 @@ internal static class CardMessages
 
     public static Diagnostic NeverGivenBack(Span at, string protection) => Warning("C065", at, $"`{protection}` is asked for, and no step gives it back", "add `Give back protection.`");
 
+    public static Diagnostic TooManyLetters(Span at, int most) => Error("C069", at, $"a card has at most {most} letters", "write several cards");
+
+    public static Diagnostic TooManyWords(Span at, int most) => Error("C069", at, $"a letter stands for at most {most} words", "write several cards");
+
+    public static Diagnostic TooManySteps(Span at, int most) => Error("C070", at, $"with the cards it calls, the card has more than {most} operations", "call fewer");
+
     public static Diagnostic NotNoticedThere(Span at, string sign, string place, IEnumerable<string> places) =>
         Error("C068", at, $"from `{place}` nobody can notice `{sign}`", $"it is noticed from {string.Join(", ", places.Select(p => $"`{p}`"))}");
 

@@ -13,7 +13,13 @@ namespace Sightglass.Cards;
 public static class CardReader
 {
     /// <summary>Characters beyond which a text is not read.</summary>
-    public const int MostCharacters = 200_000;
+    public const int MostCharacters = 50_000;
+
+    /// <summary>Lines beyond which a text is not read.</summary>
+    public const int MostLines = 600;
+
+    /// <summary>Letters a card may have.</summary>
+    internal const int MostLetters = 8;
 
     /// <summary>Reads a card and resolves every name in it, for each word its letters may stand for.</summary>
     /// <param name="text">The card.</param>
@@ -36,7 +42,7 @@ public static class CardReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(found);
-        if (text.Text.Length > MostCharacters)
+        if (IsTooLarge(text))
         {
             found.Add(CardMessages.TooLarge(text.Between(0, 0), MostCharacters));
             return null;
@@ -54,6 +60,8 @@ public static class CardReader
         found.AddRange(own);
         return card with { HasErrors = own.HasErrors };
     }
+
+    internal static bool IsTooLarge(SourceText text) => text.Text.Length > MostCharacters || text.Text.AsSpan().Count('\n') >= MostLines;
 
     /// <summary>The tree alone, its names not resolved: of a card that another calls.</summary>
     internal static Card ReadTree(SourceText text, CardNames names, DiagnosticList found)
@@ -88,6 +96,12 @@ public static class CardReader
             }
 
             Scope before = context.Scope;
+            if (before.Letters.Length >= MostLetters)
+            {
+                found.Add(CardMessages.TooManyLetters(context.Source.Between(lines[i].Start, lines[i].End), MostLetters));
+                return;
+            }
+
             CardElement first = reader.Read(lines[i], []);
             Letter? letter = first is CardElement.Head head ? Letter.Of(head.Sentences[0]) : null;
             ImmutableArray<Letter> letters = letter is null ? before.Letters : before.Letters.Add(letter);

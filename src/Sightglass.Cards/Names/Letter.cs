@@ -12,6 +12,9 @@ namespace Sightglass.Cards.Names;
 /// <param name="Condition">What must be seen for a word, or null when the caller decides.</param>
 public sealed record Letter(string Name, Phrase Noun, ImmutableArray<string> Domain, ConditionPhrase? Condition, Span Span)
 {
+    /// <summary>Words a letter may stand for; of more, one more is kept, so that it is seen.</summary>
+    public const int MostWords = 24;
+
     /// <summary>The letter that a Let sentence makes, or null for any other sentence or a broken one.</summary>
     public static Letter? Of(Sentence sentence)
     {
@@ -23,7 +26,7 @@ public sealed record Letter(string Name, Phrase Noun, ImmutableArray<string> Dom
 
         Phrase? name = sentence.PhraseAt("letter");
         Phrase? noun = sentence.PhraseAt("noun");
-        ImmutableArray<string> domain = [.. sentence.PhrasesAt("domain").Select(p => p.Text)];
+        ImmutableArray<string> domain = [.. sentence.PhrasesAt("domain").Select(p => p.Text).Take(MostWords + 1)];
         return name is null || noun is null || domain.IsEmpty ? null : new(name.Text, noun, domain, sentence.ConditionAt("condition"), sentence.Span);
     }
 }

@@ -16,6 +16,15 @@ internal sealed class CardContext(SourceText source, CardNames names)
     /// <summary>The letters declared, standing for their first words.</summary>
     public Scope Scope { get; set; } = Scope.Empty;
 
+    /// <summary>
+    /// Ways to read a line that are tried at most. A dozen serve an ordinary one; sentences within sentences ask for more with every level, and
+    /// no line holds a machine up.
+    /// </summary>
+    public const int MostTries = 500;
+
+    /// <summary>Ways tried so far in the line that is read.</summary>
+    public int Tries { get; set; }
+
     /// <summary>Names given by Read so far.</summary>
     public HashSet<string> Written { get; } = new(StringComparer.Ordinal);
 }

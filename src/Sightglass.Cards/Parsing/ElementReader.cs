@@ -17,6 +17,7 @@ internal sealed class ElementReader(CardContext context)
 
     public CardElement Read(RawLine line, DiagnosticList found)
     {
+        context.Tries = 0;
         Span span = context.Source.Between(line.Start, line.End);
         switch (line.Kind)
         {

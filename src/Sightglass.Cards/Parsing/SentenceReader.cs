@@ -35,6 +35,11 @@ internal sealed class SentenceReader
         {
             foreach (PatternMatch match in PatternMatcher.Match(form.Pattern, words, from, to))
             {
+                if (++_context.Tries > CardContext.MostTries)
+                {
+                    return best;
+                }
+
                 Attempt attempt = Fill(form, match, words, from, to, depth);
                 if (attempt.IsBetterThan(best))
                 {

@@ -10,10 +10,19 @@ namespace Sightglass.Cards.Programs;
 /// <summary>A card that calls another: the other's steps are put down in place, with names and letters of their own.</summary>
 internal sealed partial class StepCompiler
 {
+    /// <summary>Operations after which no further card is put down: cards that call cards that call cards grow beyond all measure.</summary>
+    private const int MostOperations = 2_000;
+
     private void DoCard(Sentence sentence)
     {
         if (Called(sentence) is not { } called || LettersFor(sentence, called) is not { } words)
         {
+            return;
+        }
+
+        if (_ops.Count > MostOperations)
+        {
+            Found.Add(CardMessages.TooManySteps(sentence.Span, MostOperations));
             return;
         }
 

@@ -12,7 +12,8 @@ public static class PatternPrinter
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentNullException.ThrowIfNull(fill);
         List<Word> words = [];
-        Add(words, pattern.Parts, fill);
+        Dictionary<string, string?> filled = pattern.SlotNames.ToDictionary(s => s, fill, StringComparer.Ordinal); // once each: a gap may hold sentences
+        Add(words, pattern.Parts, filled.GetValueOrDefault);
         return WordList.Join(words);
     }
 
