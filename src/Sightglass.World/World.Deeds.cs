@@ -69,7 +69,7 @@ public sealed partial class World
 
     private void PutIn(FaultSlots fault, ReadOnlySpan<double> values)
     {
-        Note(JournalKind.Truth, $"Truth: {fault.Fault} of {fault.Item}.");
+        Say(JournalKind.Truth, Words.FaultCame, ("fault", fault.Fault), ("item", fault.Item));
         if (fault.Sticks && fault.Plan.Held is { } held && fault.Plan.Shown is { } shown)
         {
             SetSlot(held, Value(shown) + (fault.Plan.Bias is { } bias ? GetSlot(bias) : 0));
@@ -83,7 +83,7 @@ public sealed partial class World
 
     private void TakeOut(string item, string fault)
     {
-        Note(JournalKind.Truth, $"Truth: {fault} of {item} is gone.");
+        Say(JournalKind.Truth, Words.FaultGone, ("fault", fault), ("item", item));
         foreach (FaultValue value in Plan.Items[item].Faults[fault])
         {
             SetSlot(value.Slot, 0);
@@ -102,10 +102,10 @@ public sealed partial class World
                 }
 
                 bool moved = Turn(item, o.Position);
-                Note(JournalKind.Deed, $"{(o.Person < 0 ? "Instructor" : Capital(_people[o.Person].Role.Name))} puts {o.Item} to {o.Position}{(moved ? "" : ", but it does not move")}.");
+                Say(JournalKind.Deed, moved ? Words.Put : Words.PutInVain, ("who", o.Person < 0 ? Words.Instructor : _people[o.Person].Role.Name), ("item", o.Item), ("position", o.Position));
                 break;
             case WorldAction.Walk w:
-                Note(JournalKind.Deed, $"{Capital(_people[w.Person].Role.Name)} goes to {w.Place}.");
+                Say(JournalKind.Deed, Words.Goes, ("who", _people[w.Person].Role.Name), ("place", w.Place));
                 StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place));
                 break;
             case WorldAction.PutIn p:

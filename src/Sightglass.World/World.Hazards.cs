@@ -249,7 +249,7 @@ public sealed partial class World
 
     private void Bite(Person person, HazardEntry hazard)
     {
-        Note(JournalKind.Hazard, $"A hazard bites the {person.Role.Name}: {hazard.Mechanism}. {hazard.Hazard.Caution.Text}");
+        Say(JournalKind.Hazard, Words.Bitten, ("role", person.Role.Name), ("hazard", hazard.Mechanism), ("caution", hazard.Hazard.Caution.Text));
         Run?.Harm(hazard.Mechanism);
     }
 
@@ -266,7 +266,7 @@ public sealed partial class World
             if (hazard is { IsCritical: false, Margin: not null } && person.Heeded != hazard.Number && Bites(hazard))
             {
                 person.Heeded = hazard.Number;
-                Note(JournalKind.Hazard, $"A hazard for the {person.Role.Name}: {hazard.Hazard.Name}. {hazard.Hazard.Caution.Text}");
+                Say(JournalKind.Hazard, Words.ToHeed, ("role", person.Role.Name), ("hazard", hazard.Hazard.Name), ("caution", hazard.Hazard.Caution.Text));
             }
         }
     }

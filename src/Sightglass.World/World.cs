@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Sightglass.Basics.Draws;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
@@ -86,6 +85,9 @@ public sealed partial class World
 
     /// <summary>What happened, or null where nobody will read it.</summary>
     public List<JournalEntry>? Journal { get; set; }
+
+    /// <summary>The language in which it is told.</summary>
+    public JournalWords Words { get; init; } = EnglishJournal.Words;
 
     /// <summary>The card being worked, or null.</summary>
     public CardRun? Run { get; private set; }
@@ -200,5 +202,21 @@ public sealed partial class World
         }
     }
 
-    internal void Note(JournalKind kind, [InterpolatedStringHandlerArgument("")] ref NoteText text, int step = 0) => Note(kind, text.ToString(), step);
+    /// <summary>A sentence of the journal's table, put together only where a journal is kept: in a trial nothing is built.</summary>
+    internal void Say(JournalKind kind, string form, params ReadOnlySpan<(string Gap, string Text)> filled) => Say(kind, 0, form, filled);
+
+    internal void Say(JournalKind kind, int step, string form, params ReadOnlySpan<(string Gap, string Text)> filled)
+    {
+        if (Journal is null)
+        {
+            return;
+        }
+
+        foreach ((string gap, string text) in filled)
+        {
+            form = form.Replace($"{{{gap}}}", text, StringComparison.Ordinal);
+        }
+
+        Note(kind, Capital(form), step);
+    }
 }

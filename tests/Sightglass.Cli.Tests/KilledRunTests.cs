@@ -59,7 +59,7 @@ public sealed class KilledRunTests
     /// <summary>True when the process was killed while it ran, with a file to go on from.</summary>
     private static async Task<bool> Kill(string file, int number, int milliseconds)
     {
-        using Process process = Start([.. s_run, "--case", $"{number}", "--save", file, "--save-every", "1 s"]);
+        using Process process = CliProcess.Start([.. s_run, "--case", $"{number}", "--save", file, "--save-every", "1 s"]);
         Task<string> told = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         while (!File.Exists(file) && !process.HasExited)
         {
@@ -75,19 +75,10 @@ public sealed class KilledRunTests
 
     private static async Task<(int Exit, string Told)> InAProcess(params string[] arguments)
     {
-        using Process process = Start(arguments);
-        Task<string> errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        string told = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
-        return (process.ExitCode, told.Length > 0 ? told : await errors);
+        using Process process = CliProcess.Start(arguments);
+        Call call = await CliProcess.End(process);
+        return (call.Exit, call.Output.Length > 0 ? call.Output : call.Error);
     }
-
-    private static Process Start(IEnumerable<string> arguments) => Process.Start(new ProcessStartInfo("dotnet", ["exec", typeof(CommandLine).Assembly.Location, .. arguments])
-    {
-        WorkingDirectory = Call.Root,
-        RedirectStandardOutput = true,
-        RedirectStandardError = true,
-    })!;
 
     private static async Task<(string, string, double, long)> Answer(string[] arguments) => Of((await Call.Of(arguments)).Output);
 

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Runtime.Intrinsics.X86;
 using Sightglass.Trials.Sweep;
 using Sightglass.World.Runs;
@@ -27,18 +26,7 @@ public sealed class InstructionSetTests
             return;
         }
 
-        ProcessStartInfo start = new("dotnet")
-        {
-            ArgumentList = { "exec", typeof(InstructionSetTests).Assembly.Location, "--filter-method", $"{typeof(InstructionSetTests).FullName}.*" },
-            Environment = { [setting] = "0", [Expected] = found },
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        using Process child = Process.Start(start)!;
-        Task<string> errors = child.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        string told = await child.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await child.WaitForExitAsync(TestContext.Current.CancellationToken);
-        Assert.True(child.ExitCode == 0, told + await errors);
+        string told = await ChildTest.Again(typeof(InstructionSetTests), (setting, "0"), (Expected, found));
         Assert.Contains("succeeded: 2", told, StringComparison.Ordinal);
     }
 

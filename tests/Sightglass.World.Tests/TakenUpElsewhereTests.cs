@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Time;
 using Sightglass.Cards;
@@ -43,7 +42,7 @@ public sealed class TakenUpElsewhereTests
         {
             (string[] ends, int walking, int waiting) = BreakOff(folder);
             Assert.True(walking > 3 && waiting > 20, $"{walking} on the way, {waiting} waiting");
-            await Child(folder);
+            await ChildTest.Again(typeof(TakenUpElsewhereTests), (Folder, folder));
             Assert.Equal(ends, await File.ReadAllLinesAsync(Path.Combine(folder, "ends"), TestContext.Current.CancellationToken));
         }
         finally
@@ -75,22 +74,6 @@ public sealed class TakenUpElsewhereTests
         }
 
         return ([.. ends], walking, waiting);
-    }
-
-    private static async Task Child(string folder)
-    {
-        ProcessStartInfo start = new("dotnet")
-        {
-            ArgumentList = { "exec", typeof(TakenUpElsewhereTests).Assembly.Location, "--filter-method", $"{typeof(TakenUpElsewhereTests).FullName}.*" },
-            Environment = { [Folder] = folder },
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        using Process child = Process.Start(start)!;
-        Task<string> errors = child.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        string told = await child.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await child.WaitForExitAsync(TestContext.Current.CancellationToken);
-        Assert.True(child.ExitCode == 0, told + await errors);
     }
 
     private static void TakeUpAll(string folder)

@@ -259,7 +259,7 @@ public sealed partial class CardRun
         bool moved = _world.Turn(item, position);
         if (!moved)
         {
-            _world.Note(JournalKind.Finding, $"{World.Capital(item.Name)} does not move to {position}.", Step);
+            _world.Say(JournalKind.Finding, Step, _world.Words.DoesNotMove, ("item", item.Name), ("position", position));
         }
     }
 

@@ -335,18 +335,15 @@ public sealed partial class CardRun
             _world.Limit = _world.Now;
         }
 
-        if (_world.Journal is not null)
-        {
-            _world.Note(JournalKind.End, Words(kind, mechanism), Step);
-        }
+        _world.Say(JournalKind.End, Step, Words(kind, _world.Words), ("why", mechanism));
     }
 
-    private static string Words(OutcomeKind kind, string mechanism) => kind switch
+    private static string Words(OutcomeKind kind, JournalWords words) => kind switch
     {
-        OutcomeKind.Done => "The card ended well.",
-        OutcomeKind.Stopped => $"The card ended safely, not done: {mechanism}",
-        OutcomeKind.NotApplicable => "The card is not to be used here.",
-        OutcomeKind.Undecided => $"Undecided: {mechanism}.",
-        _ => $"The card failed: {mechanism}.",
+        OutcomeKind.Done => words.EndedWell,
+        OutcomeKind.Stopped => words.EndedSafely,
+        OutcomeKind.NotApplicable => words.NotToBeUsed,
+        OutcomeKind.Undecided => words.Undecided,
+        _ => words.Failed,
     };
 }
