@@ -49,7 +49,7 @@ public readonly struct PistonGasStore : IStore
         double begin = moves / first;
         double end = @out / third;
         double second = (@out - moves) / (end - begin);
-        double delta = Math.Min(0.02 * end, (end - begin) / 2);
+        double delta = Math.Min(0.005 * begin, (end - begin) / 2);
         return [first, second - first, third - second, begin, end, delta, 0.5 / delta];
     }
 

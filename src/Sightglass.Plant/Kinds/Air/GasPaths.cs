@@ -17,6 +17,12 @@ internal sealed class GasPaths : IJoin
     /// <summary>Critical pressure ratio of a sharp-edged opening (A2-01: 0.528).</summary>
     private const double Critical = 0.5282817877;
 
+    /// <summary>
+    /// Share of the choked flow below which a passage is linear: a pressure difference of a forty-thousandth, 0.004 psi. A root as steep as the law's own would join two volumes
+    /// so firmly that long steps lost more digits than the kernel allows.
+    /// </summary>
+    private const double Rounding = 1e-2;
+
     /// <summary>Loss coefficients of a sharp entry (0.5) and an exit (1); White, Fluid Mechanics, ch. 6, from memory.</summary>
     private const double EntryAndExit = 1.5;
 
@@ -48,7 +54,7 @@ internal sealed class GasPaths : IJoin
     {
         double diameter = item.Get("diameter");
         double friction = RoughFriction(item.Get("roughness") / diameter);
-        double[] law = GasPipe.ParametersOf(diameter, item.Get("length"), friction, Physical.AirGasConstant * FreeAir.Temperature, item.Get("fittings") + EntryAndExit);
+        double[] law = GasPipe.ParametersOf(diameter, item.Get("length"), friction, Physical.AirGasConstant * FreeAir.Temperature, item.Get("fittings") + EntryAndExit, Rounding);
         Add<GasPassage>(plan, item, law, network => [plan.Bind(network, _ => 1)]);
     }
 
@@ -59,7 +65,7 @@ internal sealed class GasPaths : IJoin
         double flow = item.Get("flow") * FreeAir.Density;
         double share = Math.Min(1, item.Get("drop") / before / (1 - Critical));
         double perPascal = flow / (before * Math.Sqrt(share * (2 - share)));
-        Add<GasIso6358>(plan, item, [perPascal, 1 / (1 - Critical), GasIso6358.Rounding], network => [plan.Bind(network, s => 1 / Math.Sqrt(1 + dirt(s)))]);
+        Add<GasIso6358>(plan, item, [perPascal, 1 / (1 - Critical), Rounding], network => [plan.Bind(network, s => 1 / Math.Sqrt(1 + dirt(s)))]);
     }
 
     /// <summary>The sheet of an opening given by area or diameter; null after an error.</summary>
@@ -77,7 +83,7 @@ internal sealed class GasPaths : IJoin
 
     /// <summary>The sheet of a sharp-edged opening.</summary>
     public static double[] OfArea(double discharge, double area) =>
-        GasIso6358.ParametersOf(GasIso6358.ConductanceOf(discharge, area), Critical, FreeAir.Temperature);
+        GasIso6358.ParametersOf(GasIso6358.ConductanceOf(discharge, area), Critical, FreeAir.Temperature, Rounding);
 
     /// <summary>Adds the path of an item between its two ends and names its flow.</summary>
     public static PathHandle? Add<TLaw>(PlanBuilder plan, Item item, double[] law, Func<int, Input[]> inputs, params ReadOnlySpan<Amount> pilots)
