@@ -124,6 +124,9 @@ internal sealed class AssemblyExpander(ImmutableDictionary<string, Assembly> ass
 
         if (budget.IsSpent)
         {
+            // The book is refused: what was written out so far need not be read as well.
+            into.Items.Clear();
+            into.Others.Clear();
             context.Add(BookMessages.TooManyNodes(use.Key.Span, budget.Limits.Nodes));
             Incomplete(use.Key.Span);
         }
