@@ -42,6 +42,7 @@ public sealed class PlanCompilerTests
     [InlineData("P021", "  relay: { kind: relay valve, from: vessel, to: other, follows: other, diameter: 8 mm, cut out by: other }")]
     [InlineData("P022", "  regulator: { kind: regulating valve, from: vessel, to: other, diameter: 2 mm }")]
     [InlineData("P023", "  cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm, moves at: 9 psi, out at: 8 psi }")]
+    [InlineData("P024", "  pull: { kind: spring brake release, releases: [vessel], arms at: 60 psi }")]
     public void Compile_OneMistakeInAir_NamesItAtItsLine(string code, string items)
     {
         const string Vessels = "items:\n  vessel: { kind: reservoir, volume: 1 m^3 }\n  other: { kind: reservoir, volume: 1 L }\n";
@@ -69,6 +70,8 @@ public sealed class PlanCompilerTests
               direct: { kind: control valve, from: auxiliary, to: cylinder, senses: pipe, diameter: 5 mm, exhaust diameter: 5 mm, release: direct }
               graduated: { kind: control valve, from: auxiliary, to: cylinder, senses: pipe, diameter: 5 mm, exhaust diameter: 5 mm }
               vent: { kind: vent valve, from: pipe, diameter: 25 mm }
+              spring: { kind: spring brake, volume: 3 L, spring force: 60 kN, begins at: 60 psi, anti-compounded by: cylinder }
+              pull: { kind: spring brake release, releases: [spring], arms at: 60 psi }
               cock: { kind: cutout cock, from: main, to: auxiliary, diameter: 12 mm, vent diameter: 5 mm }
             """);
         Assert.All(plan.Book.Items.Values, i => Assert.All(i.Kind.Quantities, q => Assert.True(plan.FindSignal($"{q.Name} of {i.Name}") is not null, $"{q.Name} of {i.Name}")));

@@ -33,6 +33,8 @@ internal static class AllKinds
         new ControlValveKind(),
         new VentValveKind(),
         new BrakeCylinderKind(),
+        new SpringBrakeKind(),
+        new SpringReleaseKind(),
         new CutoutCockKind(),
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),

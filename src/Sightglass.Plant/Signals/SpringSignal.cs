@@ -1,0 +1,29 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Network.Compile;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>Force of a spring that the higher of two pressures holds back: none from a pressure up, and none while either slot says so.</summary>
+/// <param name="network">Of both pressures.</param>
+/// <param name="first">A pressure.</param>
+/// <param name="second">Another, or the same.</param>
+/// <param name="none">Pa absolute from which there is none.</param>
+/// <param name="perPascal">N for each Pa below.</param>
+/// <param name="released">Above one half there is none.</param>
+/// <param name="broken">The same.</param>
+public sealed class SpringSignal(int network, Amount first, Amount second, double none, double perPascal, Slot released, Slot broken) : Signal
+{
+    private readonly PotentialSignal _first = new(network, first);
+    private readonly PotentialSignal _second = new(network, second);
+
+    public override int Network => network;
+
+    public override Lanes Evaluate(LaneBank bank)
+    {
+        Lanes held = Lanes.Max(_first.Evaluate(bank), _second.Evaluate(bank));
+        Lanes force = Lanes.Max((Lanes.Of(none) - held) * Lanes.Of(perPascal), Lanes.Of(0));
+        Lanes off = Lanes.Max(bank.SlotLanes(released), bank.SlotLanes(broken));
+        return Lanes.Select(Lanes.Less(Lanes.Of(0.5), off), Lanes.Of(0), force);
+    }
+}
