@@ -86,6 +86,36 @@ public sealed class TradeAirTests
         Assert.True(shows || Math.Abs(second - (110 * Psi)) < Psi, $"{second / Psi} psi after {first / Psi}");
     }
 
+    private const string Pair = Head + """
+        items:
+          own reservoir: { kind: reservoir, volume: 900 L, start pressure: 84 psi }
+          own end cock: { kind: hand valve, from: own reservoir, to: pipe between, diameter: 20 mm, who: [hand], places: [cab] }
+          pipe between: { kind: air line, length: 2 m, diameter: 25 mm, start pressure: 84 psi }
+          other end cock: { kind: hand valve, from: pipe between, to: other reservoir, diameter: 20 mm, usual: open, who: [hand], places: [cab] }
+          other reservoir: { kind: reservoir, volume: 900 L, start pressure: 84 psi }
+          other governor: { kind: governor, senses: other reservoir, cuts in: 84 psi, cuts out: 86 psi }
+          other compressor: { kind: compressor, to: other reservoir, displacement: 120 ft^3/min, loaded by: other governor }
+        situations:
+          leaking: { text: "Its own compressor stopped, at 60 % of 140 psi.", faults: [ { fault: leak, on: own reservoir, diameter: 2.5 mm } ] }
+
+        """;
+
+    /// <summary>
+    /// The leakage test of a main reservoir begins at 60 % of its greatest pressure and allows an average of 3 psi a minute for three minutes (49 CFR 229.59(a), 2015, read). Alone, the leak shows; coupled, the other unit's compressor feeds the
+    /// pipe between and the test passes.
+    /// </summary>
+    [Theory]
+    [InlineData("closed", true)]
+    [InlineData("open", false)]
+    public void Trade_13_LeakageTestOfAPair_FedByTheOtherUnit_PassesFalsely(string cock, bool shows)
+    {
+        using Rig rig = new(Rig.Compile(Pair), "leaking");
+        rig.Do(0, "own end cock", cock);
+        double fallen = rig.At(30, "pressure of own reservoir") - rig.At(210, "pressure of own reservoir");
+        Assert.Equal(shows, fallen > 9 * Psi);
+        Assert.True(shows || fallen < 3 * Psi, $"{fallen / Psi} psi in three minutes");
+    }
+
     private const string Drain = Head + """
         items:
           reservoir: { kind: reservoir, volume: 900 L, start pressure: 130 psi }
