@@ -132,11 +132,15 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
 
     private static async Task Begin(IPage page, string road, string situation)
     {
+        // The same situation again looks the same: only a new drawing says that it has begun.
+        await page.EvaluateAsync("document.querySelector('#diagram svg').dataset.before = 'yes'");
         await page.Keyboard.PressAsync("s");
         ILocator dialog = page.GetByRole(AriaRole.Dialog);
         await dialog.GetByLabel("Road number").SelectOptionAsync(road);
         await dialog.GetByLabel("Situation").SelectOptionAsync(situation);
         await dialog.GetByRole(AriaRole.Button, new() { Name = "Begin, held" }).ClickAsync();
+        await Expect(page.Locator("#diagram svg[data-before]")).ToHaveCountAsync(0);
+        await Expect(page.Locator("#diagram svg")).ToHaveCountAsync(1);
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = $"{road}: {situation}, case 0" })).ToBeVisibleAsync();
         await Expect(page.Locator("#clock")).ToHaveTextAsync("0:00:00");
         await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
