@@ -25,6 +25,7 @@ internal static class AllKinds
         new EngineKind(),
         new ReservoirKind(),
         new AirLineKind(),
+        new HoseKind(),
         new CompressorKind(),
         new GovernorKind(),
         new SafetyValveKind(),

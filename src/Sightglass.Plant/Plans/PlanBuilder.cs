@@ -17,6 +17,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     private readonly Dictionary<string, StoreEnd> _stores = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ItemPlan> _items = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Slot> _slotOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SlotFunction> _headOpenings = new(StringComparer.Ordinal);
 
     public ClassBook Book { get; } = book;
 
@@ -93,6 +94,12 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
         return end with { Port = port };
     }
+
+    /// <summary>Says how far the head of a hose stands open, 0…1: called in the first pass by whatever can be coupled to it.</summary>
+    public void DriveHead(Item hose, SlotFunction opening) => _headOpenings[hose.Name] = opening;
+
+    /// <summary>How far the head of a hose stands open; all of it where nothing can be coupled to it.</summary>
+    public SlotFunction HeadOpening(Item hose) => _headOpenings.GetValueOrDefault(hose.Name) ?? (_ => 1);
 
     public StoreEnd? FindStore(string name) => _stores.GetValueOrDefault(name);
 

@@ -5,13 +5,13 @@ using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Air;
 
-/// <summary>A stretch of air pipe or hose between paths.</summary>
+/// <summary>A stretch of air pipe between paths.</summary>
 public sealed class AirLineKind : KindBuilder
 {
     public override KindSheet Sheet { get; } = new()
     {
         Name = "air line",
-        Purpose = "A stretch of air pipe or hose between paths: it holds air and loses no pressure.",
+        Purpose = "A stretch of air pipe between paths: it holds air and loses no pressure.",
         Details = "p·V = m·R·T at 20 °C. What a long pipe loses is said by a `pipe` between two of them. Source: ideal gas law.",
         Medium = "main",
         Role = KindRole.Store,

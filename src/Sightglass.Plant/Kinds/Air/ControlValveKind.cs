@@ -87,10 +87,6 @@ public sealed partial class ControlValveKind : KindBuilder
     {
         public int Network => Pipe.Network;
 
-        public double[] OpeningOf(string diameter)
-        {
-            double d = Item.Get(diameter);
-            return GasPaths.OfArea(Item.Get("discharge coefficient"), Math.PI * d * d / 4);
-        }
+        public double[] OpeningOf(string diameter) => GasPaths.OfDiameter(Item.Get(diameter), Item.Get("discharge coefficient"));
     }
 }

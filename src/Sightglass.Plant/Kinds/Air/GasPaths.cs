@@ -5,6 +5,7 @@ using Sightglass.Network.Compile;
 using Sightglass.Network.Laws;
 using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Gas;
+using Sightglass.Network.Laws.Liquid;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
@@ -81,8 +82,13 @@ internal sealed class GasPaths : IJoin
         return 1 / (root * root);
     }
 
+    /// <summary>The sheet of a round hole.</summary>
+    /// <param name="diameter">m.</param>
+    /// <param name="discharge">Share of the ideal flow.</param>
+    public static double[] OfDiameter(double diameter, double discharge = LiquidOrifice.SharpEdged) => OfArea(discharge, Math.PI * diameter * diameter / 4);
+
     /// <summary>The sheet of a sharp-edged opening.</summary>
-    public static double[] OfArea(double discharge, double area) =>
+    private static double[] OfArea(double discharge, double area) =>
         GasIso6358.ParametersOf(GasIso6358.ConductanceOf(discharge, area), Critical, FreeAir.Temperature, Rounding);
 
     /// <summary>Adds the path of an item between its two ends and names its flow.</summary>

@@ -79,7 +79,10 @@ internal static class GasStore
     }
 
     /// <summary>A hole of no size until the fault gives it one: appended always, so that its absence changes no bit.</summary>
-    public static void Leak(PlanBuilder plan, Item item)
+    /// <param name="plan">Where it is built.</param>
+    /// <param name="item">The volume.</param>
+    /// <param name="burst">Square of the diameter of a second hole, m², which another fault opens; or null.</param>
+    public static void Leak(PlanBuilder plan, Item item, SlotFunction? burst = null)
     {
         if (plan.FindStore(item.Name) is not { } end)
         {
@@ -88,9 +91,9 @@ internal static class GasStore
 
         Slot diameter = plan.Fault(item, "leak", ("diameter", 0.003))[0];
         StoreEnd outside = Join.Outside(plan, $"leaked of {item.Name}", end);
-        double[] law = GasPaths.OfArea(0.62, Math.PI * NominalHole * NominalHole / 4);
+        double[] law = GasPaths.OfDiameter(NominalHole);
         PathHandle path = GasPaths.Between<GasIso6358>(
-            plan, $"leak of {item.Name}", end, outside, law, n => [plan.Bind(n, s => s[diameter.Index] * s[diameter.Index] / (NominalHole * NominalHole))]);
+            plan, $"leak of {item.Name}", end, outside, law, n => [plan.Bind(n, s => ((s[diameter.Index] * s[diameter.Index]) + (burst?.Invoke(s) ?? 0)) / (NominalHole * NominalHole))]);
         plan.Name($"leak flow of {item.Name}", Dimension.VolumeFlow, new FlowSignal(end.Network, path, 1 / FreeAir.Density));
     }
 

@@ -36,7 +36,7 @@ internal static class Steer
 
     /// <summary>The sheet of the exhaust's opening, or null where there is none.</summary>
     public static double[]? ExhaustOf(Item item) =>
-        item.Find("exhaust diameter") is { } d ? GasPaths.OfArea(item.Get("discharge coefficient"), Math.PI * d * d / 4) : null;
+        item.Find("exhaust diameter") is { } d ? GasPaths.OfDiameter(d, item.Get("discharge coefficient")) : null;
 
     /// <summary>1 while the item named by <c>cut out by</c> stands in its first position, or where none is named.</summary>
     public static SlotFunction CutIn(PlanBuilder plan, Item item)

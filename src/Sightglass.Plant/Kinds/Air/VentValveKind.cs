@@ -50,9 +50,8 @@ public sealed class VentValveKind : KindBuilder
 
         StoreEnd chamber = plan.FindStore(ChamberOf(item))!;
         GasStore.StartChamber(plan, chamber, item.Get("chamber"), pipe, $"chamber pressure of {item.Name}");
-        double choke = item.Get("choke diameter");
         GasPaths.Between<GasIso6358>(
-            plan, ChamberOf(item), pipe, chamber, GasPaths.OfArea(item.Get("discharge coefficient"), Math.PI * choke * choke / 4), n => [plan.Bind(n, _ => 1)]);
+            plan, ChamberOf(item), pipe, chamber, GasPaths.OfDiameter(item.Get("choke diameter"), item.Get("discharge coefficient")), n => [plan.Bind(n, _ => 1)]);
         PathHandle vent = GasPaths.Between<GasServo>(
             plan, item.Name, pipe, Join.Outside(plan, $"outside of {item.Name}", pipe),
             GasServo.ParametersOf(law, Steer.WidthOf(item), item.Get("trips at"), 1, 0, 0, Steer.Highest),

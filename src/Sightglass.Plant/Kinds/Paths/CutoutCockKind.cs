@@ -40,7 +40,7 @@ public sealed class CutoutCockKind : ValveLikeKind
         {
             string name = $"vent of {item.Name}";
             GasPaths.Between<GasIso6358>(
-                plan, name, behind, Join.Outside(plan, name, behind), GasPaths.OfArea(item.Get("discharge coefficient"), Math.PI * d * d / 4),
+                plan, name, behind, Join.Outside(plan, name, behind), GasPaths.OfDiameter(d, item.Get("discharge coefficient")),
                 n => [plan.Bind(n, s => s[position.Index] > 0.5 ? 0 : 1)]);
         }
     }
