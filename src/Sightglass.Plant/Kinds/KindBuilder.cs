@@ -9,6 +9,9 @@ public abstract class KindBuilder
 {
     public abstract KindSheet Sheet { get; }
 
+    /// <summary>What it holds, of a store.</summary>
+    public virtual Fluid? Holds => null;
+
     /// <summary>First pass: stores and slots, so that paths find their ends whatever the order of names.</summary>
     public virtual void Declare(PlanBuilder plan, Item item)
     {

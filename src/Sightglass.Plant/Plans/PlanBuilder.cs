@@ -8,10 +8,11 @@ using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
 
-/// <summary>What kinds build into: networks by system, slots, signals with names, bindings, rules.</summary>
+/// <summary>What kinds build into: networks of what is joined, slots, signals with names, bindings, rules.</summary>
 public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 {
-    private readonly SortedDictionary<string, int> _networkOf = new(StringComparer.Ordinal);
+    private readonly StoreGroups _groups = new(book);
+    private readonly Dictionary<StoreGroup, int> _networkOf = [];
     private readonly List<NetworkBuilder> _networks = [];
     private readonly List<List<string>> _amountNames = [];
     private readonly Dictionary<string, StoreEnd> _stores = new(StringComparer.Ordinal);
@@ -44,14 +45,17 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
     internal IReadOnlyDictionary<string, ItemPlan> Items => _items;
 
-    /// <summary>The number of a system's network; made when first asked for.</summary>
-    public int NetworkOf(Item item)
+    /// <summary>The number of the network in which a store is worked out; made when first asked for.</summary>
+    /// <param name="store">The store, or an item whose inside is one.</param>
+    /// <param name="fluid">What it holds.</param>
+    public int NetworkOf(Item store, Fluid fluid)
     {
-        string system = item.System ?? "";
-        if (!_networkOf.TryGetValue(system, out int index))
+        ArgumentNullException.ThrowIfNull(store);
+        StoreGroup group = _groups.Of(store.System, fluid);
+        if (!_networkOf.TryGetValue(group, out int index))
         {
             index = _networks.Count;
-            _networkOf[system] = index;
+            _networkOf[group] = index;
             _networks.Add(new());
             _amountNames.Add([]);
         }

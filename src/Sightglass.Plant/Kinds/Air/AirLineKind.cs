@@ -27,6 +27,8 @@ public sealed class AirLineKind : KindBuilder
         Faults = [AirSheet.Leak],
     };
 
+    public override Fluid? Holds => Fluid.Gas;
+
     public override void Declare(PlanBuilder plan, Item item)
     {
         double? volume = item.Find("volume")

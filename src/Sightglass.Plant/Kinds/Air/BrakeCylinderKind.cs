@@ -41,6 +41,8 @@ public sealed class BrakeCylinderKind : KindBuilder
         Faults = [AirSheet.Leak],
     };
 
+    public override Fluid? Holds => Fluid.Gas;
+
     public override void Declare(PlanBuilder plan, Item item)
     {
         double area = Math.PI * item.Get("diameter") * item.Get("diameter") / 4;
@@ -52,7 +54,7 @@ public sealed class BrakeCylinderKind : KindBuilder
             return;
         }
 
-        int network = plan.NetworkOf(item);
+        int network = plan.NetworkOf(item, Fluid.Gas);
         double[] sheet = PistonGasStore.ParametersOf(
             item.Get("clearance"), area * item.Get("travel"), Physical.Atmosphere + moves, Physical.Atmosphere + isOut, Physical.AirGasConstant * FreeAir.Temperature);
         double start = PistonGasStore.AmountAt(sheet, Physical.Atmosphere + item.Get("start pressure"));

@@ -22,7 +22,7 @@ internal static class GasStore
     /// <summary>A volume that never changes.</summary>
     public static void Declare(PlanBuilder plan, Item item, double volume, double exponent)
     {
-        int network = plan.NetworkOf(item);
+        int network = plan.NetworkOf(item, Fluid.Gas);
         double start = Physical.Atmosphere + item.Get("start pressure");
         double mass = volume * FreeAir.Density / Physical.Atmosphere;
         NetworkBuilder b = plan.Network(network);
@@ -62,7 +62,7 @@ internal static class GasStore
     /// <param name="pipe">The item whose start pressure it begins with, or null.</param>
     public static void DeclareChamber(PlanBuilder plan, Item item, string name, double volume, Item? pipe)
     {
-        int network = plan.NetworkOf(item);
+        int network = plan.NetworkOf(pipe ?? item, Fluid.Gas);
         double mass = volume * FreeAir.Density / Physical.Atmosphere;
         double start = Physical.Atmosphere + (pipe?.Find("start pressure") ?? 0);
         StoreHandle store = plan.Network(network).AddStore<LinearStore>(name, LinearStore.IsothermalGas(volume, FreeAir.Temperature), [mass * start], [Span]);

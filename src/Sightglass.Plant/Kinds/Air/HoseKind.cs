@@ -38,6 +38,8 @@ public sealed class HoseKind : KindBuilder
         Faults = [AirSheet.Leak, new("burst", "It is torn through; what feeds it blows to the outside.", [])],
     };
 
+    public override Fluid? Holds => Fluid.Gas;
+
     public override void Declare(PlanBuilder plan, Item item)
     {
         double diameter = item.Get("diameter");

@@ -29,6 +29,8 @@ public sealed class ReservoirKind : KindBuilder
         Faults = [AirSheet.Leak],
     };
 
+    public override Fluid? Holds => Fluid.Gas;
+
     public override void Declare(PlanBuilder plan, Item item) => GasStore.Declare(plan, item, item.Get("volume"), item.Get("exponent"));
 
     public override void Connect(PlanBuilder plan, Item item) => GasStore.Leak(plan, item);

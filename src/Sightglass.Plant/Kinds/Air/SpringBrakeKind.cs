@@ -39,6 +39,8 @@ public sealed class SpringBrakeKind : KindBuilder
         Faults = [AirSheet.Leak, new("broken spring", "It presses nothing, whatever its air.", [])],
     };
 
+    public override Fluid? Holds => Fluid.Gas;
+
     /// <summary>1 while a person has released it by hand.</summary>
     internal static Slot ReleasedByHand(PlanBuilder plan, Item brake) => plan.SlotNamed($"released by hand of {brake.Name}");
 

@@ -16,7 +16,7 @@ public sealed class TransmitterKind : KindBuilder
         Name = "transmitter",
         Purpose = "Tells a number of one system to items of another: how far a float stands open, how fast an engine turns.",
         Details = """
-            Systems are worked out each by itself. What one does to another goes through transmitters: the number is told at the start, when it has moved by
+            Systems that nothing joins are worked out each by itself. What one does to another goes through transmitters: the number is told at the start, when it has moved by
             the band, and at once when something else happens that moves it by as much. In between the receiver has what was told last, which is never
             further from the truth than the band. Source: hysteresis of a transmitter with a dead band, derived.
             """,
@@ -47,7 +47,7 @@ public sealed class TransmitterKind : KindBuilder
 
         if (plan.NetworksOf(formula) is not [var network])
         {
-            plan.Found.Error("P015", value.Span, $"`{item.Name}` sends what is not of one system", "speak of the items of one system; write a transmitter for each");
+            plan.Found.Error("P015", value.Span, $"`{item.Name}` sends what is not worked out together", "speak of the items of one system, or of systems that a path joins; write a transmitter for each");
             return;
         }
 

@@ -17,7 +17,7 @@ public sealed partial class FuelLineKind
 
     public override void Declare(PlanBuilder plan, Item item)
     {
-        int network = plan.NetworkOf(item);
+        int network = plan.NetworkOf(item, Fluid.Liquid);
         double density = item.Get("density");
         double[] sheet = LiquidAirLine.ParametersOf(item.Get("volume"), density, item.Get("elasticity") / Bar);
         double[] start = LiquidAirLine.AmountsAt(sheet, Physical.Atmosphere + item.Get("start pressure"), 0);

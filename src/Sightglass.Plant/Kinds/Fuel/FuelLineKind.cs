@@ -1,5 +1,6 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Fuel;
 
@@ -32,4 +33,6 @@ public sealed partial class FuelLineKind : KindBuilder
             new("volume", Dimension.Volume, "Liquid in it."),
         ],
     };
+
+    public override Fluid? Holds => Fluid.Liquid;
 }

@@ -23,7 +23,7 @@ public sealed partial class TankKind
             return;
         }
 
-        int network = plan.NetworkOf(item);
+        int network = plan.NetworkOf(item, Fluid.Liquid);
         NetworkBuilder b = plan.Network(network);
         double density = item.Get("density");
         double half = shape.Capacity / 2 * density;

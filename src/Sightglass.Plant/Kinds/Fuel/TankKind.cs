@@ -1,5 +1,6 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Fuel;
 
@@ -50,4 +51,6 @@ public sealed partial class TankKind : KindBuilder
             ]),
         ],
     };
+
+    public override Fluid? Holds => Fluid.Liquid;
 }

@@ -42,19 +42,13 @@ internal static class Join
         return new(inside.Network, boundary, null, null, Tilt.PlaceOf(inside).Z, StoreSort.Outside);
     }
 
-    /// <summary>Both ends, in one system and of one fluid; null after an error.</summary>
+    /// <summary>Both ends, of one fluid and so in one network; null after an error.</summary>
     public static (StoreEnd From, StoreEnd To)? Ends(PlanBuilder plan, Item item)
     {
         StoreEnd? from = End(plan, item, item.From, "from", item.To);
         StoreEnd? to = End(plan, item, item.To, "to", item.From);
         if (from is null || to is null)
         {
-            return null;
-        }
-
-        if (from.Network != to.Network)
-        {
-            plan.Found.Error("P004", item.Span, $"`{item.Name}` joins two systems", "give both ends the same `system`");
             return null;
         }
 

@@ -1,0 +1,11 @@
+namespace Sightglass.Plant.Plans;
+
+/// <summary>What a store holds.</summary>
+public enum Fluid
+{
+    /// <summary>A liquid, perhaps with air beside it.</summary>
+    Liquid,
+
+    /// <summary>Air.</summary>
+    Gas,
+}
