@@ -65,7 +65,7 @@ public sealed partial class World
         {
             SwitchRule rule = Plan.Switches[i];
             bool armed = _bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]);
-            if (armed != rule.When(_slots) || (rule.Follows && armed && IsBeyond(rule)))
+            if (armed != rule.When(_slots) || (rule.FiresAtEvents && armed && IsBeyond(rule)))
             {
                 return true;
             }
@@ -126,7 +126,7 @@ public sealed partial class World
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
             bool wanted = rule.When(_slots);
-            bool newly = wanted && (rule.Follows || !group.IsArmed(_lane, _bank.GuardOfSwitch[i]));
+            bool newly = wanted && (rule.FiresAtEvents || !group.IsArmed(_lane, _bank.GuardOfSwitch[i]));
             group.Arm(_lane, _bank.GuardOfSwitch[i], wanted);
             if (newly && InView && IsBeyond(rule))
             {

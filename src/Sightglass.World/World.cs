@@ -65,7 +65,7 @@ public sealed partial class World
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Networks];
-        _tells = bank.Plan.Switches.Any(s => s.Follows);
+        _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents);
         Reset();
     }
 

@@ -41,6 +41,7 @@ public sealed class PlanCompilerTests
     [InlineData("P021", "  relay: { kind: relay valve, from: vessel, to: other, follows: other, diameter: 8 mm, cut out by: other }")]
     [InlineData("P022", "  regulator: { kind: regulating valve, from: vessel, to: other, diameter: 2 mm }")]
     [InlineData("P023", "  cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm, moves at: 9 psi, out at: 8 psi }")]
+    [InlineData("P015", "  relay: { kind: relay, picks up when: pressure of vessel + pressure of line > 9 psi, drops when: pressure of vessel < 8 psi }\n  line: { kind: fuel line, volume: 1 L }")]
     [InlineData("P024", "  pull: { kind: spring brake release, releases: [vessel], arms at: 60 psi }")]
     public void Compile_OneMistakeInAir_NamesItAtItsLine(string code, string items)
     {
@@ -72,6 +73,11 @@ public sealed class PlanCompilerTests
               vent: { kind: vent valve, from: pipe, diameter: 25 mm }
               spring: { kind: spring brake, volume: 3 L, spring force: 60 kN, begins at: 60 psi, anti-compounded by: cylinder }
               pull: { kind: spring brake release, releases: [spring], arms at: 60 psi }
+              shuttle: { kind: double check valve, from: pipe, or from: auxiliary, to: cylinder, diameter: 6 mm }
+              dryer: { kind: air dryer, from: main, to: pipe, flow: 2 m^3/min, drop: 2 psi, purge diameter: 2 mm, works with: governor }
+              low pressure: { kind: relay, picks up when: pressure of main < 90 psi, drops when: pressure of main > 100 psi }
+              bleeder: { kind: actuated valve, from: pipe, to: outside, opened by: low pressure, diameter: 2 mm }
+              drain: { kind: drain cock, from: main, to: outside, diameter: 6 mm }
               cock: { kind: cutout cock, from: main, to: auxiliary, diameter: 12 mm, vent diameter: 5 mm }
             """);
         Assert.All(plan.Book.Items.Values, i => Assert.All(i.Kind.Quantities, q => Assert.True(plan.FindSignal($"{q.Name} of {i.Name}") is not null, $"{q.Name} of {i.Name}")));

@@ -27,10 +27,12 @@ internal static class AllKinds
         new AirLineKind(),
         new HoseKind(),
         new CompressorKind(),
+        new AirDryerKind(),
         new GovernorKind(),
         new SafetyValveKind(),
         new RegulatingValveKind(),
         new RelayValveKind(),
+        new DoubleCheckKind(),
         new ControlValveKind(),
         new VentValveKind(),
         new BrakeCylinderKind(),
@@ -44,6 +46,7 @@ internal static class AllKinds
         new SightGlassKind(),
         new LampKind(),
         new TransmitterKind(),
+        new RelayKind(),
         new DescribedKind(),
     ];
 }

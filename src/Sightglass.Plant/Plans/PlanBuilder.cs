@@ -120,7 +120,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         return slot;
     }
 
-    /// <summary>The slot of an item's position; its value is an index into the item's positions.</summary>
+    /// <summary>The slot of an item's position; its value is an index into the item's positions. Formulas ask <c>open of supply valve</c>.</summary>
     public Slot PositionSlot(Item item)
     {
         string? standing = item.UsualPosition ?? item.Kind.UsualPosition;
@@ -131,6 +131,10 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         {
             Update(plan with { Position = slot, Jammed = SlotNamed($"jammed of {item.Name}") });
             Starts[item.Name] = new(item.Name, Dimension.One, -1, default, null, slot, item.Positions);
+            for (int i = 0; i < item.Positions.Length; i++)
+            {
+                Name($"{item.Positions[i]} of {item.Name}", Dimension.One, new PositionSignal(slot, i), isCondition: true);
+            }
         }
 
         return slot;

@@ -15,7 +15,12 @@ namespace Sightglass.Plant.Plans;
 /// It hands a number from one network to others: <paramref name="Sets"/> holds what was told last, and is told anew when it has moved by a band
 /// (the margin), at the start, and at an event that moves it by as much. It fires often by design and is nothing to tell a person.
 /// </param>
-public sealed record SwitchRule(string Name, int Network, Signal Margin, SlotCondition When, Slot Sets, Signal To, bool Follows = false);
+/// <param name="Jumps">Its margin also comes from slots, so that an event can carry it over zero: a relay that looks at a handle.</param>
+public sealed record SwitchRule(string Name, int Network, Signal Margin, SlotCondition When, Slot Sets, Signal To, bool Follows = false, bool Jumps = false)
+{
+    /// <summary>Whether an event can carry its margin over zero, so that it is looked at after each.</summary>
+    public bool FiresAtEvents => Follows || Jumps;
+}
 
 /// <summary>A pure condition on the slots.</summary>
 public delegate bool SlotCondition(ReadOnlySpan<double> slots);

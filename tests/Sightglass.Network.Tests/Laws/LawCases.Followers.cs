@@ -17,5 +17,17 @@ public static partial class LawCases
             1,
             1e-6,
             1e-6) with { Monotone = false },
+        LawCase.Of<Lag>(
+            "lag",
+            Draw.Inputs(Draw.Row(s_opening, s_opening), Draw.Decades(1, 1e4).Select(Lag.Follower), Draw.Row(s_opening)),
+            1,
+            1e-6,
+            1e-6) with { Monotone = false },
+        LawCase.Of<Lag>(
+            "counter",
+            Draw.Inputs(Draw.Row(s_opening, s_opening), Draw.Decades(1, 1e4).Select(Lag.Counter), Draw.Row(s_opening)),
+            1,
+            1e-6,
+            1e-6) with { Monotone = false },
     ];
 }

@@ -38,6 +38,7 @@ public sealed partial class ControlValveKind : KindBuilder
             Parameter.Of("ratio", Dimension.One, "Graduated release: cylinder pressure over reduction.", "2.5", "0.2", "10"),
             Parameter.Of("greatest", Dimension.Pressure, "Graduated release: greatest cylinder pressure.", "60 psi", "1 psi", "200 psi"),
             Parameter.Of("reference volume", Dimension.Volume, "Graduated release: of its reference volume.", "4 L", "0.05 L", "100 L"),
+            Steer.CutOutBy,
             Parameter.Of("reference diameter", Dimension.Metre, "Graduated release: of the hole between brake pipe and reference volume.", "1 mm", "0.1 mm", "20 mm"),
         ],
         Quantities =
@@ -70,7 +71,8 @@ public sealed partial class ControlValveKind : KindBuilder
             return;
         }
 
-        Parts parts = new(plan, item, pipe, auxiliary, cylinder, supply, s => 1 - s[stuck.Index], s => s[slow.Index] > 0 ? s[slow.Index] : 1);
+        SlotFunction cutIn = Steer.CutIn(plan, item);
+        Parts parts = new(plan, item, pipe, auxiliary, cylinder, supply, s => cutIn(s) * (1 - s[stuck.Index]), s => s[slow.Index] > 0 ? s[slow.Index] : 1);
         if (item.Text("release") == Graduated)
         {
             ConnectGraduated(parts);

@@ -38,7 +38,7 @@ internal static class Steer
     public static double[]? ExhaustOf(Item item) =>
         item.Find("exhaust diameter") is { } d ? GasPaths.OfDiameter(d, item.Get("discharge coefficient")) : null;
 
-    /// <summary>1 while the item named by <c>cut out by</c> stands in its first position, or where none is named.</summary>
+    /// <summary>1 while the item named by <c>cut out by</c> stands in its first position or tells nothing, or where none is named.</summary>
     public static SlotFunction CutIn(PlanBuilder plan, Item item)
     {
         if (!item.Parameters.TryGetValue("cut out by", out ParameterValue? by) || by.Names.Length == 0)
@@ -46,9 +46,15 @@ internal static class Steer
             return _ => 1;
         }
 
-        if (!plan.Book.Items.TryGetValue(by.Names[0], out Item? handle) || handle.Positions.IsDefaultOrEmpty)
+        if (plan.Book.Items.TryGetValue(by.Names[0], out Item? handle) && handle.Kind.Role == KindRole.Signal)
         {
-            plan.Found.Error("P021", by.Span, $"`{by.Text}` cannot cut `{item.Name}` out", "name an item with positions: in its first one the valve works");
+            Slot told = Told.By(plan, handle);
+            return s => s[told.Index] < 0.5 ? 1 : 0;
+        }
+
+        if (handle is null || handle.Positions.IsDefaultOrEmpty)
+        {
+            plan.Found.Error("P021", by.Span, $"`{by.Text}` cannot cut `{item.Name}` out", "name an item with positions: in its first one the valve works; or a relay");
             return _ => 1;
         }
 
@@ -57,7 +63,7 @@ internal static class Steer
     }
 
     public static readonly KindParameter CutOutBy =
-        Parameter.Item("cut out by", "A handle with positions: the valve works while it stands in its first one and is shut in the others.");
+        Parameter.Item("cut out by", "A handle with positions: the valve works while it stands in its first one and is shut in the others. Or a relay: shut while it is picked up.");
 
     /// <summary>Builds the supply and, where there is one, the exhaust of a valve that holds the pressure of its second end.</summary>
     /// <param name="plan">Where it is built.</param>

@@ -1,4 +1,7 @@
+using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Paths;
 
@@ -15,6 +18,19 @@ public sealed class DrainCockKind : ValveLikeKind
         Positions = ["closed", "open"],
         Parameters = [.. PathSheet.Opening],
         Quantities = [PathSheet.Flow],
-        Faults = [new("stuck", "It does not move from where it stands.", [])],
+        Faults =
+        [
+            new("stuck", "It does not move from where it stands.", []),
+            new("frozen shut", "Ice or dirt fills it: open, it lets nothing out.", []),
+            new("frozen open", "Ice or dirt holds it: closed, it still lets a share out.", [Parameter.Of("share", Dimension.One, "Of the open flow.", "50 %", "0.1 %", "100 %")]),
+        ],
     };
+
+    public override void Connect(PlanBuilder plan, Item item)
+    {
+        Slot position = plan.PositionSlot(item);
+        Slot shut = plan.Fault(item, "frozen shut", ("", 1))[0];
+        Slot open = plan.Fault(item, "frozen open", ("share", 0.5))[0];
+        Join.Of(plan, item).Opening(plan, item, s => s[shut.Index] > 0.5 ? 0 : s[position.Index] > 0.5 ? 1 : s[open.Index]);
+    }
 }
