@@ -26,7 +26,7 @@ internal sealed partial class Renamer
         silhouettes situations text x y z from to takes by walks reacts goes medium alive kind system position label for normal cautions danger warning
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
-        locks chocks bites answers unanswered
+        locks chocks bites answers unanswered measures
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);

@@ -47,6 +47,9 @@ public sealed record ClassBook
 
     public ImmutableSortedDictionary<string, Protection> Protections { get; init; } = ImmutableSortedDictionary<string, Protection>.Empty;
 
+    /// <summary>What quantities of published rules are on this machine.</summary>
+    public ImmutableSortedDictionary<string, Measure> Measures { get; init; } = ImmutableSortedDictionary<string, Measure>.Empty;
+
     public ImmutableSortedDictionary<string, Role> Roles { get; init; } = ImmutableSortedDictionary<string, Role>.Empty;
 
     public ImmutableSortedDictionary<string, RoadNumber> RoadNumbers { get; init; } = ImmutableSortedDictionary<string, RoadNumber>.Empty;

@@ -30,6 +30,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Facts = Each("facts", TruthReader.ReadFact, bodies.OfUses("facts")),
             Signs = Each("signs", TruthReader.ReadSign, bodies.OfUses("signs")),
             Hazards = Each("hazards", TruthReader.ReadHazard, bodies.OfUses("hazards")),
+            Measures = Each("measures", TruthReader.ReadMeasure),
             Ends = Each("ends", MachineReader.ReadEnd),
             RoadNumbers = numbers,
             Silhouettes = [.. sections["silhouettes"].Select(e => MachineReader.ReadSilhouette(e, context)).OfType<Silhouette>()],

@@ -11,7 +11,7 @@ internal sealed class Sections(ReadContext context)
 
     /// <summary>Sections of declared names.</summary>
     public static readonly IReadOnlyList<string> Named =
-        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "ends", "road numbers", "silhouettes", "situations"];
+        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "measures", "ends", "road numbers", "silhouettes", "situations"];
 
     private static readonly Dictionary<string, string> s_nouns = new(StringComparer.Ordinal)
     {
@@ -24,6 +24,7 @@ internal sealed class Sections(ReadContext context)
         ["signs"] = "sign",
         ["hazards"] = "hazard",
         ["protections"] = "protection",
+        ["measures"] = "measure",
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",

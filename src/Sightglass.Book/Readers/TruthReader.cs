@@ -5,7 +5,7 @@ using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
 
-/// <summary>Reads what the book says about the true state: facts, signs, hazards. Formulas stay text; the plant resolves their names.</summary>
+/// <summary>Reads what the book says about the true state: facts, signs, hazards, measures. Formulas stay text; the plant resolves their names.</summary>
 internal static class TruthReader
 {
     public static Fact? ReadFact(YamlEntry entry, ReadContext context)
@@ -67,6 +67,9 @@ internal static class TruthReader
 
         return hazard;
     }
+
+    public static Measure? ReadMeasure(YamlEntry entry, ReadContext context) =>
+        Values.Scalar(entry.Value, $"the measure `{entry.Name}`", context) is { } s ? new(entry.Name, entry.Key.Span, s.Value.Trim(), Values.Content(s)) : null;
 
     private static (string Formula, Span Span) Formula(MapReader map, string key) =>
         map.Scalar(key) is { } s ? (s.Value.Trim(), Values.Content(s)) : ("", default);

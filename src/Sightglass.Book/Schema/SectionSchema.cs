@@ -17,6 +17,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("signs", Named(Sign(), "What can be seen, heard, smelled or felt.")),
         Key("hazards", Named(Hazard(), "Dangers of places and items.")),
         Key("protections", Named(Protection(), "Protections by name.")),
+        Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
         Key("ends", Named(Map("What can be coupled there.", [Key("faces", Choice(["front", "rear"])), Key("items", Ref("names"))], "faces"), "Ends of the vehicle.")),
         Key("silhouettes", Silhouettes()),
     ];

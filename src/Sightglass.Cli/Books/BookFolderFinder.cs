@@ -1,8 +1,9 @@
 namespace Sightglass.Cli.Books;
 
-/// <summary>Finds the book that is meant where none is named: the folder one stands in, one that holds the card, or the demo.</summary>
+/// <summary>Finds the book that is meant where none is named: the folder one stands in, one that holds the card, or the demo. A name alone may be that of a folder under <c>books</c>.</summary>
 internal static class BookFolderFinder
 {
+    private const string Shelf = "books";
     private const string Demo = "books/curlew";
 
     /// <param name="named">As given, or null.</param>
@@ -12,7 +13,7 @@ internal static class BookFolderFinder
     {
         if (named is not null)
         {
-            return Directory.Exists(named) ? named : null;
+            return Directory.Exists(named) ? named : named.Length > 0 && Directory.Exists(Path.Combine(Shelf, named)) ? Path.Combine(Shelf, named).Replace('\\', '/') : null;
         }
 
         if (near is not null && File.Exists(near) && Above(Path.GetDirectoryName(Path.GetFullPath(near))!) is { } holder)

@@ -169,7 +169,7 @@ internal sealed class RunVerb : BookVerb
         line.GetValue(_save) is { } file ? new(file, Time(line.GetValue(_saveEvery), []) ?? SimTime.FromSeconds(60), inspection.Folder, card) : null;
 
     /// <summary>The card's title and programs; none where none is named; null where it was not found.</summary>
-    private static (string? Title, ImmutableArray<ProgramChoice> Choices)? CardFor(ParseResult line, Plan plan, string? card, DiagnosticList found)
+    internal static (string? Title, ImmutableArray<ProgramChoice> Choices)? CardFor(ParseResult line, Plan plan, string? card, DiagnosticList found)
     {
         if (card is null)
         {
@@ -290,7 +290,7 @@ internal sealed class RunVerb : BookVerb
         return book.Situations.Count == 1 ? book.Situations.Values.First() : null;
     }
 
-    private static SimTime? Time(string? text, DiagnosticList found) =>
+    internal static SimTime? Time(string? text, DiagnosticList found) =>
         text is not null && QuantityText.TryParse(text, new SourceText("time", text).Between(0, text.Length), Dimension.Second, found, out Quantity time)
             ? SimTime.FromSeconds(Math.Max(time.Si, 1e-3))
             : null;

@@ -45,6 +45,9 @@ public sealed class Plan
     /// <summary>Margins of hazards that bite under a condition only; the others always bite.</summary>
     public required ImmutableSortedDictionary<string, Signal> Hazards { get; init; }
 
+    /// <summary>What quantities of published rules are on this machine, by their names.</summary>
+    public required ImmutableSortedDictionary<string, PlanMeasure> Measures { get; init; }
+
     public required WayTable Ways { get; init; }
 
     /// <summary>Names of amounts in the order of each network's builder, for snapshots and records.</summary>

@@ -31,6 +31,7 @@ public static class PlanCompiler
         Pass(book, (kind, item) => kind.Indicate(builder, item));
         ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan)));
         ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan)));
+        ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);
         if (found.Count(d => d.Severity == Severity.Error) > errorsBefore)
         {
             return null;
@@ -51,6 +52,7 @@ public static class PlanCompiler
             Facts = facts,
             Signs = signs,
             Hazards = hazards,
+            Measures = measures,
             Ways = new(book),
             AmountNames = [.. builder.AmountNames.Select(a => a.ToImmutableArray())],
         };
@@ -106,6 +108,21 @@ public static class PlanCompiler
         builder.Name(fact.Name, Dimension.One, signal, isCondition: true);
         done[fact.Name] = signal;
         return true;
+    }
+
+    private static ImmutableSortedDictionary<string, PlanMeasure> Measures(ClassBook book, PlanBuilder builder)
+    {
+        MeasureScope scope = new(builder);
+        SortedDictionary<string, PlanMeasure> done = new(StringComparer.Ordinal);
+        foreach (Measure measure in book.Measures.Values.OrderBy(m => m.Span))
+        {
+            if (FormulaParser.Parse(measure.Formula, measure.FormulaSpan, scope, builder.Found, FormulaKind.Any) is { } formula)
+            {
+                done[measure.Name] = PlanMeasure.Of(measure, formula, scope);
+            }
+        }
+
+        return done.ToImmutableSortedDictionary(StringComparer.Ordinal);
     }
 
     private static ImmutableSortedDictionary<string, Signal> Conditions(PlanBuilder builder, IEnumerable<(string Name, string? Formula, Span Span)> rows)

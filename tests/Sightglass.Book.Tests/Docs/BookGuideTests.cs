@@ -33,7 +33,7 @@ public partial class BookGuideTests
         string all = string.Concat(Examples().Select(e => e.Text));
         string[] sections =
         [
-            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "ends", "road numbers", "silhouettes", "situations",
+            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "measures", "ends", "road numbers", "silhouettes", "situations",
         ];
         Assert.All(sections, s => Assert.Contains($"{s}:", all, StringComparison.Ordinal));
     }

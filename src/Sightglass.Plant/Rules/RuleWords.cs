@@ -1,0 +1,33 @@
+using Sightglass.Basics.Quantities;
+using Sightglass.Basics.Time;
+
+namespace Sightglass.Plant.Rules;
+
+/// <summary>Sentences about rows, in English.</summary>
+public static class RuleWords
+{
+    /// <summary>Said wherever a verdict is shown.</summary>
+    public const string Decide = "Local rules, the maker's manual and qualified people decide.";
+
+    internal const string OfPeople = "It gives no number that a book holds: people judge it.";
+
+    internal const string NoNumber = "What the book gives does not come to a number.";
+
+    internal static string Unmapped(IEnumerable<string> names) => $"Not among the book's measures: {string.Join(", ", names)}.";
+
+    internal static string NeedsRun(IEnumerable<string> names) => $"Measured in a run, because it changes as the machine runs: {string.Join(", ", names)}.";
+
+    internal static string NeverBegan => "In this run the test never began.";
+
+    internal static string Spoilt(SimTime at) => $"The test that began at {Clock(at)} was spoilt before its end: its method was not kept.";
+
+    internal static string CutShort(SimTime at, double seconds) => $"The run ended before the test that began at {Clock(at)}; it needs {QuantityFormat.Text(seconds, UnitTable.Get("s"))}.";
+
+    internal static string Measured(SimTime from, SimTime to) => $"Measured from {Clock(from)} to {Clock(to)}.";
+
+    private static string Clock(SimTime t)
+    {
+        long s = (long)Math.Round(t.Seconds);
+        return FormattableString.Invariant($"{s / 3600}:{s / 60 % 60:00}:{s % 60:00}");
+    }
+}
