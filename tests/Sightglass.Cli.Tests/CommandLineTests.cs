@@ -24,7 +24,7 @@ public sealed class CommandLineTests
     public async Task RunAsync_WithAnExampleOfTheHelp_IsUnderstood(string example)
     {
         using ScratchFolder scratch = new();
-        string[] words = [.. Words(example).Select(w => w.Contains('.', StringComparison.Ordinal) && !w.Contains('/', StringComparison.Ordinal) ? scratch.At(w) : w)];
+        string[] words = [.. Words(example).Select(w => w.Contains('.', StringComparison.Ordinal) && char.IsAsciiLetter(w[^1]) && !w.Contains('/', StringComparison.Ordinal) ? scratch.At(w) : w)];
         string own = words[0] == "new" ? scratch.At("my-class") : "books/smallest";
         Call call = await Call.Of([.. words.Select(w => w == "my-class" ? own : w)]);
         Assert.True(call.Exit is ExitCode.Good or ExitCode.No, $"{call.Exit}: {call.Error}");
