@@ -26,7 +26,7 @@ public sealed class Site : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         DiagnosticList found = new();
-        _app = WebHost.Build(Folder("curlew"), 0, Records, found) ?? throw new InvalidOperationException(string.Join('\n', found));
+        _app = WebHost.Build(Folder("curlew"), 0, Records, found, ruleFolders: [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")]) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
         Address = WebHost.Address(_app);
         _playwright = await Playwright.CreateAsync();

@@ -12,7 +12,7 @@ public sealed class WebHostTests : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _app = WebHost.Build(Shelves.Folder("curlew"), 0, null, new DiagnosticList(), new ManualClock())!;
+        _app = WebHost.Build(Shelves.Folder("curlew"), 0, null, new DiagnosticList(), new ManualClock(), [Path.Combine(Shelves.Folder("curlew"), "..", "..", "rules", "us-cfr49")])!;
         await _app.StartAsync();
         _client = new() { BaseAddress = new(WebHost.Address(_app)) };
     }
@@ -20,6 +20,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [Theory]
     [InlineData("/walk", "text/html")]
     [InlineData("/machine", "text/html")]
+    [InlineData("/rules", "text/html")]
     [InlineData("/look/tokens.css", "text/css")]
     [InlineData("/look/fonts/source-serif-4-latin-opsz-normal.woff2", "font/woff2")]
     [InlineData("/assets/pages.js", "text/javascript")]
@@ -35,6 +36,8 @@ public sealed class WebHostTests : IAsyncLifetime
     [Theory]
     [InlineData("/walk")]
     [InlineData("/machine")]
+    [InlineData("/rules")]
+    [InlineData("/rules?show=229.59(a)")]
     public async Task Get_Page_NamesNothingElsewhere(string path)
     {
         string page = await _client.GetStringAsync(new Uri(path, UriKind.Relative));
@@ -42,6 +45,19 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.Contains("<h1", page, StringComparison.Ordinal);
         Assert.DoesNotContain("https://", page, StringComparison.Ordinal);
         Assert.DoesNotContain("src=\"http", page, StringComparison.Ordinal);
+    }
+
+    /// <summary>Every row with its verdict, one in full, and who decides; a paragraph that is not there shows the first.</summary>
+    [Fact]
+    public async Task Get_Rules_ShowsRowsAndTheOneAskedFor()
+    {
+        string page = await _client.GetStringAsync(new Uri("/rules?show=229.59(a)", UriKind.Relative));
+        Assert.Contains("2015 annual edition", page, StringComparison.Ordinal);
+        Assert.Contains("After the pressure has been reduced to 60 % of the greatest pressure.", page, StringComparison.Ordinal);
+        Assert.Contains("229.49(a)(1)", page, StringComparison.Ordinal);
+        Assert.Contains("qualified people decide", page, StringComparison.Ordinal);
+        Assert.Contains("<h2", await _client.GetStringAsync(new Uri("/rules?show=%3Cscript%3E", UriKind.Relative)), StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>alert", await _client.GetStringAsync(new Uri("/rules?show=%3Cscript%3Ealert", UriKind.Relative)), StringComparison.Ordinal);
     }
 
     [Theory]

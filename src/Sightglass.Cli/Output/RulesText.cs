@@ -1,4 +1,3 @@
-using Sightglass.Basics.Quantities;
 using Sightglass.Book.Rules;
 using Sightglass.Cli.Rules;
 using Sightglass.Plant.Rules;
@@ -62,7 +61,7 @@ internal static class RulesText
                 Part(output, "Condition", row.Condition);
                 Part(output, "Method", row.Method);
                 Part(output, "Our reading", row.Reading);
-                Part(output, "Confidence", Confidence(row.Confidence));
+                Part(output, "Confidence", RuleWords.Confidence(row.Confidence));
                 Part(output, Machine(result), Verdict(f));
                 output.WriteLine();
             }
@@ -72,14 +71,7 @@ internal static class RulesText
     }
 
     /// <summary>What the book says beside the limit.</summary>
-    public static string Told(RuleFinding f)
-    {
-        string value = f.Value is { } v ? QuantityFormat.Text(v, f.Row.Unit) : "";
-        string limits = string.Join(", ", new[] { Limit("at least", f.AtLeast, f.Row.Unit), Limit("at most", f.AtMost, f.Row.Unit) }.Where(l => l.Length > 0));
-        return limits.Length > 0 ? $"{value}; {limits}" : value;
-    }
-
-    private static string Limit(string words, double? limit, Unit unit) => limit is { } l ? $"{words} {QuantityFormat.Text(l, unit)}" : "";
+    private static string Told(RuleFinding f) => string.Join("; ", new[] { RuleWords.Value(f), RuleWords.Limits(f) }.Where(t => t.Length > 0));
 
     private static string Verdict(RuleFinding f)
     {
@@ -88,10 +80,6 @@ internal static class RulesText
     }
 
     private static string Mark(RuleVerdict verdict) => verdict switch { RuleVerdict.Kept => "kept", RuleVerdict.NotKept => "NOT KEPT", _ => "–" };
-
-    private static string Confidence(RuleConfidence confidence) => confidence == RuleConfidence.High
-        ? "high: read in this edition; no later change of the number is known"
-        : "medium: read in this edition; a later change is possible, or the row holds a reading";
 
     private static string Machine(RuleResult result) => result.RoadNumber is { } number ? $"{result.Book} {number}" : result.Book;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Cli.Rules;
 using Sightglass.Web.Host;
 
 namespace Sightglass.Cli.Serving;
@@ -19,13 +20,14 @@ internal static class PageServer
     /// <exception cref="IOException">The port named is taken.</exception>
     public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, Action<string> serving, CancellationToken stop)
     {
+        IReadOnlyList<string> rules = RuleFolderFinder.Find(null);
         try
         {
-            return await WebHost.ServeAsync(folder, port ?? UsualPort, records, serving, stop);
+            return await WebHost.ServeAsync(folder, port ?? UsualPort, records, rules, serving, stop);
         }
         catch (IOException) when (port is null)
         {
-            return await WebHost.ServeAsync(folder, 0, records, serving, stop);
+            return await WebHost.ServeAsync(folder, 0, records, rules, serving, stop);
         }
     }
 }

@@ -1,5 +1,6 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Basics.Time;
+using Sightglass.Book.Rules;
 
 namespace Sightglass.Plant.Rules;
 
@@ -8,6 +9,32 @@ public static class RuleWords
 {
     /// <summary>Said wherever a verdict is shown.</summary>
     public const string Decide = "Local rules, the maker's manual and qualified people decide.";
+
+    /// <summary>How sure a row is, in words.</summary>
+    public static string Confidence(RuleConfidence confidence) => confidence == RuleConfidence.High
+        ? "high: read in this edition; no later change of the number is known"
+        : "medium: read in this edition; a later change is possible, or the row holds a reading";
+
+    /// <summary>The number of the book or of the run; empty where there is none.</summary>
+    public static string Value(RuleFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return finding.Value is { } v ? QuantityFormat.Text(v, finding.Row.Unit) : "";
+    }
+
+    /// <summary>The limits as they come out for this machine: <c>at least 135 psi, at most 145 psi</c>; empty where there are none.</summary>
+    public static string Limits(RuleFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        Unit unit = finding.Row.Unit;
+        return (finding.AtLeast, finding.AtMost) switch
+        {
+            ({ } least, { } most) => $"at least {QuantityFormat.Text(least, unit)}, at most {QuantityFormat.Text(most, unit)}",
+            ({ } least, null) => $"at least {QuantityFormat.Text(least, unit)}",
+            (null, { } most) => $"at most {QuantityFormat.Text(most, unit)}",
+            _ => "",
+        };
+    }
 
     internal const string OfPeople = "It gives no number that a book holds: people judge it.";
 

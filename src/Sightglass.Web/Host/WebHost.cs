@@ -9,6 +9,7 @@ using Microsoft.Extensions.Logging;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Live;
 using Sightglass.Web.Parts;
+using Sightglass.Web.Rules;
 
 namespace Sightglass.Web.Host;
 
@@ -21,8 +22,9 @@ public static class WebHost
     /// <param name="recordFolder">Where sessions are recorded, or null to keep nothing.</param>
     /// <param name="found">Errors and warnings of the book.</param>
     /// <param name="clock">The clock on the wall; the system's where null.</param>
+    /// <param name="ruleFolders">Sets of published rules that the book is held against.</param>
     /// <returns>Null where the book has errors.</returns>
-    public static WebApplication? Build(string bookFolder, int port, string? recordFolder, DiagnosticList found, TimeProvider? clock = null)
+    public static WebApplication? Build(string bookFolder, int port, string? recordFolder, DiagnosticList found, TimeProvider? clock = null, IReadOnlyList<string>? ruleFolders = null)
     {
         if (BookShelf.Open(bookFolder, found) is not { } shelf)
         {
@@ -35,6 +37,7 @@ public static class WebHost
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, recordFolder, clock ?? TimeProvider.System));
+        builder.Services.AddSingleton(_ => RuleShelf.Open(ruleFolders ?? []));
         WebApplication app = builder.Build();
         SecurityHeaders.Use(app);
         app.UseAntiforgery();
@@ -47,15 +50,16 @@ public static class WebHost
     /// <param name="bookFolder">The book's folder.</param>
     /// <param name="port">0 for any that is free.</param>
     /// <param name="recordFolder">Where sessions are recorded; the user's own data folder where null.</param>
+    /// <param name="ruleFolders">Sets of published rules that the book is held against.</param>
     /// <param name="serving">Told the address once it answers.</param>
     /// <param name="cancel">Asks to stop.</param>
     /// <returns>What was found wrong with the book; empty when it was served.</returns>
     public static async Task<ImmutableArray<Diagnostic>> ServeAsync(
-        string bookFolder, int port, string? recordFolder, Action<string> serving, CancellationToken cancel)
+        string bookFolder, int port, string? recordFolder, IReadOnlyList<string> ruleFolders, Action<string> serving, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(serving);
         DiagnosticList found = new();
-        WebApplication? app = Build(bookFolder, port, recordFolder ?? UsualRecords(bookFolder), found);
+        WebApplication? app = Build(bookFolder, port, recordFolder ?? UsualRecords(bookFolder), found, ruleFolders: ruleFolders);
         if (app is null)
         {
             return [.. found.Where(d => d.Severity == Severity.Error)];
