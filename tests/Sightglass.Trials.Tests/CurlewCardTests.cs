@@ -40,6 +40,14 @@ public sealed class CurlewCardTests
     [InlineData("reset-the-cut-off", "cut-off tripped", null)]
     [InlineData("before-a-steep-grade", "before the grade", null)]
     [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", null)]
+    [InlineData("main-reservoir-leakage-test", "main reservoir may leak", null)]
+    [InlineData("brake-pipe-leakage-test", "brake pipe may leak", null)]
+    [InlineData("cut-out-a-dragging-truck", "dragging brake", null)]
+    [InlineData("release-the-parking-brake-by-hand", "parking brake does not release", null)]
+    [InlineData("drain-in-frost", "frozen drains", null)]
+    [InlineData("by-pass-the-dryer", "dryer at fault", null)]
+    [InlineData("low-main-reservoir", "main reservoir falls", null)]
+    [InlineData("set-up-to-trail", "to be towed behind another unit", null)]
     public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
     {
         TrialResult result = Try(card, situation, roadNumber);
@@ -58,5 +66,14 @@ public sealed class CurlewCardTests
         Assert.Equal(all.Failed, raised.Failed);
         Assert.All(all.Groups, g => Assert.Equal(("engine starves", "4112"), (g.Mechanism, g.Numbers.Single())));
         Assert.Equal("road number", all.Ranking[0].Range.Name);
+    }
+
+    /// <summary>Cut out, nothing makes a leak of the brake pipe good: the draft waits while a large one empties it.</summary>
+    [Fact]
+    public void DraftOfTheBrakePipeTest_LargeLeak_EmptiesThePipe()
+    {
+        TrialResult all = Try("brake-pipe-leakage-test-draft", "brake pipe may leak", null);
+        Assert.InRange(all.Failed, 1, Cases / 4);
+        Assert.All(all.Groups, g => Assert.Equal("brake pipe is empty", g.Mechanism));
     }
 }

@@ -34,6 +34,12 @@ public sealed class RenamedBookTests
     [InlineData("reset-the-cut-off", "cut-off tripped")]
     [InlineData("before-a-steep-grade", "before the grade")]
     [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped")]
+    [InlineData("main-reservoir-leakage-test", "main reservoir may leak")]
+    [InlineData("brake-pipe-leakage-test-draft", "brake pipe may leak")]
+    [InlineData("cut-out-a-dragging-truck", "dragging brake")]
+    [InlineData("release-the-parking-brake-by-hand", "parking brake does not release")]
+    [InlineData("by-pass-the-dryer", "dryer at fault")]
+    [InlineData("set-up-to-trail", "to be towed behind another unit")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;

@@ -18,7 +18,7 @@ internal sealed class MachineDrawing
 
     private MachineDrawing(Plan plan)
     {
-        System = plan.Book.Systems.Values.FirstOrDefault(s => s.Alive)?.Name;
+        System = plan.Book.Systems.Values.Where(s => s.Alive).OrderBy(s => s.Span).FirstOrDefault()?.Name; // in the author's order
         Layout = DiagramLayout.Of(DiagramInput.Of(plan.Book, System), s_options);
     }
 
