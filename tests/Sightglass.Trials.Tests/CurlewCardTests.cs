@@ -48,6 +48,10 @@ public sealed class CurlewCardTests
     [InlineData("by-pass-the-dryer", "dryer at fault", null)]
     [InlineData("low-main-reservoir", "main reservoir falls", null)]
     [InlineData("set-up-to-trail", "to be towed behind another unit", null)]
+    [InlineData("charge-from-nothing", "air from nothing", null)]
+    [InlineData("standing-brake-test", "before a standing brake test", null)]
+    [InlineData("reset-a-penalty", "penalty application", null)]
+    [InlineData("prove-the-check-valve", "check valve may pass", null)]
     public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
     {
         TrialResult result = Try(card, situation, roadNumber);

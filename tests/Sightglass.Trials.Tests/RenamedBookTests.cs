@@ -40,6 +40,8 @@ public sealed class RenamedBookTests
     [InlineData("release-the-parking-brake-by-hand", "parking brake does not release")]
     [InlineData("by-pass-the-dryer", "dryer at fault")]
     [InlineData("set-up-to-trail", "to be towed behind another unit")]
+    [InlineData("reset-a-penalty", "penalty application")]
+    [InlineData("standing-brake-test", "before a standing brake test")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;
