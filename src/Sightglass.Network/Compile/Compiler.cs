@@ -15,7 +15,7 @@ internal static class Compiler
             for (int i = 0; i < s.Count; i++)
             {
                 boundary[s.FirstAmount + i] = s.IsBoundary;
-                for (int j = 0; j < s.Count && !s.IsBoundary; j++)
+                for (int j = 0; j < s.Count; j++)
                 {
                     coupled[s.FirstAmount + i].Add(s.FirstAmount + j);
                 }
@@ -24,7 +24,7 @@ internal static class Compiler
 
         foreach (PathRow path in paths)
         {
-            foreach (int row in path.Flows.SelectMany(f => new[] { f.From, f.To }).Where(a => !a.IsNone).Select(a => a.Index))
+            foreach (int row in path.Flows.SelectMany(f => new[] { f.From, f.To }).Where(a => !a.IsNone && !boundary[a.Index]).Select(a => a.Index))
             {
                 coupled[row].UnionWith(path.Potentials.Select(p => p.Index).Where(p => !boundary[p]));
             }
@@ -37,15 +37,14 @@ internal static class Compiler
             rowOf[order[k]] = k;
         }
 
-        FactorPlan plan = new([.. order.Select(a => new SortedSet<int>(coupled[a].Select(b => rowOf[b])))]);
-        SumPlan rowSums = new(n);
-        SumPlan placeSums = new(plan.Values);
+        FactorPlan plan = new([.. order.Where(a => !boundary[a]).Select(a => coupled[a].Select(b => rowOf[b]))]);
+        Sums sums = new(plan, n);
         (StoreBatch[] storeBatches, StoreIndex[] doubles) = Stores(stores, rowOf);
-        (PathBatch[] pathBatches, (int Batch, int Index)[] pathPlaces, int flows, int slopes) = Paths(paths, rowOf, boundary, plan, rowSums, placeSums);
-        foreach ((StoreIndex d, int i) in doubles.Select((d, i) => (d, i)).Where(d => !boundary[order[d.d.Row]]))
+        (PathBatch[] pathBatches, (int Batch, int Index)[] pathPlaces, int flows, int slopes) = Paths(paths, rowOf, sums);
+        foreach (StoreIndex d in doubles)
         {
-            placeSums.Add(plan.PlaceOf(d.Row, d.SecondRow), slopes + (2 * i));
-            placeSums.Add(plan.PlaceOf(d.SecondRow, d.Row), slopes + (2 * i) + 1);
+            sums.Places.Add(plan.PlaceOf(d.Row, d.SecondRow), slopes + d.Cross);
+            sums.Places.Add(plan.PlaceOf(d.SecondRow, d.Row), slopes + d.Cross + 1);
         }
 
         return new Topology(plan)
@@ -58,8 +57,10 @@ internal static class Compiler
             PathPlaces = pathPlaces,
             Flows = flows,
             Slopes = slopes,
-            RowSums = rowSums.ToStream(),
-            PlaceSums = placeSums.ToStream(),
+            RowSums = sums.Rows.ToStream(),
+            PlaceSums = sums.Places.ToStream(),
+            BoundarySums = sums.Boundaries.ToStream(),
+            BoundaryProducts = sums.Products.ToStream(),
             Pairs = [.. doubles.Select(d => (d.Row, d.SecondRow))],
             Spans = [.. order.Select(a => boundary[a] ? 0 : spans[a])],
             StartParameters = parameters,
@@ -82,19 +83,21 @@ internal static class Compiler
         return names;
     }
 
+    /// <summary>The batches, and the stores with two amounts that are not boundaries. What capacities across a boundary says goes behind those of the others, where nobody reads.</summary>
     private static (StoreBatch[] Batches, StoreIndex[] Doubles) Stores(List<StoreRow> stores, int[] rowOf)
     {
         List<StoreBatch> batches = [];
         List<StoreIndex> doubles = [];
+        int across = 2 * stores.Count(s => s.Count > 1 && !s.IsBoundary);
         foreach (IGrouping<StoreBatchFactory, StoreRow> group in stores.GroupBy(s => s.Factory))
         {
             List<StoreIndex> rows = [];
             foreach (StoreRow s in group)
             {
                 bool two = s.Count > 1;
-                StoreIndex index = new(rowOf[s.FirstAmount], two ? rowOf[s.FirstAmount + 1] : -1, s.FirstParameter, two ? 2 * doubles.Count : -1);
+                StoreIndex index = new(rowOf[s.FirstAmount], two ? rowOf[s.FirstAmount + 1] : -1, s.FirstParameter, !two ? -1 : s.IsBoundary ? across : 2 * doubles.Count);
                 rows.Add(index);
-                if (two)
+                if (two && !s.IsBoundary)
                 {
                     doubles.Add(index);
                 }
@@ -106,9 +109,8 @@ internal static class Compiler
         return ([.. batches], [.. doubles]);
     }
 
-    /// <summary>The batches, where each path stands in them, how many flows and slopes there are; fills in what rows and places are sums of.</summary>
-    private static (PathBatch[] Batches, (int Batch, int Index)[] Places, int Flows, int Slopes) Paths(
-        List<PathRow> paths, int[] rowOf, bool[] boundary, FactorPlan plan, SumPlan rowSums, SumPlan placeSums)
+    /// <summary>The batches, where each path stands in them, how many flows and slopes there are; fills in the sums.</summary>
+    private static (PathBatch[] Batches, (int Batch, int Index)[] Places, int Flows, int Slopes) Paths(List<PathRow> paths, int[] rowOf, Sums sums)
     {
         List<PathBatch> batches = [];
         (int, int)[] places = new (int, int)[paths.Count];
@@ -140,14 +142,10 @@ internal static class Compiler
         {
             int from = flow.From.IsNone ? -1 : rowOf[flow.From.Index];
             int to = flow.To.IsNone ? -1 : rowOf[flow.To.Index];
-            if (from >= 0) rowSums.Take(from, flows);
-            if (to >= 0) rowSums.Add(to, flows);
-            flows++;
+            sums.AddFlow(from, to, flows++);
             foreach (Amount p in potentials)
             {
-                if (from >= 0 && !boundary[p.Index]) placeSums.Add(plan.PlaceOf(from, rowOf[p.Index]), slopes);
-                if (to >= 0 && !boundary[p.Index]) placeSums.Take(plan.PlaceOf(to, rowOf[p.Index]), slopes);
-                slopes++;
+                sums.AddSlope(from, to, rowOf[p.Index], slopes++);
             }
         }
     }

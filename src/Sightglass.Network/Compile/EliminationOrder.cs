@@ -1,11 +1,11 @@
 namespace Sightglass.Network.Compile;
 
 /// <summary>
-/// Orders the rows for elimination: least degree first, ties by number; boundaries last, since their potentials are in no column.
+/// Orders the rows for elimination: least degree first, ties by number; boundaries last, since they are not eliminated: their potentials are in no column.
 /// </summary>
 internal static class EliminationOrder
 {
-    /// <param name="pattern">For each row the columns it has.</param>
+    /// <param name="pattern">For each row the columns it has; not looked at for rows to be put at the end.</param>
     /// <param name="last">Rows to be put at the end.</param>
     /// <returns>order[k] = the row eliminated k-th.</returns>
     public static int[] MinimumDegree(HashSet<int>[] pattern, bool[] last)
@@ -17,9 +17,9 @@ internal static class EliminationOrder
             near[i] = [];
         }
 
-        for (int i = 0; i < n; i++)
+        foreach (int i in Enumerable.Range(0, n).Where(i => !last[i]))
         {
-            foreach (int j in pattern[i].Where(j => j != i && !last[i] && !last[j]))
+            foreach (int j in pattern[i].Where(j => j != i))
             {
                 near[i].Add(j);
                 near[j].Add(i);

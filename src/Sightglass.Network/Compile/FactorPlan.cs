@@ -4,51 +4,47 @@ namespace Sightglass.Network.Compile;
 
 /// <summary>
 /// The pattern of the factored matrix and the index streams by which it is factored and solved, without pivoting.
-/// Rows are in elimination order.
+/// Rows are in elimination order; those of boundaries are not among them. Made in time proportional to the streams.
 /// </summary>
 internal sealed class FactorPlan
 {
-    private readonly Dictionary<long, int> _place = [];
-    private readonly Dictionary<long, int> _stand = [];
+    private readonly int[][] _columns;
+    private readonly int[] _diagonal;
+    private readonly int[] _firstPlace;
+    private readonly int[] _firstLeft;
+    private readonly int[] _firstRight;
 
-    public FactorPlan(SortedSet<int>[] pattern)
+    /// <param name="pattern">For each row the columns it has, each once; the diagonal is one of them whether told or not.</param>
+    public FactorPlan(IReadOnlyList<IEnumerable<int>> pattern)
     {
-        Size = pattern.Length;
+        Size = pattern.Count;
+        _columns = new int[Size][];
+        _diagonal = new int[Size];
+        _firstPlace = new int[Size];
+        _firstLeft = new int[Size];
+        _firstRight = new int[Size];
         Fill(pattern);
-        foreach ((SortedSet<int> columns, int row) in pattern.Select((c, i) => (c, i)))
+        for (int i = 0; i < Size; i++)
         {
-            foreach (int column in columns)
-            {
-                _place[Key(row, column)] = _place.Count;
-            }
+            _firstPlace[i] = Values;
+            _firstLeft[i] = Left;
+            Values += _columns[i].Length;
+            Left += _diagonal[i];
         }
 
-        Values = _place.Count;
-        int left = 0;
-        int right = 0;
-        foreach (int i in Enumerable.Range(0, Size))
+        Kept = Left;
+        for (int i = Size - 1; i >= 0; i--)
         {
-            foreach (int j in pattern[i].Where(j => j < i))
-            {
-                _stand[Key(i, j)] = left++;
-            }
+            _firstRight[i] = Kept;
+            Kept += RightOf(i).Length;
         }
 
-        foreach (int i in Enumerable.Range(0, Size).Reverse())
-        {
-            foreach (int j in pattern[i].Where(j => j > i))
-            {
-                _stand[Key(i, j)] = left + right++;
-            }
-        }
-
-        Left = left;
-        Kept = left + right;
-        Eliminate = new(EliminationStream(pattern));
-        Lower = new(Enumerable.Range(0, Size).SelectMany(i => Row(pattern[i].Where(j => j < i))));
-        Upper = new(Enumerable.Range(0, Size).Reverse().SelectMany(i => Row(pattern[i].Where(j => j > i))));
+        Eliminate = new(EliminationStream());
+        Lower = new(Enumerable.Range(0, Size).SelectMany(i => Row(LeftOf(i))));
+        Upper = new(Enumerable.Range(0, Size).Reverse().SelectMany(i => Row(RightOf(i))));
     }
 
+    /// <summary>How many rows are factored: all but those of boundaries.</summary>
     public int Size { get; }
 
     /// <summary>How many places the factored matrix has, the diagonal included: numbered row by row.</summary>
@@ -75,62 +71,111 @@ internal sealed class FactorPlan
     public IndexStream Upper { get; }
 
     /// <summary>The number of the place in a row and column.</summary>
-    public int PlaceOf(int row, int column) => _place[Key(row, column)];
+    public int PlaceOf(int row, int column) => _firstPlace[row] + Array.BinarySearch(_columns[row], column);
 
-    private static long Key(int row, int column) => ((long)row << 32) | (uint)column;
+    private ReadOnlySpan<int> LeftOf(int row) => _columns[row].AsSpan(0, _diagonal[row]);
 
-    private static void Fill(SortedSet<int>[] pattern)
+    private ReadOnlySpan<int> RightOf(int row) => _columns[row].AsSpan(_diagonal[row] + 1);
+
+    /// <summary>Row by row: what stands right of the diagonal in a row k is added to every later row that has k among its columns, k in rising order.</summary>
+    private void Fill(IReadOnlyList<IEnumerable<int>> pattern)
     {
-        int n = pattern.Length;
-        List<int>[] below = new List<int>[n];
-        for (int i = 0; i < n; i++)
+        int[] seenIn = new int[Size];
+        Array.Fill(seenIn, -1);
+        PriorityQueue<int, int> left = new();
+        List<int> row = [];
+        for (int i = 0; i < Size; i++)
         {
-            pattern[i].Add(i);
-            below[i] = [];
-        }
-
-        for (int i = 0; i < n; i++)
-        {
-            foreach (int j in pattern[i].Where(j => j < i))
+            row.Clear();
+            Meet(i);
+            foreach (int j in pattern[i])
             {
-                below[j].Add(i);
+                Meet(j);
             }
-        }
 
-        for (int k = 0; k < n; k++)
-        {
-            int[] right = [.. pattern[k].Where(j => j > k)];
-            foreach (int i in below[k].Distinct().ToArray())
+            while (left.TryDequeue(out int k, out _))
             {
-                foreach (int j in right)
+                foreach (int j in RightOf(k))
                 {
-                    if (pattern[i].Add(j) && j < i)
-                    {
-                        below[j].Add(i);
-                    }
+                    Meet(j);
+                }
+            }
+
+            row.Sort();
+            _columns[i] = [.. row];
+            _diagonal[i] = Array.BinarySearch(_columns[i], i);
+
+            void Meet(int j)
+            {
+                if (seenIn[j] == i)
+                {
+                    return;
+                }
+
+                seenIn[j] = i;
+                row.Add(j);
+                if (j < i)
+                {
+                    left.Enqueue(j, j);
                 }
             }
         }
     }
 
-    private IEnumerable<int> EliminationStream(SortedSet<int>[] pattern)
+    private List<int> EliminationStream()
     {
         List<int> stream = [];
+        int[] indexOf = new int[Size];
+        List<int>[] products = new List<int>[Size];
+        for (int i = 0; i < products.Length; i++)
+        {
+            products[i] = [];
+        }
+
         for (int i = 0; i < Size; i++)
         {
-            int[] left = [.. pattern[i].Where(k => k < i)];
-            stream.AddRange([left.Length, pattern[i].Count - left.Length - 1]);
-            foreach (int j in pattern[i])
+            int[] columns = _columns[i];
+            for (int at = 0; at < columns.Length; at++)
             {
-                int[] factors = [.. left.Where(k => k < j && pattern[k].Contains(j)).SelectMany(k => new[] { Stand(i, k), Stand(k, j) })];
-                stream.AddRange([.. j < i ? new[] { IndexStream.Offset(j) } : [], factors.Length / 2, .. factors]);
+                indexOf[columns[at]] = at;
+                products[at].Clear();
+            }
+
+            for (int at = 0; at < _diagonal[i]; at++)
+            {
+                int k = columns[at];
+                ReadOnlySpan<int> right = RightOf(k);
+                for (int next = 0; next < right.Length; next++)
+                {
+                    products[indexOf[right[next]]].AddRange([IndexStream.Offset(_firstLeft[i] + at), IndexStream.Offset(_firstRight[k] + next)]);
+                }
+            }
+
+            stream.AddRange([_diagonal[i], columns.Length - _diagonal[i] - 1]);
+            for (int at = 0; at < columns.Length; at++)
+            {
+                if (at < _diagonal[i])
+                {
+                    stream.Add(IndexStream.Offset(columns[at]));
+                }
+
+                stream.Add(products[at].Count / 2);
+                stream.AddRange(products[at]);
             }
         }
 
         return stream;
     }
 
-    private int Stand(int row, int column) => IndexStream.Offset(_stand[Key(row, column)]);
+    private static int[] Row(ReadOnlySpan<int> columns)
+    {
+        int[] row = new int[columns.Length + 1];
+        row[0] = columns.Length;
+        for (int i = 0; i < columns.Length; i++)
+        {
+            row[i + 1] = IndexStream.Offset(columns[i]);
+        }
 
-    private static IEnumerable<int> Row(IEnumerable<int> columns) => columns.Select(IndexStream.Offset).Prepend(columns.Count());
+        return row;
+    }
 }

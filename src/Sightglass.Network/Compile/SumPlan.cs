@@ -6,20 +6,27 @@ namespace Sightglass.Network.Compile;
 /// Which terms each of a row of sums is made of: for every sum in order, how many are added, how many taken away, then where they stand. Gathering sums one by one
 /// beats adding every term to its two sums: nothing has to be cleared, and no sum waits for its own last store.
 /// </summary>
-internal sealed class SumPlan
+/// <param name="sums">How many.</param>
+/// <param name="factors">A term is a product of so many.</param>
+internal sealed class SumPlan(int sums, int factors = 1)
 {
-    private readonly List<int>[] _added;
-    private readonly List<int>[] _taken;
+    private readonly List<int>[] _added = Empty(sums);
+    private readonly List<int>[] _taken = Empty(sums);
 
-    public SumPlan(int sums)
+    public void Add(int sum, params ReadOnlySpan<int> term) => Note(_added[sum], term);
+
+    public void Take(int sum, params ReadOnlySpan<int> term) => Note(_taken[sum], term);
+
+    public IndexStream ToStream() =>
+        new(_added.Zip(_taken, (added, taken) => (int[])[added.Count / factors, taken.Count / factors, .. added, .. taken]).SelectMany(s => s));
+
+    private static List<int>[] Empty(int count) => [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
+
+    private static void Note(List<int> terms, ReadOnlySpan<int> term)
     {
-        _added = [.. Enumerable.Range(0, sums).Select(_ => new List<int>())];
-        _taken = [.. Enumerable.Range(0, sums).Select(_ => new List<int>())];
+        foreach (int factor in term)
+        {
+            terms.Add(IndexStream.Offset(factor));
+        }
     }
-
-    public void Add(int sum, int term) => _added[sum].Add(IndexStream.Offset(term));
-
-    public void Take(int sum, int term) => _taken[sum].Add(IndexStream.Offset(term));
-
-    public IndexStream ToStream() => new(_added.Zip(_taken, (added, taken) => (int[])[added.Count, taken.Count, .. added, .. taken]).SelectMany(s => s));
 }

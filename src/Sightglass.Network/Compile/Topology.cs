@@ -22,7 +22,7 @@ public sealed class Topology
     /// <summary>How many paths there are.</summary>
     public int Paths => PathPlaces.Length;
 
-    /// <summary>How many places the factored matrix has: a measure of the cost of a step.</summary>
+    /// <summary>How many places the factored matrix has, which has no rows for boundaries: a measure of the cost of a step.</summary>
     public int FactoredValues => Plan.Values;
 
     internal int[] RowOf { get; init; } = [];
@@ -43,13 +43,19 @@ public sealed class Topology
     /// <summary>How many slopes the flows have together. The capacities across follow them as further terms of places.</summary>
     internal int Slopes { get; init; }
 
-    /// <summary>Which flows each row is the sum of (<see cref="SumPlan"/>).</summary>
+    /// <summary>Which flows each row that is factored is the sum of (<see cref="SumPlan"/>).</summary>
     internal IndexStream RowSums { get; init; } = new([]);
 
     /// <summary>Which slopes (and capacities across) each place of the matrix is the sum of (<see cref="SumPlan"/>).</summary>
     internal IndexStream PlaceSums { get; init; } = new([]);
 
-    /// <summary>Rows of stores with two amounts.</summary>
+    /// <summary>Which flows each boundary is the sum of (<see cref="SumPlan"/>).</summary>
+    internal IndexStream BoundarySums { get; init; } = new([]);
+
+    /// <summary>Which products of a slope and the change of a potential each boundary is the sum of (<see cref="SumPlan"/>).</summary>
+    internal IndexStream BoundaryProducts { get; init; } = new([]);
+
+    /// <summary>Rows of stores with two amounts, boundaries left out.</summary>
     internal (int Row, int Second)[] Pairs { get; init; } = [];
 
     /// <summary>Range of each row's potential; 0 for boundaries, which are not judged.</summary>

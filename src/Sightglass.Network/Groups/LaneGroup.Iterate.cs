@@ -130,7 +130,7 @@ public sealed unsafe partial class LaneGroup
     {
         Lanes fastest = Lanes.Of(1e-9);
         int* at = Topology.RowSums.Start;
-        for (int i = 0; i < Topology.Amounts; i++)
+        for (int i = 0; i < Plan.Size; i++)
         {
             Lanes flow = Frame.Sum(frame.Q, ref at);
             fastest = Lanes.Max(Lanes.Abs(flow / frame.C[i]) * Lanes.Of(_inverseTolerance[i]), fastest);
@@ -148,15 +148,16 @@ public sealed unsafe partial class LaneGroup
         *frame.Stages.Rate21 = rate * Lanes.Of(Rodas3.C21);
         *frame.Stages.Rate43 = rate * Lanes.Of(Rodas3.C43);
         Lanes trusted = Factor(ref frame, rate * Lanes.Of(1 / Rodas3.Gamma));
-        SubstituteBackward<Rodas3.First>(ref frame);
+        Lanes share = seconds * Lanes.Of(Rodas3.Gamma);
+        SubstituteBackward<Rodas3.First>(ref frame, share);
         SubstituteForward<Rodas3.Second>(ref frame);
-        SubstituteBackward<Rodas3.Second>(ref frame);
+        SubstituteBackward<Rodas3.Second>(ref frame, share);
         EvaluateFlows(ref frame, frame.Stages.Third);
         SubstituteForward<Rodas3.Third>(ref frame);
-        SubstituteBackward<Rodas3.Third>(ref frame);
+        SubstituteBackward<Rodas3.Third>(ref frame, share);
         EvaluateFlows(ref frame, frame.Stages.Fourth);
         SubstituteForward<Rodas3.Fourth>(ref frame);
-        SubstituteBackward<Rodas3.Fourth>(ref frame);
+        SubstituteBackward<Rodas3.Fourth>(ref frame, share);
         return Lanes.Select(trusted, Error(), Lanes.Of(Refused));
     }
 

@@ -121,8 +121,9 @@ public sealed unsafe partial class LaneGroup
     /// The second substitution of a stage, and what the changes of amount k = C·κ are for. Leaves the changes of potential in the solution array with the sign turned
     /// round, −κ, so that products are added here too.
     /// </summary>
+    /// <param name="share">hγ.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private void SubstituteBackward<TStage>(ref Frame frame)
+    private void SubstituteBackward<TStage>(ref Frame frame, Lanes share)
         where TStage : struct, IStage
     {
         Lanes* solution = _solution;
@@ -144,6 +145,44 @@ public sealed unsafe partial class LaneGroup
             TStage.Take(in frame.Stages, row, Lanes.Fma(cross[0], -solution[second], capacity[row] * -solution[row]));
             TStage.Take(in frame.Stages, second, Lanes.Fma(cross[1], -solution[row], capacity[second] * -solution[second]));
             cross += 2;
+        }
+
+        Book<TStage>(ref frame, share);
+    }
+
+    /// <summary>
+    /// What boundaries get in a stage: k = hγ·(right side + ∂Q/∂p·κ), the very flows and slopes that the rows of their neighbours have, so that nothing is lost on
+    /// the way. Their own potentials stand still and are in no column: nothing is to be eliminated.
+    /// </summary>
+    private void Book<TStage>(ref Frame frame, Lanes share)
+        where TStage : struct, IStage
+    {
+        Lanes* flows = frame.Q;
+        Lanes* slopes = frame.D;
+        Lanes* solution = _solution;
+        int* sum = Topology.BoundarySums.Start;
+        int* at = Topology.BoundaryProducts.Start;
+        int n = Topology.Amounts;
+        for (int i = Plan.Size; i < n; i++)
+        {
+            Lanes right = TStage.Right(in frame.Stages, i, TStage.HasFlows ? Frame.Sum(flows, ref sum) : default);
+            int* next = at + 2;
+            int* taken = next + (2 * at[0]);
+            int* end = taken + (2 * at[1]);
+            for (; next < taken; next += 2)
+            {
+                right = Lanes.Fma(IndexStream.Read(slopes, next), IndexStream.Read(solution, next + 1), right);
+            }
+
+            for (; next < end; next += 2)
+            {
+                right = Lanes.Fma(-IndexStream.Read(slopes, next), IndexStream.Read(solution, next + 1), right);
+            }
+
+            at = end;
+            Lanes change = share * right;
+            solution[i] = change;
+            TStage.Take(in frame.Stages, i, change);
         }
     }
 }

@@ -54,8 +54,9 @@ public sealed unsafe partial class LaneGroup : IDisposable
         Topology = topology;
         int n = topology.Amounts;
         int cross = 2 * topology.Pairs.Length;
+        const int ForBoundaries = 2;
         _memory = new(
-            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + topology.Flows + topology.Slopes + topology.Plan.Kept + (4 * MostSwitches) + 5 + (2 * Row<Lanes>.Length));
+            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + ForBoundaries + topology.Flows + topology.Slopes + topology.Plan.Kept + (4 * MostSwitches) + 5 + (2 * Row<Lanes>.Length));
         _parameters = _memory.Take(topology.Parameters);
         _inputs = _memory.Take(topology.Inputs);
         _amounts = _memory.Take(n);
@@ -63,7 +64,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _after = _memory.Take(n);
         _potentials = _memory.Take(n);
         _capacity = _memory.Take(n);
-        _cross = _memory.Take(cross);
+        _cross = _memory.Take(cross + ForBoundaries);
         _flows = _memory.Take(topology.Flows);
         _slopes = _memory.Take(topology.Slopes + cross);
         _factors = _memory.Take(topology.Plan.Kept);

@@ -5,7 +5,7 @@ namespace Sightglass.Network.Stores;
 
 /// <summary>
 /// A boundary: its potential is given, whatever flows. Its amount only books what came and went.
-/// The capacity is a formal 1, so that the matrix can be inverted.
+/// The capacity is a formal 1 that nobody reads: rows of boundaries are not solved for.
 /// </summary>
 /// <remarks>Parameters: potential [Pa].</remarks>
 public readonly struct FixedStore : IStore

@@ -99,7 +99,7 @@ public static class PlanCompiler
     private static bool TryFact(Fact fact, PlanBuilder builder, SortedDictionary<string, Signal> done)
     {
         DiagnosticList tried = new();
-        if (FormulaParser.Parse(fact.Formula, fact.FormulaSpan, builder.Scope, tried, FormulaKind.Condition) is not { } formula)
+        if (FormulaParser.Parse(fact.Formula, fact.FormulaSpan, new TrialScope(builder.Scope), tried, FormulaKind.Condition) is not { } formula)
         {
             return false;
         }
