@@ -7,8 +7,10 @@ using Sightglass.Cards;
 using Sightglass.Cards.Tree;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
+using Sightglass.Tests.Support;
 using Sightglass.Trials;
 using Sightglass.Trials.Sweep;
+using Sightglass.World.Situations;
 
 namespace Sightglass.Bench;
 
@@ -21,6 +23,7 @@ internal static class TrialsBench
     public static void Run(Report report, int rounds, int cases)
     {
         TrialSetup setup = Setup();
+        BesideAir(report, setup, rounds, cases);
         SweepOptions one = new() { Cases = cases, Threads = 1 };
         SweepOptions two = one with { Threads = 2 };
         FixedSchedule[] schedules = [.. Enumerable.Range(0, cases).Select(k => FixedSchedule.Record(setup, one.Seed, k))];
@@ -60,6 +63,36 @@ internal static class TrialsBench
         }
     }
 
+    /// <summary>What it costs a fuel card that the book has the air of a train as well: left out, as trials do, and stepped along.</summary>
+    private static void BesideAir(Report report, TrialSetup alone, int rounds, int cases)
+    {
+        TrialSetup left = Setup(new SourceText("zz-air.yaml", "systems: { train air: { medium: brake, alive: yes } }\n" + TrainText.Items(18, "train air", "fuel panel, right", "engineer")));
+        TrialSetup whole = left with { Machines = [.. left.Machines.Select(m => m with { Plan = m.Plan.Whole, Start = SituationStart.Bind(m.Plan.Whole, left.Situation, [])! })] };
+        SweepOptions few = new() { Cases = Math.Min(cases, 64), Threads = 1 };
+        (Ratios leftOut, Ratios stepped) = (new(), new());
+        for (int i = 0; i <= rounds; i++)
+        {
+            double own = ProcessorSeconds(() => CaseSweep.Run(alone, few));
+            double without = ProcessorSeconds(() => CaseSweep.Run(left, few));
+            double with = i is 1 or 2 ? ProcessorSeconds(() => CaseSweep.Run(whole, few)) : double.NaN;
+            if (i > 0)
+            {
+                leftOut.Add(without, own);
+            }
+
+            if (i is 1 or 2)
+            {
+                stepped.Add(with, own);
+            }
+        }
+
+        report.Section($"The card `{CardFile}` in a book with the air of 18 cars");
+        report.Line($"Times of {few.Cases} cases over those of the demo book alone, interleaved, processor time.");
+        report.Line();
+        report.Line($"- the air left out, since the card asks nothing about it: {leftOut}");
+        report.Line($"- the air stepped along: {stepped}");
+    }
+
     /// <summary>What the second half of a sweep allocates, a case.</summary>
     private static double BytesACase(TrialSetup setup, SweepOptions options)
     {
@@ -74,16 +107,20 @@ internal static class TrialsBench
         }
     }
 
-    private static TrialSetup Setup()
+    private static TrialSetup Setup(params ReadOnlySpan<SourceText> more)
     {
         DiagnosticList found = [];
-        ClassBook? book = BookReader.Read(Path.Combine(Paths.Root, "books", "curlew"), KindLibrary.Catalog, found);
+        string root = Path.Combine(Paths.Root, "books", "curlew");
+        ClassBook? book = BookReader.Read([.. Texts(root, "*.yaml"), .. more], [.. Texts(root, "*.card")], KindLibrary.Catalog, found);
         Plan? plan = book is null ? null : PlanCompiler.Compile(book, found);
         Card? card = plan is null ? null : CardReader.Read(book!.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == CardFile), book, found);
         return card is null
             ? throw new InvalidOperationException(string.Join('\n', found))
             : TrialPreparation.Prepare(plan!, card, book!.Situations[Situation], found) ?? throw new InvalidOperationException(string.Join('\n', found));
     }
+
+    private static IEnumerable<SourceText> Texts(string root, string pattern) =>
+        Directory.EnumerateFiles(root, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetRelativePath(root, f), File.ReadAllText(f)));
 
     /// <summary>Of this thread, which does all of the work.</summary>
     private static double ProcessorSeconds(Action work)

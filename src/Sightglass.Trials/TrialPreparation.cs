@@ -44,8 +44,8 @@ public static class TrialPreparation
     public static TrialSetup? Instead(TrialSetup setup, Card card, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        ImmutableArray<TrialMachine> machines = [.. setup.Machines.Select(m => m with { Choices = Choices(m.Plan, card, found) })];
-        return machines.Any(m => m.Choices.IsEmpty) ? null : setup with { Machines = machines };
+        ImmutableArray<TrialMachine?> machines = [.. setup.Machines.Select(m => Machine(m.Plan.Whole, card, setup.Situation, found))];
+        return machines.Contains(null) ? null : setup with { Machines = machines! };
     }
 
     /// <summary>Binds a situation to every machine that a case may draw, to find what does not fit.</summary>
@@ -91,7 +91,14 @@ public static class TrialPreparation
         SituationStart? start = SituationStart.Bind(plan, situation, found);
         int before = found.Count;
         AskedPeople.Check(choices, situation, found);
-        return choices.IsEmpty || start is null || found.Count > before ? null : new(plan, start, choices);
+        return choices.IsEmpty || start is null || found.Count > before ? null : OnlyAsked(plan, choices, situation);
+    }
+
+    /// <summary>Of the machine only what the card can tell: the systems it asks nothing about stand still.</summary>
+    private static TrialMachine OnlyAsked(Plan plan, ImmutableArray<ProgramChoice> choices, Situation situation)
+    {
+        Plan only = plan.Only(AskedSignals.Of(plan, choices, situation));
+        return new(only, SituationStart.Bind(only, situation, [])!, choices);
     }
 
     private static DrawnRange NumberOf(Fleet fleet, Situation situation, string? only) =>

@@ -68,7 +68,7 @@ public sealed partial class World
         Limit = limit;
         while (Advance())
         {
-            for (int i = 0; i < _bank.Networks; i++)
+            foreach (int i in Plan.Stepped)
             {
                 LaneGroup group = _bank.Group(i);
                 while (group.Task(_lane) != LaneTask.None)
@@ -83,7 +83,7 @@ public sealed partial class World
     public void CutHere()
     {
         bool any = false;
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             LaneGroup group = _bank.Group(i);
             if (group.PendingEnd(_lane) != SimTime.Never)
@@ -109,7 +109,7 @@ public sealed partial class World
 
     private bool AnyTask()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).Task(_lane) != LaneTask.None)
             {
@@ -122,7 +122,7 @@ public sealed partial class World
 
     private bool Propose()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
             {
@@ -140,7 +140,7 @@ public sealed partial class World
     private bool LookAhead()
     {
         _horizon = SimTime.Never;
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).HasFailed(_lane))
             {
@@ -162,7 +162,7 @@ public sealed partial class World
 
         _fireAt = SimTime.Never;
         _judgedFrom = Now;
-        if (_sentinels.Count == 0 || _bank.Networks == 0)
+        if (_sentinels.Count == 0 || Plan.Stepped.IsEmpty)
         {
             _phase = Phase.Ready;
             return false;
@@ -258,7 +258,7 @@ public sealed partial class World
 
     private void CommitEnds()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             LaneGroup group = _bank.Group(i);
             if (group.PendingEnd(_lane) == Now)
@@ -310,7 +310,7 @@ public sealed partial class World
 
     private void CutAll()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             LaneGroup group = _bank.Group(i);
             if (group.PendingEnd(_lane) != SimTime.Never)
@@ -326,7 +326,7 @@ public sealed partial class World
 
     private bool AllPending()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
             {

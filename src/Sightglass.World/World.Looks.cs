@@ -15,7 +15,7 @@ public sealed partial class World
     /// <summary>Brings the state at a moment into view; where it is already, nothing is asked of the network.</summary>
     private void Look(SimTime at)
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             if (_viewAt[i] != at)
             {

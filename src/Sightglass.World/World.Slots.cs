@@ -11,7 +11,7 @@ public sealed partial class World
 {
     private ulong _trajectory;
 
-    /// <summary>Hash of every committed moment and amount so far.</summary>
+    /// <summary>Hash of every committed moment and amount so far, of the networks that are stepped.</summary>
     public ulong Hash => _trajectory;
 
     /// <summary>What a slot holds now.</summary>
@@ -48,8 +48,14 @@ public sealed partial class World
         }
     }
 
-    /// <summary>Sets a starting amount: before the first step only.</summary>
-    public void SetStartAmount(int network, Amount amount, double value) => _bank.Group(network).SetAmount(_lane, amount, value);
+    /// <summary>Sets a starting amount: before the first step only. Of a network that is left out there is none to be set.</summary>
+    public void SetStartAmount(int network, Amount amount, double value)
+    {
+        if (Plan.Steps(network))
+        {
+            _bank.Group(network).SetAmount(_lane, amount, value);
+        }
+    }
 
     private bool SlotsChangeAnything()
     {
@@ -202,7 +208,7 @@ public sealed partial class World
     private void Trace()
     {
         _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
-        for (int n = 0; n < _bank.Networks; n++)
+        foreach (int n in Plan.Stepped)
         {
             LaneGroup group = _bank.Group(n);
             for (int i = 0; i < group.Topology.Amounts; i++)

@@ -28,7 +28,8 @@ public sealed partial class World
             FiringsSince = _firingsSince.Ticks,
             Firings = _firings,
             Tellings = _tellings,
-            Networks = [.. Enumerable.Range(0, _bank.Networks).Select(SaveNetwork)],
+            LeftOut = Plan.LeftOut,
+            Networks = [.. Plan.Stepped.Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
             People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)]))],
@@ -44,10 +45,15 @@ public sealed partial class World
     /// <summary>Goes on from a snapshot of the same plan.</summary>
     /// <param name="snapshot">As saved.</param>
     /// <param name="run">A fresh run of the same card, or null when there was none.</param>
-    /// <exception cref="ArgumentException">A name of the snapshot is not in this plan.</exception>
+    /// <exception cref="ArgumentException">A name of the snapshot is not in this plan, or the plan leaves out other systems than the snapshot's.</exception>
     public void Restore(WorldSnapshot snapshot, CardRun? run = null)
     {
         ArgumentNullException.ThrowIfNull(snapshot);
+        if (!snapshot.LeftOut.SequenceEqual(Plan.LeftOut))
+        {
+            throw new ArgumentException($"The snapshot is of a world that leaves out '{string.Join(", ", snapshot.LeftOut)}', this one leaves out '{string.Join(", ", Plan.LeftOut)}'.", nameof(snapshot));
+        }
+
         Reset();
         Now = Limit = new(snapshot.Now);
         for (int i = 0; i < _slots.Length; i++)
@@ -59,9 +65,9 @@ public sealed partial class World
         }
 
         ApplySlots();
-        for (int n = 0; n < _bank.Networks; n++)
+        foreach (int n in Plan.Stepped)
         {
-            RestoreNetwork(n, snapshot.Networks[n]);
+            RestoreNetwork(n, snapshot.Networks[Plan.Stepped.IndexOf(n)]);
         }
 
         foreach (AgendaSnapshot entry in snapshot.Agenda)

@@ -64,7 +64,7 @@ public sealed partial class World
         _protections = [.. bank.Plan.Book.Protections.Values];
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
-        _viewAt = new SimTime[bank.Networks];
+        _viewAt = new SimTime[bank.Plan.Networks.Length];
         _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents);
         Reset();
     }
@@ -104,7 +104,7 @@ public sealed partial class World
         get
         {
             long steps = 0;
-            for (int i = 0; i < _bank.Networks; i++)
+            foreach (int i in Plan.Stepped)
             {
                 steps += _bank.Group(i).Steps(_lane);
             }
@@ -121,7 +121,7 @@ public sealed partial class World
     /// <summary>Back to the plan's start: time zero, nobody there, nothing on the agenda.</summary>
     public void Reset()
     {
-        for (int i = 0; i < _bank.Networks; i++)
+        foreach (int i in Plan.Stepped)
         {
             _bank.Group(i).Load(_lane);
         }

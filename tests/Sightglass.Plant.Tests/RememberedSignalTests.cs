@@ -79,5 +79,11 @@ public sealed class RememberedSignalTests
 
             return sum;
         }
+
+        public override void TellReads(SignalReads reads)
+        {
+            reads.Add(new Slot(0));
+            reads.AddNetwork(0);
+        }
     }
 }

@@ -48,6 +48,12 @@ internal static class TryText
         }
 
         PrintLeftOut(output, result);
+        if (!trial.Setup.Machines.All(m => m.Plan.LeftOut.IsEmpty))
+        {
+            string still = string.Join(", ", trial.Setup.Machines.SelectMany(m => m.Plan.LeftOut).Distinct());
+            output.WriteLine($"  Worked out without {still}: nothing that the card asks about depends on it.");
+        }
+
         output.WriteLine($"  Outcomes {result.Hash:x16}; {BuildName.Text}");
         output.WriteLine();
     }

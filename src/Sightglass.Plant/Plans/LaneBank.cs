@@ -4,10 +4,11 @@ using Sightglass.Network.Groups;
 
 namespace Sightglass.Plant.Plans;
 
-/// <summary>The numbers of eight plants of one plan: a lane group for each network, and the slots.</summary>
+/// <summary>The numbers of eight plants of one plan: a lane group for each network that it steps, and the slots.</summary>
 public sealed class LaneBank : IDisposable
 {
-    private readonly LaneGroup[] _groups;
+    private readonly LaneGroup?[] _groups;
+    private readonly LaneGroup[] _stepped;
     private readonly StateView[] _views;
     private readonly Lanes[] _slots;
     private long _version;
@@ -17,18 +18,17 @@ public sealed class LaneBank : IDisposable
     {
         ArgumentNullException.ThrowIfNull(plan);
         Plan = plan;
-        _groups = [.. plan.Networks.Select(t => new LaneGroup(t, relativeTolerance))];
+        _groups = [.. plan.Networks.Select((t, n) => plan.Steps(n) ? new LaneGroup(t, relativeTolerance) : null)];
+        _stepped = [.. _groups.OfType<LaneGroup>()];
         _views = new StateView[_groups.Length];
         _slots = new Lanes[plan.Slots.Length];
         for (int i = 0; i < plan.Switches.Length; i++)
         {
-            GuardOfSwitch.Add(_groups[plan.Switches[i].Network].AddGuard(new BankGuard(this, plan.Switches[i].Network, plan.Switches[i].Margin)));
+            GuardOfSwitch.Add(Group(plan.Switches[i].Network).AddGuard(new BankGuard(this, plan.Switches[i].Network, plan.Switches[i].Margin)));
         }
     }
 
     public Plan Plan { get; }
-
-    public int Networks => _groups.Length;
 
     /// <summary>Guard number of each switch rule within its network's group.</summary>
     public List<int> GuardOfSwitch { get; } = [];
@@ -39,7 +39,7 @@ public sealed class LaneBank : IDisposable
         get
         {
             long version = _version;
-            foreach (LaneGroup group in _groups)
+            foreach (LaneGroup group in _stepped)
             {
                 version += group.Version;
             }
@@ -48,10 +48,12 @@ public sealed class LaneBank : IDisposable
         }
     }
 
-    public LaneGroup Group(int network) => _groups[network];
+    /// <exception cref="InvalidOperationException">The plan does not step this network.</exception>
+    public LaneGroup Group(int network) => _groups[network] ?? throw NotStepped(network);
 
     /// <summary>The state that signals see for a network.</summary>
-    public StateView View(int network) => _views[network];
+    /// <exception cref="InvalidOperationException">The plan does not step this network.</exception>
+    public StateView View(int network) => _groups[network] is null ? throw NotStepped(network) : _views[network];
 
     /// <summary>Makes signals see the states at the end of every network's last attempt.</summary>
     public void LookAtEnds()
@@ -63,9 +65,9 @@ public sealed class LaneBank : IDisposable
 
         _seesEnds = true;
         _version++;
-        for (int i = 0; i < _groups.Length; i++)
+        foreach (int i in Plan.Stepped)
         {
-            _views[i] = _groups[i].End;
+            _views[i] = _groups[i]!.End;
         }
     }
 
@@ -98,9 +100,11 @@ public sealed class LaneBank : IDisposable
         _views[network] = state;
     }
 
+    private InvalidOperationException NotStepped(int network) => new($"Nothing may be asked of the system '{Plan.NetworkNames[network]}': it was left out.");
+
     public void Dispose()
     {
-        foreach (LaneGroup group in _groups)
+        foreach (LaneGroup group in _stepped)
         {
             group.Dispose();
         }

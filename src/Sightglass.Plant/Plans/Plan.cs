@@ -8,13 +8,17 @@ namespace Sightglass.Plant.Plans;
 /// <summary>
 /// A book (for one road number) compiled to networks, slots and signals: names resolved to numbers once, shared by every world.
 /// </summary>
-public sealed class Plan
+public sealed partial class Plan
 {
-    internal Plan(PlanScope scope) => Scope = scope;
+    internal Plan(PlanScope scope, NetworkNeeds needs) => (Scope, _needs) = (scope, needs);
 
     public required ClassBook Book { get; init; }
 
     public required ImmutableArray<Topology> Networks { get; init; }
+
+    /// <summary>The systems whose networks they are; an empty name for items of no system.</summary>
+    public required ImmutableArray<string> NetworkNames { get; init; }
+
 
     /// <summary>By the number that a name of the scope carries.</summary>
     public required ImmutableArray<Signal> Signals { get; init; }

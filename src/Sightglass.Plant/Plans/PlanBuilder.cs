@@ -15,10 +15,15 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     private readonly Dictionary<StoreGroup, int> _networkOf = [];
     private readonly List<NetworkBuilder> _networks = [];
     private readonly List<List<string>> _amountNames = [];
+    private readonly List<SortedSet<string>> _systems = [];
     private readonly Dictionary<string, StoreEnd> _stores = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ItemPlan> _items = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Slot> _slotOf = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, SlotFunction> _headOpenings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (SlotFunction Opening, ItemTies By)> _headOpenings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ItemTies> _tiesOf = new(StringComparer.Ordinal);
+
+    /// <summary>Of the item that is being built.</summary>
+    private ItemTies _ties = new();
 
     public ClassBook Book { get; } = book;
 
@@ -43,7 +48,22 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
     internal IEnumerable<IReadOnlyList<string>> AmountNames => _amountNames;
 
+    /// <summary>What each network is called: by the systems whose stores are in it.</summary>
+    internal IEnumerable<string> NetworkNames => _systems.Select(s => string.Join(" and ", s));
+
+    /// <summary>What ties each item to networks and slots.</summary>
+    internal IEnumerable<ItemTies> Ties => _tiesOf.Values;
+
     internal IReadOnlyDictionary<string, ItemPlan> Items => _items;
+
+    /// <summary>From here on it is an item's parts that are built.</summary>
+    internal void Begin(Item item)
+    {
+        if (!_tiesOf.TryGetValue(item.Name, out _ties!))
+        {
+            _tiesOf[item.Name] = _ties = new();
+        }
+    }
 
     /// <summary>The number of the network in which a store is worked out; made when first asked for.</summary>
     /// <param name="store">The store, or an item whose inside is one.</param>
@@ -58,8 +78,10 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
             _networkOf[group] = index;
             _networks.Add(new());
             _amountNames.Add([]);
+            _systems.Add(new(StringComparer.Ordinal));
         }
 
+        _systems[index].Add(store.System ?? group.Fluid.ToString().ToLowerInvariant());
         return index;
     }
 
@@ -100,10 +122,19 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     }
 
     /// <summary>Says how far the head of a hose stands open, 0…1: called in the first pass by whatever can be coupled to it.</summary>
-    public void DriveHead(Item hose, SlotFunction opening) => _headOpenings[hose.Name] = opening;
+    public void DriveHead(Item hose, SlotFunction opening) => _headOpenings[hose.Name] = (opening, _ties);
 
     /// <summary>How far the head of a hose stands open; all of it where nothing can be coupled to it.</summary>
-    public SlotFunction HeadOpening(Item hose) => _headOpenings.GetValueOrDefault(hose.Name) ?? (_ => 1);
+    public SlotFunction HeadOpening(Item hose)
+    {
+        if (!_headOpenings.TryGetValue(hose.Name, out (SlotFunction Opening, ItemTies By) head))
+        {
+            return _ => 1;
+        }
+
+        _ties.Reads.UnionWith(head.By.Reads);
+        return head.Opening;
+    }
 
     public StoreEnd? FindStore(string name) => _stores.GetValueOrDefault(name);
 
@@ -117,6 +148,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
             Slots.Add(new(name, start));
         }
 
+        _ties.Reads.Add(slot.Index);
         return slot;
     }
 
@@ -191,21 +223,28 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     public Input Bind(int network, SlotFunction value)
     {
         Input input = _networks[network].AddInput(0);
-        Bindings.Add(new(network, input, -1, value));
+        Steer(new(network, input, -1, value));
         return input;
     }
 
     /// <summary>Lets a parameter of a network follow from the slots.</summary>
-    public void BindParameter(int network, int parameter, SlotFunction value) => Bindings.Add(new(network, default, parameter, value));
+    public void BindParameter(int network, int parameter, SlotFunction value) => Steer(new(network, default, parameter, value));
 
-    public void AddSwitch(SwitchRule rule) => Switches.Add(rule);
+    public void AddSwitch(SwitchRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        Switches.Add(rule);
+        _ties.Switches.Add(rule);
+        _ties.Sets.Add(rule.Sets.Index);
+    }
 
     /// <summary>The networks whose state a formula speaks of, directly or through facts.</summary>
     public ImmutableSortedSet<int> NetworksOf(Formula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        IEnumerable<Signal> parts = formula.NamesUsed.Select(n => Signals[n.Id]);
-        return [.. parts.SelectMany(s => s is FormulaSignal f ? (IEnumerable<int>)NetworksOf(f.Formula) : [s.Network]).Where(n => n >= 0)];
+        SignalReads reads = new(Signals);
+        new FormulaSignal(formula).TellReads(reads);
+        return [.. reads.Networks];
     }
 
     /// <summary>Hands a number of one network to others: the slot holds what was told last, which is never further from the truth than the band.</summary>
@@ -221,7 +260,12 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         AddSwitch(new(name, network, new BandSignal(source, told, band), when, told, source, Follows: true));
     }
 
-    public void AddPulse(PulseRule rule) => Pulses.Add(rule);
+    public void AddPulse(PulseRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        Pulses.Add(rule);
+        _ties.Sets.Add(rule.Sets.Index);
+    }
 
     public void AddStart(StartRule rule) => Starts[rule.Name] = rule;
 
@@ -236,6 +280,12 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         {
             Starts[name] = rule with { Also = [.. rule.Also, (network, amount, toAmount)] };
         }
+    }
+
+    private void Steer(Binding binding)
+    {
+        Bindings.Add(binding);
+        _ties.Steers.Add(binding.Network);
     }
 
     /// <summary>Reads a formula of the book in this plan's names; null after an error.</summary>

@@ -25,10 +25,10 @@ public static class PlanCompiler
             builder.AddStart(new(input.Name, input.Dimension, -1, default, null, slot, []));
         }
 
-        Pass(book, (kind, item) => kind.Declare(builder, item));
-        Pass(book, (kind, item) => kind.Connect(builder, item));
+        Pass(builder, (kind, item) => kind.Declare(builder, item));
+        Pass(builder, (kind, item) => kind.Connect(builder, item));
         ImmutableSortedDictionary<string, Signal> facts = Facts(book, builder);
-        Pass(book, (kind, item) => kind.Indicate(builder, item));
+        Pass(builder, (kind, item) => kind.Indicate(builder, item));
         ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan)));
         ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan)));
         ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);
@@ -37,10 +37,12 @@ public static class PlanCompiler
             return null;
         }
 
-        return new Plan(builder.Scope)
+        return new Plan(builder.Scope, new(builder))
         {
             Book = book,
             Networks = [.. builder.Networks.Select(n => n.Build())],
+            NetworkNames = [.. builder.NetworkNames],
+            Stepped = [.. Enumerable.Range(0, builder.Networks.Count)],
             Signals = [.. builder.Signals],
             Slots = [.. builder.Slots],
             Bindings = [.. builder.Bindings],
@@ -66,12 +68,13 @@ public static class PlanCompiler
         : p.Shown!;
 
     /// <summary>In the order of the author's files, not of names: a name changed everywhere changes no bit of a result.</summary>
-    private static void Pass(ClassBook book, Action<KindBuilder, Item> build)
+    private static void Pass(PlanBuilder builder, Action<KindBuilder, Item> build)
     {
-        foreach (Item item in book.Items.Values.OrderBy(i => i.Span))
+        foreach (Item item in builder.Book.Items.Values.OrderBy(i => i.Span))
         {
             if (KindLibrary.Find(item.Kind.Name) is { } kind)
             {
+                builder.Begin(item);
                 build(kind, item);
             }
         }

@@ -17,4 +17,12 @@ public sealed class AllSignal(ImmutableArray<Signal> parts) : Signal
 
         return least;
     }
+
+    public override void TellReads(SignalReads reads)
+    {
+        foreach (Signal part in parts)
+        {
+            reads.Add(part);
+        }
+    }
 }

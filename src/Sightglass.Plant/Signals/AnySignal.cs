@@ -17,4 +17,12 @@ public sealed class AnySignal(ImmutableArray<Signal> parts) : Signal
 
         return greatest;
     }
+
+    public override void TellReads(SignalReads reads)
+    {
+        foreach (Signal part in parts)
+        {
+            reads.Add(part);
+        }
+    }
 }

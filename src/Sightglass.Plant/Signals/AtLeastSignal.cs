@@ -6,7 +6,7 @@ namespace Sightglass.Plant.Signals;
 /// <summary>Margin of 'is at least so much'.</summary>
 public sealed class AtLeastSignal(Signal signal, double least) : Signal
 {
-    public override int Network => signal.Network;
-
     public override Lanes Evaluate(LaneBank bank) => signal.Evaluate(bank) - Lanes.Of(least);
+
+    public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

@@ -9,7 +9,11 @@ namespace Sightglass.Plant.Signals;
 /// <param name="band">Greater than zero, in the source's unit.</param>
 public sealed class BandSignal(Signal source, Slot told, double band) : Signal
 {
-    public override int Network => source.Network;
-
     public override Lanes Evaluate(LaneBank bank) => Lanes.Abs(source.Evaluate(bank) - bank.SlotLanes(told)) - Lanes.Of(band);
+
+    public override void TellReads(SignalReads reads)
+    {
+        reads.Add(source);
+        reads.Add(told);
+    }
 }

@@ -7,4 +7,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class ConstantSignal(double value) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Of(value);
+
+    public override void TellReads(SignalReads reads)
+    {
+    }
 }

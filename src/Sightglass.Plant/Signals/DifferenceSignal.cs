@@ -10,7 +10,7 @@ public sealed class DifferenceSignal(int network, Amount first, Amount second, d
     private readonly PotentialSignal _first = new(network, first, 1, offset);
     private readonly PotentialSignal _second = new(network, second);
 
-    public override int Network => network;
-
     public override Lanes Evaluate(LaneBank bank) => _first.Evaluate(bank) - _second.Evaluate(bank);
+
+    public override void TellReads(SignalReads reads) => reads.AddNetwork(network);
 }

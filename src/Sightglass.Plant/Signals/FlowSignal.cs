@@ -7,7 +7,7 @@ namespace Sightglass.Plant.Signals;
 /// <summary>First flow of a path times a factor.</summary>
 public sealed class FlowSignal(int network, PathHandle path, double factor = 1) : Signal
 {
-    public override int Network => network;
-
     public override Lanes Evaluate(LaneBank bank) => bank.View(network).FlowOf(path) * Lanes.Of(factor);
+
+    public override void TellReads(SignalReads reads) => reads.AddNetwork(network);
 }

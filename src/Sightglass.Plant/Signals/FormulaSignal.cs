@@ -14,4 +14,12 @@ public sealed class FormulaSignal(Formula formula) : Signal
         BankValues values = new(bank);
         return Formula.Evaluate<Lanes, BankValues>(ref values);
     }
+
+    public override void TellReads(SignalReads reads)
+    {
+        foreach (FormulaName name in Formula.NamesUsed)
+        {
+            reads.AddNamed(name.Id);
+        }
+    }
 }

@@ -19,11 +19,16 @@ namespace Sightglass.Plant.Signals;
 public sealed class LevelSignal(
     int network, Amount amount, int weightParameter, double surfacePressure, double rearward, double rightward, Slot grade, Slot cant) : Signal
 {
-    public override int Network => network;
-
     public override Lanes Evaluate(LaneBank bank)
     {
         Lanes middle = (bank.View(network).PotentialOf(amount) - Lanes.Of(surfacePressure)) / bank.View(network).ParameterOf(weightParameter);
         return Lanes.Fma(bank.SlotLanes(grade), Lanes.Of(rearward), Lanes.Fma(bank.SlotLanes(cant), Lanes.Of(-rightward), middle));
+    }
+
+    public override void TellReads(SignalReads reads)
+    {
+        reads.AddNetwork(network);
+        reads.Add(grade);
+        reads.Add(cant);
     }
 }

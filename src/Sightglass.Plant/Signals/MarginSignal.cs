@@ -7,4 +7,6 @@ namespace Sightglass.Plant.Signals;
 public sealed class MarginSignal(Signal signal, double threshold, double sign) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => (signal.Evaluate(bank) - Lanes.Of(threshold)) * Lanes.Of(sign);
+
+    public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

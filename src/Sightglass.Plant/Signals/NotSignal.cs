@@ -7,4 +7,6 @@ namespace Sightglass.Plant.Signals;
 public sealed class NotSignal(Signal inner) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => -inner.Evaluate(bank);
+
+    public override void TellReads(SignalReads reads) => reads.Add(inner);
 }

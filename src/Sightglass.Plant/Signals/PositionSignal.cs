@@ -7,4 +7,6 @@ namespace Sightglass.Plant.Signals;
 public sealed class PositionSignal(Slot slot, int position) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Of(0.25) - Lanes.Abs(bank.SlotLanes(slot) - Lanes.Of(position));
+
+    public override void TellReads(SignalReads reads) => reads.Add(slot);
 }

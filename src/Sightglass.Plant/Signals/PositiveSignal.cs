@@ -6,7 +6,7 @@ namespace Sightglass.Plant.Signals;
 /// <summary>A signal, never below zero.</summary>
 public sealed class PositiveSignal(Signal signal) : Signal
 {
-    public override int Network => signal.Network;
-
     public override Lanes Evaluate(LaneBank bank) => Lanes.Max(signal.Evaluate(bank), Lanes.Of(0));
+
+    public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

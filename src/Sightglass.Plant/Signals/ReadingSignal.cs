@@ -14,4 +14,12 @@ public sealed class ReadingSignal(Signal truth, Slot bias, Slot stuck, Slot held
         Lanes free = Lanes.Min(Lanes.Max(truth.Evaluate(bank) + bank.SlotLanes(bias), Lanes.Of(minimum)), Lanes.Of(maximum));
         return Lanes.Select(Lanes.Less(Lanes.Of(0.5), bank.SlotLanes(stuck)), bank.SlotLanes(held), free);
     }
+
+    public override void TellReads(SignalReads reads)
+    {
+        reads.Add(truth);
+        reads.Add(bias);
+        reads.Add(stuck);
+        reads.Add(held);
+    }
 }

@@ -13,8 +13,6 @@ public sealed class RememberedSignal(Signal signal) : Signal
     private long _version;
     private Lanes _value;
 
-    public override int Network => signal.Network;
-
     public override Lanes Evaluate(LaneBank bank)
     {
         ArgumentNullException.ThrowIfNull(bank);
@@ -26,4 +24,6 @@ public sealed class RememberedSignal(Signal signal) : Signal
 
         return _value;
     }
+
+    public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

@@ -8,6 +8,6 @@ public abstract class Signal
 {
     public abstract Lanes Evaluate(LaneBank bank);
 
-    /// <summary>The network whose state it comes from; −1 where slots are enough, or where it is made of other signals.</summary>
-    public virtual int Network => -1;
+    /// <summary>Says what it comes from: networks, slots, other signals.</summary>
+    public abstract void TellReads(SignalReads reads);
 }

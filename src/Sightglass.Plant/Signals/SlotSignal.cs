@@ -7,4 +7,6 @@ namespace Sightglass.Plant.Signals;
 public sealed class SlotSignal(Slot slot, double factor = 1, double offset = 0) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Fma(bank.SlotLanes(slot), Lanes.Of(factor), Lanes.Of(offset));
+
+    public override void TellReads(SignalReads reads) => reads.Add(slot);
 }

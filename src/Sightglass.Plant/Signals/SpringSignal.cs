@@ -17,13 +17,18 @@ public sealed class SpringSignal(int network, Amount first, Amount second, doubl
     private readonly PotentialSignal _first = new(network, first);
     private readonly PotentialSignal _second = new(network, second);
 
-    public override int Network => network;
-
     public override Lanes Evaluate(LaneBank bank)
     {
         Lanes held = Lanes.Max(_first.Evaluate(bank), _second.Evaluate(bank));
         Lanes force = Lanes.Max((Lanes.Of(none) - held) * Lanes.Of(perPascal), Lanes.Of(0));
         Lanes off = Lanes.Max(bank.SlotLanes(released), bank.SlotLanes(broken));
         return Lanes.Select(Lanes.Less(Lanes.Of(0.5), off), Lanes.Of(0), force);
+    }
+
+    public override void TellReads(SignalReads reads)
+    {
+        reads.AddNetwork(network);
+        reads.Add(released);
+        reads.Add(broken);
     }
 }

@@ -17,4 +17,12 @@ public sealed class SumSignal(ImmutableArray<Signal> parts) : Signal
 
         return sum;
     }
+
+    public override void TellReads(SignalReads reads)
+    {
+        foreach (Signal part in parts)
+        {
+            reads.Add(part);
+        }
+    }
 }

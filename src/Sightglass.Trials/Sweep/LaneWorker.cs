@@ -106,7 +106,7 @@ internal sealed class LaneWorker : IDisposable
 
     private bool HasTask(int lane)
     {
-        for (int n = 0; n < _bank.Networks; n++)
+        foreach (int n in _machine.Plan.Stepped)
         {
             if (_bank.Group(n).Task(lane) != LaneTask.None)
             {
@@ -119,7 +119,7 @@ internal sealed class LaneWorker : IDisposable
 
     private void Iterate()
     {
-        for (int n = 0; n < _bank.Networks; n++)
+        foreach (int n in _machine.Plan.Stepped)
         {
             LaneGroup group = _bank.Group(n);
             for (int lane = 0; lane < _worlds.Length; lane++)

@@ -11,9 +11,5 @@ namespace Sightglass.World.Hazards;
 /// <param name="Mechanism">What a card fails of.</param>
 internal sealed record HazardEntry(int Number, Hazard Hazard, Signal? Margin, Protection? Protection, string Mechanism)
 {
-    /// <summary>
-    /// Whether it injures who meets it: what needs a protection, and what is told as a danger or a warning. A caution or a notice alone is
-    /// told, and it is for the person to heed it.
-    /// </summary>
-    public bool IsCritical => Protection is not null || Hazard.Caution.Word is SignalWord.Danger or SignalWord.Warning;
+    public bool IsCritical => Hazard.IsCritical;
 }

@@ -5,7 +5,9 @@ using Sightglass.Plant.Plans;
 
 namespace Sightglass.World.Hazards;
 
-/// <summary>The hazards of a plan by the places and items where one meets them, in the author's order.</summary>
+/// <summary>
+/// The hazards of a plan by the places and items where one meets them, in the author's order. What is only to be heeded is not met where it depends on what is not stepped.
+/// </summary>
 internal sealed class HazardTable
 {
     private readonly ImmutableArray<HazardEntry>[] _atPlace;
@@ -15,8 +17,9 @@ internal sealed class HazardTable
     {
         ClassBook book = plan.Book;
         All = [.. book.Hazards.Values.OrderBy(h => h.Span.Path, StringComparer.Ordinal).ThenBy(h => h.Span.Start).Select((h, i) => Entry(plan, h, i))];
-        _atPlace = [.. plan.Ways.Places.Select(p => All.Where(h => !h.Hazard.OnTouch && h.Hazard.Places.Contains(p.Name)).ToImmutableArray())];
-        _onItem = All.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());
+        ImmutableArray<HazardEntry> met = [.. All.Where(h => h.IsCritical || h.Margin is null || plan.Knows(h.Margin))];
+        _atPlace = [.. plan.Ways.Places.Select(p => met.Where(h => !h.Hazard.OnTouch && h.Hazard.Places.Contains(p.Name)).ToImmutableArray())];
+        _onItem = met.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());
     }
 
     /// <summary>By their numbers.</summary>

@@ -37,6 +37,9 @@ public sealed class MarginCache
         return made;
     }
 
+    /// <summary>Those made so far.</summary>
+    internal IEnumerable<Signal> All => _made.Values;
+
     /// <summary>Makes every margin that a run may ask for, so that none is made while it runs.</summary>
     internal void Prepare(Plan plan, ImmutableArray<ProgramChoice> choices, double[] written)
     {

@@ -11,11 +11,14 @@ internal sealed record FaultSlots(ItemPlan Plan, string Fault, ImmutableArray<Fa
 {
     public string Item => Plan.Item.Name;
 
-    /// <summary>Whether an instrument goes on showing what it shows when the fault begins.</summary>
-    public bool Sticks { get; } = Fault == "stuck";
+    /// <summary>Whether an instrument goes on showing what it shows when the fault begins; not where nothing that is stepped makes it show anything.</summary>
+    public bool Sticks { get; private init; }
 
     /// <exception cref="KeyNotFoundException">No such item or fault: the situation should have been bound first.</exception>
-    public static FaultSlots Of(Plan plan, string item, string fault) => new(plan.Items[item], fault, plan.Items[item].Faults[fault]);
+    public static FaultSlots Of(Plan plan, string item, string fault) => new(plan.Items[item], fault, plan.Items[item].Faults[fault])
+    {
+        Sticks = fault == "stuck" && plan.Items[item].Shown is { } shown && plan.Knows(shown),
+    };
 
     /// <summary>The place of a value by its name, or −1.</summary>
     public int IndexOf(string value)

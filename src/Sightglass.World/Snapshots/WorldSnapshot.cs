@@ -33,6 +33,10 @@ public sealed record WorldSnapshot
 
     public int Tellings { get; init; }
 
+    /// <summary>The systems that were not stepped.</summary>
+    public ImmutableArray<string> LeftOut { get; init; } = [];
+
+    /// <summary>Those that were, in order.</summary>
     public required ImmutableArray<NetworkSnapshot> Networks { get; init; }
 
     public required ImmutableSortedDictionary<string, double> Slots { get; init; }

@@ -14,6 +14,10 @@ internal sealed class WrittenSignal(Condition condition, double[] written) : Sig
 
     public override Lanes Evaluate(LaneBank bank) => Lanes.Of(Holds() ? 1 : -1);
 
+    public override void TellReads(SignalReads reads)
+    {
+    }
+
     private bool Holds() => condition switch
     {
         Condition.Compare compare => Holds(compare),

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Plans;
+
+/// <content>Leaving out what nobody asks about.</content>
+public sealed partial class Plan
+{
+    private readonly NetworkNeeds _needs;
+    private readonly Plan? _whole;
+
+    /// <summary>The networks that worlds of this plan step, by number, in order.</summary>
+    public required ImmutableArray<int> Stepped { get; init; }
+
+    /// <summary>The plan that steps every network.</summary>
+    public Plan Whole => _whole ?? this;
+
+    /// <summary>The systems whose networks stand still, in order.</summary>
+    public ImmutableArray<string> LeftOut => [.. NetworkNames.Where((_, network) => !Steps(network))];
+
+    /// <summary>
+    /// The same plan, of which worlds step only what signals depend on. Every other network stands still, without its inputs and switches, and nothing may be
+    /// asked of it; a switch of what is stepped is left out where it looks at what is not, since nothing asked depends on it then. Names, slots and numbers of
+    /// networks stay what they are, and what is stepped goes as in a book that has no other systems, bit for bit.
+    /// </summary>
+    public Plan Only(IEnumerable<Signal> asked)
+    {
+        (SortedSet<int> needed, ImmutableArray<SwitchRule> switches) = _needs.Of(asked, Whole.Switches);
+        return needed.Count == Networks.Length ? Whole : new(Whole)
+        {
+            Book = Book,
+            Networks = Networks,
+            NetworkNames = NetworkNames,
+            Stepped = [.. needed],
+            Signals = Signals,
+            Slots = Slots,
+            Bindings = [.. Whole.Bindings.Where(b => needed.Contains(b.Network))],
+            Switches = switches,
+            Pulses = Pulses,
+            Items = Items,
+            Starts = Starts,
+            Readings = Readings,
+            Facts = Facts,
+            Signs = Signs,
+            Hazards = Hazards,
+            Ways = Ways,
+            AmountNames = AmountNames,
+        };
+    }
+
+    private Plan(Plan whole) : this(whole.Scope, whole._needs) => _whole = whole;
+
+    public bool Steps(int network) => Stepped.Contains(network);
+
+    /// <summary>Whether all that a signal depends on is stepped, so that it may be asked for.</summary>
+    public bool Knows(Signal signal) => _needs.Of([signal]).All(Steps);
+}
