@@ -60,7 +60,7 @@ public static class BookReader
     {
         YamlFile file = new(new YamlBudget(limits), found);
         ReadContext context = new(found, kinds);
-        Sections sections = new(context);
+        Sections sections = new(SectionList.Book, context);
         Span? first = null;
         foreach (SourceText source in yaml)
         {
@@ -74,7 +74,7 @@ public static class BookReader
         sections.Close();
         BookBuilder builder = new(sections, context);
         ClassBook book = builder.Build(first ?? (yaml.Count > 0 ? yaml[0].Between(0, 0) : Span.None), cards);
-        new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run(builder.RoadNumberItems.Values);
+        new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run(builder.Variants);
         return found.HasErrors ? null : book;
     }
 }

@@ -27,9 +27,9 @@ public static class TrialPreparation
         ArgumentNullException.ThrowIfNull(fleet);
         DrawnRange number = NumberOf(fleet, situation, roadNumber);
         FleetFindings findings = new(number.Words);
-        ImmutableArray<TrialMachine?> machines = [.. Plans(fleet, number).Select(p => Machine(p.Plan, card, situation, findings.On(p.Numbers)))];
+        ImmutableArray<TrialMachine?> machines = [.. Plans(fleet, number, situation).Select(p => Machine(p.Plan, card, situation, findings.On(p.Numbers)))];
         findings.AddTo(found);
-        return machines.Contains(null) ? null : new(number, machines!, MachineOf(fleet, number), times ?? new());
+        return machines.Contains(null) ? null : new(number, machines!, MachineOf(fleet, number, situation), times ?? new());
     }
 
     /// <summary>A trial on one machine alone.</summary>
@@ -54,7 +54,7 @@ public static class TrialPreparation
         ArgumentNullException.ThrowIfNull(fleet);
         DrawnRange number = RoadNumberDraw.RangeOf(fleet.Class!.Book, situation);
         FleetFindings findings = new(number.Words);
-        foreach ((Plan plan, ImmutableArray<string> numbers) in Plans(fleet, number))
+        foreach ((Plan plan, ImmutableArray<string> numbers) in Plans(fleet, number, situation))
         {
             SituationStart.Bind(plan, situation, findings.On(numbers));
         }
@@ -105,13 +105,13 @@ public static class TrialPreparation
         only is null ? RoadNumberDraw.RangeOf(fleet.Class!.Book, situation) : RoadNumberDraw.RangeOf([only]);
 
     /// <summary>The machines of road numbers in the order of the first number of each; the class where there are none.</summary>
-    private static ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> Plans(Fleet fleet, DrawnRange number) => number.Words.IsEmpty
-        ? [(fleet.Class!, [])]
-        : [.. number.Words.GroupBy(n => fleet.MachineOf(n)!, ReferenceEqualityComparer.Instance).Select(g => ((Plan)g.Key!, g.ToImmutableArray()))];
+    private static ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> Plans(Fleet fleet, DrawnRange number, Situation situation) => number.Words.IsEmpty
+        ? [(fleet.MachineOf(null, situation.Train)!, [])]
+        : [.. number.Words.GroupBy(n => fleet.MachineOf(n, situation.Train)!, ReferenceEqualityComparer.Instance).Select(g => ((Plan)g.Key!, g.ToImmutableArray()))];
 
-    private static ImmutableArray<int> MachineOf(Fleet fleet, DrawnRange number)
+    private static ImmutableArray<int> MachineOf(Fleet fleet, DrawnRange number, Situation situation)
     {
-        ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> plans = Plans(fleet, number);
+        ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> plans = Plans(fleet, number, situation);
         return [.. number.Words.Select(n => Enumerable.Range(0, plans.Length).First(i => plans[i].Numbers.Contains(n)))];
     }
 }

@@ -42,7 +42,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
     /// <summary>Where a name that is not declared resembles a declared one that nothing uses, the declaration may be the mistyped one.</summary>
     private void Counterpart(NameReference missing, ImmutableArray<NameReference> references)
     {
-        if (missing.Use is NameUse.RoadNumber or NameUse.Card || !_told.Add(missing.Name) || _told.Count > MostCounterparts || found.Similar(Names(missing.Use)).Count == 0)
+        if (missing.Use is NameUse.RoadNumber or NameUse.Card or NameUse.Car or NameUse.Train || !_told.Add(missing.Name) || _told.Count > MostCounterparts || found.Similar(Names(missing.Use)).Count == 0)
         {
             return;
         }
@@ -88,6 +88,8 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.System => book.Systems.ContainsKey(name),
         NameUse.Protection => book.Protections.ContainsKey(name),
         NameUse.Card => book.CardNames.Contains(name, StringComparer.Ordinal),
+        NameUse.Car => book.Cars.ContainsKey(name),
+        NameUse.Train => book.Trains.ContainsKey(name),
         _ => book.RoadNumbers.ContainsKey(name),
     };
 
@@ -99,6 +101,8 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.System => book.Systems.Keys,
         NameUse.Protection => book.Protections.Keys,
         NameUse.Card => book.CardNames,
+        NameUse.Car => book.Cars.Keys,
+        NameUse.Train => book.Trains.Keys,
         _ => book.RoadNumbers.Keys,
     };
 

@@ -48,6 +48,9 @@ public sealed record KindSheet
     /// <summary>What an item is that names no kind: in the walk and in texts, not in the physics.</summary>
     public static KindSheet Described { get; } = new() { Name = "described", Purpose = "A piece of equipment that is described but not alive." };
 
+    /// <summary>The kind by which an item of this kind is joined to one of the next vehicle; null for what is not coupled.</summary>
+    public string? CoupledBy { get; init; }
+
     /// <summary>Whether the author says which positions there are: of a control without its own, and of what is only described.</summary>
     public bool TakesPositions => Positions.Length == 0 && (Role is KindRole.Control or KindRole.Described);
 

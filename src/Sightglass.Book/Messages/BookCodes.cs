@@ -79,5 +79,11 @@ public static class BookCodes
         new("B093", Severity.Error, "An assembly is used within itself, or assemblies are nested too deeply."),
         new("B094", Severity.Error, "The name of a part is the same for every use of its assembly."),
         new("B095", Severity.Warning, "Nothing uses an assembly, or a parameter of one."),
+        new("B100", Severity.Error, "A car is not declared."),
+        new("B101", Severity.Error, "A train is not declared."),
+        new("B102", Severity.Error, "A train has the machine of the book not once."),
+        new("B103", Severity.Error, "A train has too many vehicles."),
+        new("B104", Severity.Error, "A line of two vehicles cannot be coupled."),
+        new("B105", Severity.Error, "No car of the train has what is named of each."),
     ];
 }

@@ -9,6 +9,10 @@ internal enum NameUse
     System,
     Protection,
     Assembly,
+
+    /// <summary>A class of cars.</summary>
+    Car,
+    Train,
     RoadNumber,
 
     /// <summary>The file of a card, without its ending.</summary>

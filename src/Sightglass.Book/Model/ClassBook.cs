@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Kinds;
 using Sightglass.Book.Readers;
+using Sightglass.Book.Trains;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Model;
@@ -16,9 +18,15 @@ public sealed record ClassBook
     /// <summary>Shown on every page and report: for the demo, that all of it is invented.</summary>
     public string Notice { get; init; } = "";
 
+    /// <summary>What a class of cars is; empty for the machine of the book.</summary>
+    public string Text { get; init; } = "";
+
     public string Railroad { get; init; } = "";
 
-    /// <summary>Length over the coupler pulling faces, metres; x runs from 0 at the front face.</summary>
+    /// <summary>x of the foremost coupler pulling face, metres: 0 for a machine alone, less for what is coupled before it.</summary>
+    public double Front { get; init; }
+
+    /// <summary>Length over the outermost coupler pulling faces, metres; x runs from <see cref="Front"/> to Front + Length.</summary>
     public double Length { get; init; } = 20;
 
     /// <summary>Width, metres; y runs from −Width/2 (left) to +Width/2 (right, seen facing forward).</summary>
@@ -66,8 +74,37 @@ public sealed record ClassBook
 
     public ImmutableSortedDictionary<string, Situation> Situations { get; init; } = ImmutableSortedDictionary<string, Situation>.Empty;
 
+    /// <summary>The classes of cars that trains are made of, each with places, items and ends of its own; roles, protections and systems are the book's.</summary>
+    public ImmutableSortedDictionary<string, ClassBook> Cars { get; init; } = ImmutableSortedDictionary<string, ClassBook>.Empty;
+
+    public ImmutableSortedDictionary<string, Train> Trains { get; init; } = ImmutableSortedDictionary<string, Train>.Empty;
+
+    /// <summary>The vehicles of the train in their order; only the machine where it is coupled to nothing.</summary>
+    public ImmutableArray<Vehicle> Vehicles { get; init; } = [Vehicle.Alone];
+
     /// <summary>The road number these items are for, or null before <c>For</c> was asked.</summary>
     public string? RoadNumberInUse { get; init; }
+
+    /// <summary>The train that this is the whole of, or null for a machine alone.</summary>
+    public string? TrainInUse { get; init; }
+
+    /// <summary>The class of cars that this describes, or null for the machine of the book.</summary>
+    public string? CarClass { get; init; }
+
+    /// <summary>Items in the order of vehicles and files: the order in which everything is built, so that a name changed everywhere changes no bit of a result.</summary>
+    public IEnumerable<Item> ItemsInOrder => Items.Values.OrderBy(i => i.Vehicle.Index).ThenBy(i => i.Span);
+
+    /// <summary>Places in the order of vehicles and files.</summary>
+    public IEnumerable<Place> PlacesInOrder => Places.Values.OrderBy(p => p.Vehicle.Index).ThenBy(p => p.Span);
+
+    /// <summary>Hazards in the order of vehicles and files.</summary>
+    public IEnumerable<Hazard> HazardsInOrder => Hazards.Values.OrderBy(h => h.Vehicle.Index).ThenBy(h => h.Span);
+
+    /// <summary>Facts in the order of vehicles and files.</summary>
+    public IEnumerable<Fact> FactsInOrder => Facts.Values.OrderBy(f => f.Vehicle.Index).ThenBy(f => f.Span);
+
+    /// <summary>The kinds it was read with.</summary>
+    internal KindCatalog? Kinds => Bodies?.Kinds;
 
     /// <summary>The items as written, so that road numbers can be read over them.</summary>
     internal ItemBodies? Bodies { get; init; }
@@ -84,5 +121,27 @@ public sealed record ClassBook
                 Items = Bodies is null ? Items : Bodies.ReadFor(number, new ReadContext(new Findings([], YamlLimits.Default), Bodies.Kinds), new(YamlLimits.Default, 1)).Items,
                 RoadNumberInUse = roadNumber,
             };
+    }
+
+    /// <summary>The train in whose names a card speaks: that of the first situation that is for it; null (the machine alone) where one of them has none.</summary>
+    public string? TrainOf(SourceText card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        string name = Path.GetFileNameWithoutExtension(card.Path);
+        Situation[] own = [.. Situations.Values.Where(s => s.Cards.Contains(name, StringComparer.Ordinal)).OrderBy(s => s.Span)];
+        return own.Length > 0 && own.All(s => s.Train is not null) ? own[0].Train : null;
+    }
+
+    /// <summary>The book in whose names a card speaks.</summary>
+    public ClassBook For(SourceText card) => TrainInUse is null && TrainOf(card) is { } train ? Coupled(train) : this;
+
+    /// <summary>All vehicles of a train as one book: this machine keeps its names and axes, what belongs to others is called after them (<see cref="Vehicle.NameOf"/>).</summary>
+    /// <exception cref="ArgumentException">The book has no such train.</exception>
+    public ClassBook Coupled(string train)
+    {
+        ArgumentNullException.ThrowIfNull(train);
+        return Trains.TryGetValue(train, out Train? found)
+            ? new Coupling(this, found, []).Join()
+            : throw new ArgumentException($"The book has no train `{train}`.", nameof(train));
     }
 }

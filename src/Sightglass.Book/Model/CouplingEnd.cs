@@ -4,4 +4,8 @@ using Sightglass.Basics.Diagnostics;
 namespace Sightglass.Book.Model;
 
 /// <summary>One end of the vehicle: which way it faces and what can be coupled there.</summary>
-public sealed record CouplingEnd(string Name, Span Span, Side Faces, ImmutableArray<string> Items);
+public sealed record CouplingEnd(string Name, Span Span, Side Faces, ImmutableArray<string> Items)
+{
+    /// <summary>Lines that go on into the vehicle coupled there: line → the item that is joined, such as a hose, with the place where it is said.</summary>
+    public ImmutableSortedDictionary<string, (string Item, Span Span)> Joins { get; init; } = ImmutableSortedDictionary<string, (string Item, Span Span)>.Empty;
+}

@@ -14,4 +14,7 @@ public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Place
 
     /// <summary>Whether only touching its items injures, and its places are where it is told; otherwise being there does as well.</summary>
     public bool OnTouch { get; init; }
+
+    /// <summary>The vehicle it belongs to.</summary>
+    public Vehicle Vehicle { get; init; } = Vehicle.Alone;
 }

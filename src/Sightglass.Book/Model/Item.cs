@@ -16,6 +16,9 @@ public sealed record Item
     /// <summary>Its kind was written but is not known, so that its keys could not be checked.</summary>
     internal bool IsKindUnknown { get; init; }
 
+    /// <summary>The vehicle it belongs to.</summary>
+    public Vehicle Vehicle { get; init; } = Vehicle.Alone;
+
     /// <summary>Name of the system it belongs to, or null.</summary>
     public string? System { get; init; }
 

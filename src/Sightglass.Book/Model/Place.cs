@@ -4,4 +4,8 @@ namespace Sightglass.Book.Model;
 
 /// <summary>Somewhere a person can stand.</summary>
 /// <param name="OnGround">Ground places are joined along the outline automatically; others need legs.</param>
-public sealed record Place(string Name, Span Span, Point3 Position, bool OnGround, string Text);
+public sealed record Place(string Name, Span Span, Point3 Position, bool OnGround, string Text)
+{
+    /// <summary>The vehicle it belongs to.</summary>
+    public Vehicle Vehicle { get; init; } = Vehicle.Alone;
+}

@@ -15,6 +15,9 @@ public sealed record Situation
     /// <summary>The road numbers of which a case draws one; all of the book's where none is named.</summary>
     public ImmutableArray<string> RoadNumbers { get; init; } = [];
 
+    /// <summary>The train in which the machine runs; null where it stands alone.</summary>
+    public string? Train { get; init; }
+
     /// <summary>The cards that are for it, by the names of their files without the ending: it is where they are tried.</summary>
     public ImmutableArray<string> Cards { get; init; } = [];
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Assemblies;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
+using Sightglass.Book.Trains;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
@@ -9,62 +11,74 @@ namespace Sightglass.Book.Readers;
 /// <summary>Builds a book from its sections, each part by its reader.</summary>
 internal sealed class BookBuilder(Sections sections, ReadContext context)
 {
-    /// <summary>The items of road numbers that have modifications.</summary>
-    public ImmutableDictionary<string, RoadNumberItems> RoadNumberItems { get; private set; } = ImmutableDictionary<string, RoadNumberItems>.Empty;
+    private readonly PartReader _parts = new(sections, context);
+
+    /// <summary>What the checks look at beside the class: its road numbers, its cars, its trains.</summary>
+    public BookVariants Variants { get; private set; } = BookVariants.None;
 
     public ClassBook Build(Span first, IEnumerable<SourceText> cards)
     {
-        ItemBodies bodies = new(sections["items"], sections["assemblies"], context);
-        HashSet<string> declared = bodies.Names.ToHashSet(StringComparer.Ordinal);
-        ImmutableSortedDictionary<string, RoadNumber> numbers = Each("road numbers", RoadNumberReader.Read);
-        RoadNumberItems = Readers.RoadNumberItems.ReadAll(numbers, bodies, context);
-        return HeadReader.Read(sections, first, context) with
+        ImmutableDictionary<string, Assembly> assemblies = AssemblyReader.ReadAll(sections["assemblies"], context);
+        HashSet<string> used = new(StringComparer.Ordinal);
+        ItemBodies bodies = new(sections["items"], assemblies, used, context);
+        ImmutableSortedDictionary<string, RoadNumber> numbers = _parts.Each("road numbers", RoadNumberReader.Read);
+        ImmutableDictionary<string, RoadNumberItems> ofNumbers = RoadNumberItems.ReadAll(numbers, bodies, context);
+        ClassBook machine = _parts.Into(HeadReader.Read(sections, first, context), bodies) with
         {
-            Places = Each("places", PlaceReader.Read),
-            Legs = [.. sections.Legs.Select(n => PlaceReader.ReadLeg(n, context)).OfType<Leg>()],
-            Roles = Each("roles", PeopleReader.ReadRole),
-            Protections = Each("protections", PeopleReader.ReadProtection),
-            Systems = Each("systems", MachineReader.ReadSystem),
-            Items = bodies.Items,
-            Bodies = bodies,
-            Facts = Each("facts", TruthReader.ReadFact, bodies.OfUses("facts")),
-            Signs = Each("signs", TruthReader.ReadSign, bodies.OfUses("signs")),
-            Hazards = Each("hazards", TruthReader.ReadHazard, bodies.OfUses("hazards")),
-            Measures = Each("measures", TruthReader.ReadMeasure),
-            Ends = Each("ends", MachineReader.ReadEnd),
+            Roles = _parts.Each("roles", PeopleReader.ReadRole),
+            Protections = _parts.Each("protections", PeopleReader.ReadProtection),
+            Systems = _parts.Each("systems", MachineReader.ReadSystem),
+            Measures = _parts.Each("measures", TruthReader.ReadMeasure),
             RoadNumbers = numbers,
-            Silhouettes = [.. sections["silhouettes"].Select(e => MachineReader.ReadSilhouette(e, context)).OfType<Silhouette>()],
-            Situations = Each("situations", (e, _) => new SituationReader(context, ScopeOf(e, bodies, declared)).Read(e)),
             CardTexts = [.. cards],
         };
+        ImmutableSortedDictionary<string, CarItems> cars = _parts.Each("cars", new CarReader(machine, assemblies, used).Read);
+        foreach (Assembly unused in assemblies.Values.Where(a => !used.Contains(a.Name)))
+        {
+            context.AddMissing(BookMessages.UnusedAssembly(unused.Span, unused.Name));
+        }
+
+        ClassBook book = machine with
+        {
+            Cars = cars.ToImmutableSortedDictionary(c => c.Key, c => c.Value.Car, StringComparer.Ordinal),
+            Trains = _parts.Each("trains", TrainReader.Read),
+        };
+        return Situations(book, ofNumbers, cars);
+    }
+
+    /// <summary>A situation is read in the names of its train: vehicles are coupled first.</summary>
+    private ClassBook Situations(ClassBook book, ImmutableDictionary<string, RoadNumberItems> numbers, ImmutableSortedDictionary<string, CarItems> cars)
+    {
+        Dictionary<string, TrainItems> trains = new(StringComparer.Ordinal);
+        foreach (Train train in book.Trains.Values.Where(t => t.Vehicles.All(v => v.IsMachine || book.Cars.ContainsKey(v.Class))))
+        {
+            DiagnosticList notes = [];
+            ClassBook coupled = new Coupling(book, train, notes).Join();
+            context.Found.AddRange(notes);
+            trains[train.Name] = new(coupled, context.Within());
+        }
+
+        HashSet<string> declared = book.Bodies!.Names.ToHashSet(StringComparer.Ordinal);
+        ClassBook whole = book with
+        {
+            Situations = _parts.Each("situations", (e, _) =>
+            {
+                string? named = ((e.Value as YamlMap)?.Find("train")?.Value as YamlScalar)?.Value;
+                return named is not null && trains.TryGetValue(named, out TrainItems? train)
+                    ? new SituationReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles).Read(e)
+                    : new SituationReader(context, ScopeOf(e, book, numbers, declared), book.Vehicles).Read(e);
+            }),
+        };
+        Variants = new([.. numbers.Values], [.. cars.Values], [.. trains.Values.Select(t => t with { Coupled = t.Coupled with { Situations = whole.Situations } })]);
+        return whole;
     }
 
     /// <summary>A situation on road numbers sees the items of the first of them, any other those of the class. What the others lack is told where it is bound to their plants.</summary>
-    private StartScope ScopeOf(YamlEntry situation, ItemBodies bodies, HashSet<string> declared)
+    private static StartScope ScopeOf(YamlEntry situation, ClassBook book, ImmutableDictionary<string, RoadNumberItems> numbers, HashSet<string> declared)
     {
         YamlNode? named = (situation.Value as YamlMap)?.Find("road number")?.Value;
         string? number = ((named is YamlList list ? list.Items.FirstOrDefault() : named) as YamlScalar)?.Value;
-        RoadNumberItems? own = number is null ? null : RoadNumberItems.GetValueOrDefault(number);
-        return new(own?.Items ?? bodies.Items, declared);
-    }
-
-    private ImmutableSortedDictionary<string, T> Each<T>(string section, Func<YamlEntry, ReadContext, T?> read, IEnumerable<YamlEntry>? ofUses = null)
-        where T : class
-    {
-        var found = ImmutableSortedDictionary.CreateBuilder<string, T>(StringComparer.Ordinal);
-        Dictionary<string, YamlEntry> first = new(StringComparer.Ordinal);
-        foreach (YamlEntry e in sections[section].Concat(ofUses ?? []))
-        {
-            if (!first.TryAdd(e.Name, e))
-            {
-                context.Add(BookMessages.DeclaredTwice(e.Key.Span, Sections.NounOf(section), e.Name, first[e.Name].Key.Span));
-            }
-            else if (read(e, context) is { } part)
-            {
-                found[e.Name] = part;
-            }
-        }
-
-        return found.ToImmutable();
+        RoadNumberItems? own = number is null ? null : numbers.GetValueOrDefault(number);
+        return new(own?.Items ?? book.Items, declared);
     }
 }

@@ -9,7 +9,7 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Readers;
 
 /// <summary>Reads a fault of a situation: which, on what, when, and the values its kind asks for.</summary>
-internal sealed class FaultReader(ReadContext context, StartScope scope)
+internal sealed class FaultReader(ReadContext context, StartScope scope, EachCar each)
 {
     public FaultStart? Read(YamlNode node)
     {
@@ -20,7 +20,7 @@ internal sealed class FaultReader(ReadContext context, StartScope scope)
 
         bool whole = map.Required("fault", "FAULT") & map.Required("on", "[ ITEM ]");
         YamlScalar? fault = map.Scalar("fault");
-        ImmutableArray<YamlScalar> on = map.List("on");
+        ImmutableArray<YamlScalar> on = [.. map.List("on").SelectMany(each.Expand)];
         QuantityRange after = map.NotNegative("after", Dimension.Second, new(0, 0, UnitTable.SiOf(Dimension.Second)));
         double chance = map.Share("chance", 1);
         if (!whole || fault is null || on.Length == 0)

@@ -18,21 +18,21 @@ internal sealed class ItemBodies
     /// <summary>Items with their ends not yet split, so that a road number reads only what it changes.</summary>
     private readonly ImmutableDictionary<string, Item> _unsplit;
 
-    public ItemBodies(IEnumerable<YamlEntry> entries, IEnumerable<YamlEntry> assemblies, ReadContext context)
+    /// <param name="entries">The items as written.</param>
+    /// <param name="assemblies">What they may use.</param>
+    /// <param name="used">Takes the names of assemblies that are used.</param>
+    /// <param name="context">Takes findings and names.</param>
+    public ItemBodies(IEnumerable<YamlEntry> entries, ImmutableDictionary<string, Assembly> assemblies, ISet<string> used, ReadContext context)
     {
         _written = entries.ToImmutableDictionary(e => e.Name, StringComparer.Ordinal);
-        _assemblies = AssemblyReader.ReadAll(assemblies, context);
+        _assemblies = assemblies;
         Kinds = context.Kinds;
         AssemblyExpander expander = new(_assemblies, new(context.Found.Limits, 1), context);
         Dictionary<YamlEntry, Expansion> uses = new(ReferenceEqualityComparer.Instance);
         _class = expander.Expand(InOrder(_written.Values), [], uses);
         _uses = ImmutableDictionary.CreateRange<YamlEntry, Expansion>(ReferenceEqualityComparer.Instance, uses);
         _unsplit = _class.Items.Values.Select(e => Read(e, context)).OfType<Item>().ToImmutableDictionary(i => i.Name, StringComparer.Ordinal);
-        foreach (Assembly unused in _assemblies.Values.Where(a => !expander.Used.Contains(a.Name)))
-        {
-            context.AddMissing(BookMessages.UnusedAssembly(unused.Span, unused.Name));
-        }
-
+        used.UnionWith(expander.Used);
         Items = Split(_unsplit, _class, context);
     }
 

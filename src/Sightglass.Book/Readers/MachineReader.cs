@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
@@ -30,9 +31,24 @@ internal static class MachineReader
 
         map.Required("faces", "front");
         Side faces = map.Choice("faces", "front", "rear") == "rear" ? Side.Rear : Side.Front;
-        CouplingEnd end = new(entry.Name, entry.Key.Span, faces, map.Names("items", NameUse.Item));
+        CouplingEnd end = new(entry.Name, entry.Key.Span, faces, map.Names("items", NameUse.Item)) { Joins = Joins(map.Take("joins"), context) };
         map.Finish();
         return end;
+    }
+
+    private static ImmutableSortedDictionary<string, (string Item, Span Span)> Joins(YamlNode? node, ReadContext context)
+    {
+        var joins = ImmutableSortedDictionary.CreateBuilder<string, (string Item, Span Span)>(StringComparer.Ordinal);
+        foreach (YamlEntry line in node is not null && MapReader.AsMap(node, "`joins`", context) is { } map ? map.Entries : [])
+        {
+            if (NameRules.Check(line.Key, context) && Values.Scalar(line.Value, $"`{line.Name}`", context) is { } item)
+            {
+                context.Uses(NameUse.Item, item.Value, item.Span);
+                joins[line.Name] = (item.Value, item.Span);
+            }
+        }
+
+        return joins.ToImmutable();
     }
 
     public static Silhouette? ReadSilhouette(YamlEntry entry, ReadContext context)

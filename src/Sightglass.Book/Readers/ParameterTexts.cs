@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
@@ -21,6 +22,10 @@ internal static class ParameterTexts
             _ => new(Span.None) { Text = text },
         };
     }
+
+    /// <summary>The parameters of an item that says nothing of its own.</summary>
+    public static ImmutableSortedDictionary<string, ParameterValue> Defaults(KindSheet kind) =>
+        kind.Parameters.Where(p => p.Default is not null).ToImmutableSortedDictionary(p => p.Name, Default, StringComparer.Ordinal);
 
     public static bool IsWithin(KindParameter p, double si) =>
         !(p.Minimum is { } low && si < Quantity(p, low).Si) && !(p.Maximum is { } high && si > Quantity(p, high).Si);

@@ -34,6 +34,9 @@ internal sealed class ReadContext(Findings found, KindCatalog kinds)
     /// <summary>Notes a name that must be declared somewhere.</summary>
     public void Uses(NameUse use, string name, Span span) => _references.Add(new(use, name, span, Owner));
 
+    /// <summary>A context with the same kinds and findings whose references are kept apart.</summary>
+    public ReadContext Within() => new(found, kinds);
+
     /// <summary>A context with the same kinds whose findings and references are kept apart.</summary>
     public ReadContext Apart(DiagnosticList notes) => new(found.Apart(notes), kinds);
 }

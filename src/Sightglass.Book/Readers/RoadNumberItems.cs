@@ -36,7 +36,7 @@ internal sealed record RoadNumberItems(
         (ImmutableSortedDictionary<string, Item> items, ImmutableHashSet<string> changed) = bodies.ReadFor(number, own, budget);
         foreach (Diagnostic d in notes)
         {
-            context.Found.AddOn(number.Number, d);
+            context.Found.AddOn($"road number {number.Number}", d);
         }
 
         return new(number, items, own.References, changed);

@@ -4,15 +4,9 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Readers;
 
 /// <summary>The sections of all files put together: for each the entries in the order of the files.</summary>
-internal sealed class Sections(ReadContext context)
+/// <param name="contents">What may stand there.</param>
+internal sealed class Sections(SectionList contents, ReadContext context)
 {
-    /// <summary>Keys that may stand once in the whole book.</summary>
-    public static readonly IReadOnlyList<string> Once = ["book", "edition", "notice", "railroad", "length", "width", "walk starts", "shown in"];
-
-    /// <summary>Sections of declared names.</summary>
-    public static readonly IReadOnlyList<string> Named =
-        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "measures", "ends", "road numbers", "silhouettes", "situations"];
-
     private static readonly Dictionary<string, string> s_nouns = new(StringComparer.Ordinal)
     {
         ["places"] = "place",
@@ -28,11 +22,13 @@ internal sealed class Sections(ReadContext context)
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",
+        ["cars"] = "car",
+        ["trains"] = "train",
         ["situations"] = "situation",
     };
 
     private readonly Dictionary<string, YamlEntry> _once = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<YamlEntry>> _named = Named.ToDictionary(n => n, _ => new List<YamlEntry>(), StringComparer.Ordinal);
+    private readonly Dictionary<string, List<YamlEntry>> _named = contents.Named.ToDictionary(n => n, _ => new List<YamlEntry>(), StringComparer.Ordinal);
     private readonly Dictionary<(string Section, string Name), YamlEntry> _first = [];
 
     /// <summary>Elements of all <c>legs</c> lists.</summary>
@@ -48,7 +44,7 @@ internal sealed class Sections(ReadContext context)
     /// <summary>Takes in one document.</summary>
     public void Add(YamlNode document)
     {
-        if (MapReader.AsMap(document, "a file of the book", context) is not { } map)
+        if (MapReader.AsMap(document, contents.Owner, context) is not { } map)
         {
             return;
         }
@@ -63,13 +59,13 @@ internal sealed class Sections(ReadContext context)
             {
                 AddLegs(e.Value);
             }
-            else if (Once.Contains(e.Name))
+            else if (contents.Once.Contains(e.Name))
             {
                 AddOnce(e);
             }
             else if (!context.Found.IsDamagedAround(e.Key.Span))
             {
-                context.Add(BookMessages.UnknownKey(e.Key.Span, e.Name, "the book", [.. Once, .. Named, "legs"]));
+                context.Add(BookMessages.UnknownKey(e.Key.Span, e.Name, contents.Owner == SectionList.Book.Owner ? "the book" : contents.Owner, [.. contents.Once, .. contents.Named, "legs"]));
             }
         }
     }

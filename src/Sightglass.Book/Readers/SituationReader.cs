@@ -8,8 +8,13 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Readers;
 
 /// <summary>Reads a situation. Starting values are checked against the items, which have been read before.</summary>
-internal sealed class SituationReader(ReadContext context, StartScope scope)
+/// <param name="context">Takes findings and names.</param>
+/// <param name="scope">The names it may set.</param>
+/// <param name="vehicles">Of its train.</param>
+internal sealed class SituationReader(ReadContext context, StartScope scope, ImmutableArray<Vehicle> vehicles)
 {
+    private readonly EachCar _each = new(vehicles, scope, context);
+
     public Situation? Read(YamlEntry entry)
     {
         if (MapReader.Of(entry.Value, entry.Key.Span, $"the situation `{entry.Name}`", context) is not { } map)
@@ -23,11 +28,12 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
             Span = entry.Key.Span,
             Text = map.Text("text"),
             RoadNumbers = map.Names("road number", NameUse.RoadNumber),
+            Train = map.Name("train", NameUse.Train),
             Cards = map.Names("cards", NameUse.Card),
             People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
             Answers = Answers(map.Take("answers")),
             Start = Start(map.Take("start")),
-            Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope).Read(n)).OfType<FaultStart>()],
+            Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope, _each).Read(n)).OfType<FaultStart>()],
         };
         map.Finish();
         return situation;
@@ -76,7 +82,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope)
     }
 
     private ImmutableArray<StartValue> Start(YamlNode? node) =>
-        node is not null && MapReader.AsMap(node, "`start`", context) is { } map ? [.. map.Entries.Select(One).OfType<StartValue>()] : [];
+        node is not null && MapReader.AsMap(node, "`start`", context) is { } map ? [.. map.Entries.SelectMany(_each.Expand).Select(One).OfType<StartValue>()] : [];
 
     private StartValue? One(YamlEntry entry)
     {

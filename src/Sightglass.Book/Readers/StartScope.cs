@@ -16,6 +16,20 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 
     public IReadOnlyDictionary<string, Item> Items => items;
 
+    /// <summary>Whether an item has this name, or a quantity of one could have.</summary>
+    public bool Knows(string name)
+    {
+        for (int at = name.IndexOf(Of, StringComparison.Ordinal); at > 0; at = name.IndexOf(Of, at + 1, StringComparison.Ordinal))
+        {
+            if (items.ContainsKey(name[(at + Of.Length)..]))
+            {
+                return true;
+            }
+        }
+
+        return items.ContainsKey(name);
+    }
+
     /// <summary>An item by name, or null; reports a name that is declared nowhere.</summary>
     public Item? Item(string name, Span span, ReadContext context)
     {

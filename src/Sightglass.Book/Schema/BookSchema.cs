@@ -35,6 +35,8 @@ public static class BookSchema
             Key("assemblies", Named(new AssemblySchema(sections).Assembly(), "Groups of parts, written once and used several times.")),
             Key("items", Named(Ref("entry"), "Pieces of equipment by name.")),
             Key("road numbers", new RoadNumberSchema(items).Section()),
+            Key("cars", new TrainSchema(sections, quantities).Cars()),
+            Key("trains", TrainSchema.Trains()),
             Key("situations", Named(new SituationSchema(kinds, quantities).Situation(), "Where worlds start, by name.")),
         ]));
         root["additionalProperties"] = false;

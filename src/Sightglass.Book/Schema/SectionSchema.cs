@@ -18,9 +18,18 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("hazards", Named(Hazard(), "Dangers of places and items.")),
         Key("protections", Named(Protection(), "Protections by name.")),
         Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
-        Key("ends", Named(Map("What can be coupled there.", [Key("faces", Choice(["front", "rear"])), Key("items", Ref("names"))], "faces"), "Ends of the vehicle.")),
+        Key("ends", Ends()),
         Key("silhouettes", Silhouettes()),
     ];
+
+    private static JsonObject Ends() => Named(
+        Map("What can be coupled there.",
+        [
+            Key("faces", Choice(["front", "rear"])),
+            Key("items", Ref("names")),
+            Key("joins", Named(Text("An item, such as a hose."), "Lines that go on into the next vehicle: the same line of both is joined.")),
+        ], "faces"),
+        "Ends of the vehicle.");
 
     private JsonObject Leg() => Map("A way between two places.",
     [

@@ -12,6 +12,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
     [
         Key("text", Text("What has happened, for a person to read.")),
         Key("road number", Ref("names", "A road number of the class, or several: a case draws one of them. One of all where none is given.")),
+        Key("train", Text("The train in which the machine runs; alone where absent.")),
         Key("cards", Ref("names", "The cards that are for it, by their file names without `.card`: where they are tried.")),
         Key("people", List(Person(), "Who is there.")),
         Key("answers", Answers()),

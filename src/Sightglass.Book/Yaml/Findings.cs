@@ -10,7 +10,7 @@ namespace Sightglass.Book.Yaml;
 internal sealed class Findings(DiagnosticList found, YamlLimits limits)
 {
     private readonly HashSet<(string Code, string Path, int Start, string Message)> _seen = [];
-    private readonly HashSet<(string Code, string Path, int Start, string Message)> _seenOnRoadNumbers = [];
+    private readonly HashSet<(string Code, string Path, int Start, string Message)> _seenOnVariants = [];
     private readonly HashSet<(SourceText Source, int Line)> _damaged = [];
     private readonly HashSet<SourceText> _damagedFiles = [];
     private int _compared;
@@ -52,13 +52,13 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         return all;
     }
 
-    /// <summary>Adds a finding that shows only on a road number, unless the class has it too.</summary>
-    public void AddOn(string roadNumber, Diagnostic d)
+    /// <summary>Adds a finding that shows only on a variant of the class, such as a road number, unless the class has it too.</summary>
+    public void AddOn(string variant, Diagnostic d)
     {
         (string Code, string Path, int Start, string Message) key = KeyOf(d);
-        if (!_seen.Contains(key) && _seenOnRoadNumbers.Add(key))
+        if (!_seen.Contains(key) && _seenOnVariants.Add(key))
         {
-            Add(d with { Message = $"{d.Message} (road number {roadNumber})" });
+            Add(d with { Message = $"{d.Message} ({variant})" });
         }
     }
 

@@ -26,6 +26,9 @@ public sealed record YamlLimits
     /// <summary>Items of all road numbers together: each road number with modifications is read and checked as a whole.</summary>
     public int ItemsOfRoadNumbers { get; init; } = 200_000;
 
+    /// <summary>Vehicles of one train.</summary>
+    public int Vehicles { get; init; } = 250;
+
     /// <summary>Names looked at for 'did you mean'; findings after that come without it.</summary>
     public int NamesCompared { get; init; } = 100_000;
 

@@ -58,14 +58,24 @@ internal sealed class BookInspection
     private static (ImmutableArray<Card> Cards, DiagnosticList Found) ReadCards(ClassBook book)
     {
         DiagnosticList found = [];
-        CardNames names = new(book, EnglishForms.Language);
-        ImmutableArray<Card> cards = [.. book.CardTexts.Select(t => CardReader.Read(t, names, found)).OfType<Card>()];
-        foreach (Card card in cards)
+        Dictionary<string, CardNames> byTrain = new(StringComparer.Ordinal);
+        List<Card> cards = [];
+        foreach (SourceText text in book.CardTexts)
         {
-            CardLint.Check(card, names, found);
+            string train = book.TrainOf(text) ?? "";
+            if (!byTrain.TryGetValue(train, out CardNames? names))
+            {
+                byTrain[train] = names = new(train.Length == 0 ? book : book.Coupled(train), EnglishForms.Language);
+            }
+
+            if (CardReader.Read(text, names, found) is { } card)
+            {
+                cards.Add(card);
+                CardLint.Check(card, names, found);
+            }
         }
 
-        return (cards, found);
+        return ([.. cards], found);
     }
 
     private void ReadSituations(ClassBook book)

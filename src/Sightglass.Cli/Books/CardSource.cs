@@ -50,7 +50,7 @@ internal static class CardSource
         || string.Equals(text.Path, named.Replace('\\', '/'), StringComparison.Ordinal)
         || string.Equals(TitleOf(text, book), named, StringComparison.OrdinalIgnoreCase);
 
-    private static string TitleOf(SourceText text, ClassBook book) => CardReader.Read(text, book, [])?.Title ?? FileName(text.Path);
+    private static string TitleOf(SourceText text, ClassBook book) => CardReader.Read(text, book.For(text), [])?.Title ?? FileName(text.Path);
 
     private static string FileName(string path) => Path.GetFileNameWithoutExtension(path);
 }

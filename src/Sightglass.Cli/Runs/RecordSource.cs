@@ -26,7 +26,7 @@ internal static class RecordSource
         }
 
         RecordHeader header = record.Header;
-        if (inspection.Fleet.For(header.Start.RoadNumber) is null
+        if (inspection.Fleet.For(header.Start.RoadNumber, null) is null
             || (header.Start.Situation is { } situation && !inspection.Book!.Situations.ContainsKey(situation)))
         {
             error.WriteLine($"The record is of `{header.Book}`, {header.Start.RoadNumber} in `{header.Start.Situation}`, which this book does not have; name its book by --book.");

@@ -59,7 +59,7 @@ internal sealed record SavedRun(int Format, string Book, string BookHash, string
             return null;
         }
 
-        if (inspection.Fleet.For(saved.RoadNumber) is null || !inspection.Book!.Situations.ContainsKey(saved.Situation))
+        if (inspection.Fleet.For(saved.RoadNumber, null) is null || !inspection.Book!.Situations.ContainsKey(saved.Situation))
         {
             error.WriteLine($"The run is of `{saved.Book}`, {saved.RoadNumber} in `{saved.Situation}`, which this book does not have; name its book by --book.");
             return null;

@@ -27,6 +27,10 @@ internal static class SituationChoice
         return [.. named.Select(n => book.Situations[n])];
     }
 
+    /// <summary>The train in whose names a card is read: that of the first situation named, or that of the situations it is for.</summary>
+    public static string? TrainOf(ClassBook book, SourceText card, IReadOnlyList<string> named) =>
+        named.Count > 0 ? book.Situations.GetValueOrDefault(named[0])?.Train : book.TrainOf(card);
+
     /// <summary>The situations that are said to be for a card.</summary>
     public static IReadOnlyList<Situation> For(ClassBook book, SourceText card)
     {

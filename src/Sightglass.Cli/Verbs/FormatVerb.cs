@@ -68,7 +68,7 @@ internal sealed class FormatVerb : BookVerb
         foreach (string file in files)
         {
             SourceText text = new(file.Replace('\\', '/'), File.ReadAllText(file));
-            if (CardReader.Read(text, inspection.Book!, found) is not { } card || card.Elements.OfType<CardElement.Unread>().Any())
+            if (CardReader.Read(text, inspection.Book!.For(text), found) is not { } card || card.Elements.OfType<CardElement.Unread>().Any())
             {
                 continue;
             }

@@ -132,7 +132,7 @@ internal sealed class RunVerb : BookVerb
     private Task<int> Repeat(ParseResult line, BookInspection inspection, SessionRecord record)
     {
         SessionStart start = record.Header.Start;
-        Plan plan = inspection.Fleet.For(start.RoadNumber)!;
+        Plan plan = inspection.Fleet.For(start.RoadNumber, start.Situation is { } of ? inspection.Book!.Situations[of].Train : null)!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling)
         {
@@ -151,7 +151,7 @@ internal sealed class RunVerb : BookVerb
 
     private Task<int> TakeUp(ParseResult line, BookInspection inspection, SavedRun saved)
     {
-        Plan plan = inspection.Fleet.For(saved.RoadNumber)!;
+        Plan plan = inspection.Fleet.For(saved.RoadNumber, inspection.Book!.Situations[saved.Situation].Train)!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling || CardFor(line, plan, saved.Card, found) is not { } card)
         {
@@ -186,7 +186,7 @@ internal sealed class RunVerb : BookVerb
 
     private Task<int> Run(ParseResult line, BookInspection inspection, Situation situation)
     {
-        Plan plan = inspection.Fleet.For(NumberFor(line, inspection.Book!, situation))!;
+        Plan plan = inspection.Fleet.For(NumberFor(line, inspection.Book!, situation), situation.Train)!;
         DiagnosticList found = [];
         if (Sampling(line, plan, found) is not { } sampling)
         {

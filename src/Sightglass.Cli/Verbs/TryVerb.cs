@@ -93,22 +93,23 @@ internal sealed class TryVerb : BookVerb
         }
 
         DiagnosticList found = [];
-        return CardReader.Read(text, book, found) is { HasErrors: false } card
-            ? Try(line, inspection, card, text, stop)
+        string? train = SituationChoice.TrainOf(book, text, line.GetValue(_situations)!);
+        return CardReader.Read(text, train is null ? book : book.Coupled(train), found) is { HasErrors: false } card
+            ? Try(line, inspection, card, text, train, stop)
             : Refuse(line, folder, found);
     }
 
-    private int Try(ParseResult line, BookInspection inspection, Card card, SourceText text, CancellationToken stop)
+    private int Try(ParseResult line, BookInspection inspection, Card card, SourceText text, string? train, CancellationToken stop)
     {
         DiagnosticList found = [];
-        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.Fleet.Class!, card, found);
+        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.Fleet.MachineOf(null, train)!, card, found);
         if (found.HasErrors)
         {
             return Refuse(line, inspection.Folder, found);
         }
 
         TextWriter error = line.InvocationConfiguration.Error;
-        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => SituationChoice.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
+        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => s.Train == train && SituationChoice.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
         {
             return ExitCode.WrongUse;
         }

@@ -4,15 +4,18 @@ using Sightglass.Book.Model;
 
 namespace Sightglass.Plant.Plans;
 
-/// <summary>The plans of a class: of the machine as described, and of every road number on which something differs. Numbers without modifications are the class's machine.</summary>
+/// <summary>
+/// The plans of a class: of the machine as described, of every road number on which something differs, alone and in each train. Numbers without modifications are
+/// the class's machine.
+/// </summary>
 public sealed class Fleet
 {
-    private readonly ConcurrentDictionary<string, Plan> _plans = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string RoadNumber, string Train), Plan> _plans = new();
 
     /// <summary>The plan of the class itself; null until it was compiled without errors.</summary>
-    public Plan? Class => _plans.GetValueOrDefault("");
+    public Plan? Class => _plans.GetValueOrDefault(("", ""));
 
-    /// <summary>Compiles every plan of a book. Null where one has errors; all of them are in <paramref name="found"/>.</summary>
+    /// <summary>Compiles the plans of a book: of the class, of its road numbers, of its trains. Null where one has errors; all of them are in <paramref name="found"/>.</summary>
     public static Fleet? Compile(ClassBook book, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -23,31 +26,45 @@ public sealed class Fleet
             fleet.Add(book.For(number.Number), found);
         }
 
+        foreach (Train train in book.Trains.Values.Where(_ => !found.HasErrors).OrderBy(t => t.Span))
+        {
+            fleet.Add(book.Coupled(train.Name), found);
+        }
+
         return found.HasErrors ? null : fleet;
     }
 
-    /// <summary>Compiles the class, or the book as changed for a road number. Fits as a check of the book, which is made for all of them.</summary>
+    /// <summary>Compiles the class, or the book as changed for a road number or coupled in a train. Fits as a check of the book, which is made for all of them and for its cars.</summary>
     public void Add(ClassBook variant, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(variant);
-        if (PlanCompiler.Compile(variant, found) is { } plan)
+        if (PlanCompiler.Compile(variant, found) is { } plan && variant.CarClass is null)
         {
-            _plans[variant.RoadNumberInUse ?? ""] = plan;
+            _plans[(variant.RoadNumberInUse ?? "", variant.TrainInUse ?? "")] = plan;
         }
     }
 
-    /// <summary>The plan that a road number shares with all that do not differ from it; null where it has errors.</summary>
+    /// <summary>The plan that a road number shares with all that do not differ from it, in the train of a situation; null where it has errors.</summary>
     /// <param name="roadNumber">Null for the class.</param>
-    public Plan? MachineOf(string? roadNumber) => IsModified(roadNumber) ? _plans.GetValueOrDefault(roadNumber!) : Class;
+    /// <param name="train">Null for the machine alone.</param>
+    public Plan? MachineOf(string? roadNumber, string? train) => Find(IsModified(roadNumber) ? roadNumber! : "", train ?? "");
 
-    /// <summary>The plan of a road number under its own name; null where it has errors or is not in the book.</summary>
+    /// <summary>The plan of a road number under its own name, in the train of a situation; null where it has errors or is not in the book.</summary>
     /// <param name="roadNumber">Null for the class.</param>
-    public Plan? For(string? roadNumber)
+    /// <param name="train">Null for the machine alone.</param>
+    public Plan? For(string? roadNumber, string? train) => Find(roadNumber ?? "", train ?? "");
+
+    private Plan? Find(string roadNumber, string train)
     {
-        if (!_plans.TryGetValue(roadNumber ?? "", out Plan? plan) && roadNumber is not null && Class?.Book.RoadNumbers.ContainsKey(roadNumber) == true)
+        if (!_plans.TryGetValue((roadNumber, train), out Plan? plan) && Class?.Book is { } book && (roadNumber.Length == 0 || book.RoadNumbers.ContainsKey(roadNumber)))
         {
-            Add(Class.Book.For(roadNumber), []);
-            plan = _plans.GetValueOrDefault(roadNumber);
+            ClassBook machine = roadNumber.Length == 0 ? book : book.For(roadNumber);
+            if (train.Length == 0 || book.Trains.ContainsKey(train))
+            {
+                Add(train.Length == 0 ? machine : machine.Coupled(train), []);
+            }
+
+            plan = _plans.GetValueOrDefault((roadNumber, train));
         }
 
         return plan;

@@ -288,6 +288,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         _ties.Steers.Add(binding.Network);
     }
 
-    /// <summary>Reads a formula of the book in this plan's names; null after an error.</summary>
-    public Formula? Read(string text, Span span, FormulaKind expected) => FormulaParser.Parse(text, span, Scope, Found, expected);
+    /// <summary>Reads a formula of the book in the names of the vehicle that says it; null after an error.</summary>
+    public Formula? Read(string text, Span span, FormulaKind expected, Vehicle vehicle) =>
+        FormulaParser.Parse(text, span, VehicleScope.Of(vehicle, Scope), Found, expected);
 }

@@ -29,8 +29,8 @@ public static class PlanCompiler
         Pass(builder, (kind, item) => kind.Connect(builder, item));
         ImmutableSortedDictionary<string, Signal> facts = Facts(book, builder);
         Pass(builder, (kind, item) => kind.Indicate(builder, item));
-        ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan)));
-        ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan)));
+        ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan, s.Vehicle)));
+        ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan, h.Vehicle)));
         ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);
         if (found.Count(d => d.Severity == Severity.Error) > errorsBefore)
         {
@@ -70,7 +70,7 @@ public static class PlanCompiler
     /// <summary>In the order of the author's files, not of names: a name changed everywhere changes no bit of a result.</summary>
     private static void Pass(PlanBuilder builder, Action<KindBuilder, Item> build)
     {
-        foreach (Item item in builder.Book.Items.Values.OrderBy(i => i.Span))
+        foreach (Item item in builder.Book.ItemsInOrder)
         {
             if (KindLibrary.Find(item.Kind.Name) is { } kind)
             {
@@ -84,14 +84,14 @@ public static class PlanCompiler
     private static ImmutableSortedDictionary<string, Signal> Facts(ClassBook book, PlanBuilder builder)
     {
         SortedDictionary<string, Signal> done = new(StringComparer.Ordinal);
-        List<Fact> left = [.. book.Facts.Values];
+        List<Fact> left = [.. book.FactsInOrder];
         while (left.Count > 0)
         {
             int before = left.Count;
             left.RemoveAll(fact => TryFact(fact, builder, done));
             if (left.Count == before)
             {
-                left.ForEach(fact => builder.Read(fact.Formula, fact.FormulaSpan, FormulaKind.Condition));
+                left.ForEach(fact => builder.Read(fact.Formula, fact.FormulaSpan, FormulaKind.Condition, fact.Vehicle));
                 break;
             }
         }
@@ -102,7 +102,7 @@ public static class PlanCompiler
     private static bool TryFact(Fact fact, PlanBuilder builder, SortedDictionary<string, Signal> done)
     {
         DiagnosticList tried = new();
-        if (FormulaParser.Parse(fact.Formula, fact.FormulaSpan, new TrialScope(builder.Scope), tried, FormulaKind.Condition) is not { } formula)
+        if (FormulaParser.Parse(fact.Formula, fact.FormulaSpan, new TrialScope(VehicleScope.Of(fact.Vehicle, builder.Scope)), tried, FormulaKind.Condition) is not { } formula)
         {
             return false;
         }
@@ -128,12 +128,12 @@ public static class PlanCompiler
         return done.ToImmutableSortedDictionary(StringComparer.Ordinal);
     }
 
-    private static ImmutableSortedDictionary<string, Signal> Conditions(PlanBuilder builder, IEnumerable<(string Name, string? Formula, Span Span)> rows)
+    private static ImmutableSortedDictionary<string, Signal> Conditions(PlanBuilder builder, IEnumerable<(string Name, string? Formula, Span Span, Vehicle Vehicle)> rows)
     {
         SortedDictionary<string, Signal> done = new(StringComparer.Ordinal);
-        foreach ((string name, string? text, Span span) in rows)
+        foreach ((string name, string? text, Span span, Vehicle vehicle) in rows)
         {
-            if (text is not null && builder.Read(text, span, FormulaKind.Condition) is { } formula)
+            if (text is not null && builder.Read(text, span, FormulaKind.Condition, vehicle) is { } formula)
             {
                 done[name] = new FormulaSignal(formula);
             }

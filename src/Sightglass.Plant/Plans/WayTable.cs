@@ -18,7 +18,7 @@ public sealed class WayTable
     public WayTable(ClassBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        Places = [.. book.Places.Values.OrderBy(p => p.Span)];
+        Places = [.. book.PlacesInOrder];
         int n = Places.Length;
         _seconds = new double[n, n];
         _next = new int[n, n];

@@ -41,6 +41,13 @@ public sealed class BookShelf
         return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
     }
 
-    /// <summary>The plan of a road number, or of the first where it is unknown.</summary>
-    public Plan PlanOf(string? roadNumber) => (Book.RoadNumbers.IsEmpty ? _fleet.Class : _fleet.For(roadNumber is { Length: > 0 } ? roadNumber : RoadNumbers[0]) ?? _fleet.For(RoadNumbers[0]))!;
+    /// <summary>The plan of a road number alone, or of the first where it is unknown.</summary>
+    public Plan PlanOf(string? roadNumber) => PlanOf(roadNumber, null);
+
+    /// <summary>The plan of a start: of its road number, in the train of its situation.</summary>
+    public Plan PlanOf(SessionStart start) => PlanOf(start.RoadNumber, start.Situation is { } name ? Book.Situations.GetValueOrDefault(name)?.Train : null);
+
+    private Plan PlanOf(string? roadNumber, string? train) => (Book.RoadNumbers.IsEmpty
+        ? _fleet.For(null, train)
+        : _fleet.For(roadNumber is { Length: > 0 } ? roadNumber : RoadNumbers[0], train) ?? _fleet.For(RoadNumbers[0], train))!;
 }

@@ -16,9 +16,7 @@ internal static class GaugeChoice
     {
         ClassBook book = plan.Book;
         Item[] tanks = [.. book.Items.Values.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
-        IEnumerable<Item> gauges = book.Items.Values
-            .Where(i => i.Reading is not null && i.Kind.Symbol == "gauge" && plan.Items[i.Name].Shown is not null)
-            .OrderBy(i => i.Span);
+        IEnumerable<Item> gauges = book.ItemsInOrder.Where(i => i.Reading is not null && i.Kind.Symbol == "gauge" && plan.Items[i.Name].Shown is not null);
         List<LiveGauge> chosen = [.. gauges.Take(Most).Select(g => Gauge(plan, g, tanks))];
         if (chosen.Count == 0)
         {

@@ -47,7 +47,7 @@ public sealed class MachineRoom : IDisposable
         {
             DiagnosticList found = new();
             LiveSession old = Session;
-            if (LiveSession.Begin(Shelf.PlanOf(start.RoadNumber), start, _clock, null, found) is not { } tried)
+            if (LiveSession.Begin(Shelf.PlanOf(start), start, _clock, null, found) is not { } tried)
             {
                 return string.Join("; ", found.Select(d => d.Told));
             }
@@ -56,7 +56,7 @@ public sealed class MachineRoom : IDisposable
             old.Changed -= Tell;
             old.Close();
             old.Dispose();
-            Session = LiveSession.Begin(Shelf.PlanOf(start.RoadNumber), start, _clock, NewRecord(start), found)!;
+            Session = LiveSession.Begin(Shelf.PlanOf(start), start, _clock, NewRecord(start), found)!;
             Session.Changed += Tell;
             WasRestored = false;
         }
@@ -77,7 +77,7 @@ public sealed class MachineRoom : IDisposable
         foreach (Book.Model.Situation situation in Shelf.Situations)
         {
             SessionStart start = new(situation.RoadNumbers.FirstOrDefault() ?? Shelf.RoadNumbers[0], situation.Name, 1, 0);
-            using LiveSession? tried = LiveSession.Begin(Shelf.PlanOf(start.RoadNumber), start, _clock, null, found);
+            using LiveSession? tried = LiveSession.Begin(Shelf.PlanOf(start), start, _clock, null, found);
             if (tried is not null)
             {
                 return LiveSession.Begin(tried.Plan, start, _clock, NewRecord(start), found)!;
@@ -85,7 +85,7 @@ public sealed class MachineRoom : IDisposable
         }
 
         SessionStart bare = new(Shelf.RoadNumbers[0], null, 1, 0);
-        return LiveSession.Begin(Shelf.PlanOf(bare.RoadNumber), bare, _clock, NewRecord(bare), found)!;
+        return LiveSession.Begin(Shelf.PlanOf(bare), bare, _clock, NewRecord(bare), found)!;
     }
 
     private LiveSession? Restored()
@@ -97,7 +97,7 @@ public sealed class MachineRoom : IDisposable
 
         DiagnosticList found = new();
         bool fits = record!.Header.BookHash == Shelf.Hash && record.Lines.All(l => l.Hash is null);
-        LiveSession? session = fits ? LiveSession.Restore(Shelf.PlanOf(record.Header.Start.RoadNumber), record, _clock, file, found) : null;
+        LiveSession? session = fits ? LiveSession.Restore(Shelf.PlanOf(record.Header.Start), record, _clock, file, found) : null;
         if (session is null)
         {
             file.Dispose();

@@ -16,7 +16,7 @@ internal sealed class HazardTable
     public HazardTable(Plan plan)
     {
         ClassBook book = plan.Book;
-        All = [.. book.Hazards.Values.OrderBy(h => h.Span.Path, StringComparer.Ordinal).ThenBy(h => h.Span.Start).Select((h, i) => Entry(plan, h, i))];
+        All = [.. book.HazardsInOrder.Select((h, i) => Entry(plan, h, i))];
         ImmutableArray<HazardEntry> met = [.. All.Where(h => h.IsCritical || h.Margin is null || plan.Knows(h.Margin))];
         _atPlace = [.. plan.Ways.Places.Select(p => met.Where(h => !h.Hazard.OnTouch && h.Hazard.Places.Contains(p.Name)).ToImmutableArray())];
         _onItem = met.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());

@@ -30,7 +30,7 @@ public sealed class GaugeKind : KindBuilder
             return;
         }
 
-        if (plan.Read(text, item.Reading.Span, FormulaKind.Value(item.Reading.Unit.Dimension)) is { } formula)
+        if (plan.Read(text, item.Reading.Span, FormulaKind.Value(item.Reading.Unit.Dimension), item.Vehicle) is { } formula)
         {
             plan.ShowOn(item, new FormulaSignal(formula));
         }

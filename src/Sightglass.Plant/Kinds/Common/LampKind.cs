@@ -24,7 +24,7 @@ public sealed class LampKind : KindBuilder
     public override void Indicate(PlanBuilder plan, Item item)
     {
         if (item.Parameters.TryGetValue("lit when", out ParameterValue? value)
-            && plan.Read(value.Text, value.Span, FormulaKind.Condition) is { } formula)
+            && plan.Read(value.Text, value.Span, FormulaKind.Condition, item.Vehicle) is { } formula)
         {
             plan.Update(plan.PlanOf(item) with { Lit = new FormulaSignal(formula) });
         }

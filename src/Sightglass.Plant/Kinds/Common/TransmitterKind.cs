@@ -40,7 +40,7 @@ public sealed class TransmitterKind : KindBuilder
     public override void Indicate(PlanBuilder plan, Item item)
     {
         if (!item.Parameters.TryGetValue("sends", out ParameterValue? value)
-            || plan.Read(value.Text, value.Span, FormulaKind.Value(Dimension.One)) is not { } formula)
+            || plan.Read(value.Text, value.Span, FormulaKind.Value(Dimension.One), item.Vehicle) is not { } formula)
         {
             return;
         }

@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>Vehicles coupled in order, from the head of the train. One of them is the machine that the book is about.</summary>
+public sealed record Train(string Name, Span Span, string Text, ImmutableArray<TrainVehicle> Vehicles);
