@@ -26,6 +26,7 @@ internal static class AllKinds
         new ReservoirKind(),
         new AirLineKind(),
         new HoseKind(),
+        new HoseCouplingKind(),
         new CompressorKind(),
         new AirDryerKind(),
         new GovernorKind(),

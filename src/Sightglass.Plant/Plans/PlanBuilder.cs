@@ -71,7 +71,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     public int NetworkOf(Item store, Fluid fluid)
     {
         ArgumentNullException.ThrowIfNull(store);
-        StoreGroup group = _groups.Of(store.System, fluid);
+        StoreGroup group = _groups.Of(store, fluid);
         if (!_networkOf.TryGetValue(group, out int index))
         {
             index = _networks.Count;

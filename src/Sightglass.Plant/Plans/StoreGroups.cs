@@ -4,7 +4,7 @@ using Sightglass.Plant.Kinds;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>
-/// Which stores are worked out together in one network: those of one system, and across systems those that one item names: both ends of a path, what a valve follows or
+/// Which stores are worked out together in one network: those of one system of a vehicle, and across systems and vehicles those that one item names: both ends of a path, what a valve follows or
 /// senses, what holds a spring back. Two fluids never share a network, whatever names them.
 /// </summary>
 internal sealed class StoreGroups
@@ -20,9 +20,10 @@ internal sealed class StoreGroups
     }
 
     /// <summary>The group of a store; the same for all that are worked out with it.</summary>
-    public StoreGroup Of(string? system, Fluid fluid)
+    public StoreGroup Of(Item store, Fluid fluid) => Root(new(store.Vehicle.Name, store.System ?? "", fluid));
+
+    private StoreGroup Root(StoreGroup group)
     {
-        StoreGroup group = new(system ?? "", fluid);
         while (_joinedTo.TryGetValue(group, out StoreGroup before))
         {
             group = before;
@@ -42,10 +43,10 @@ internal sealed class StoreGroups
                 continue;
             }
 
-            StoreGroup group = Of(store.System, fluid);
-            if (!first.TryAdd(fluid, group) && group != Of(first[fluid].System, fluid))
+            StoreGroup group = Of(store, fluid);
+            if (!first.TryAdd(fluid, group) && group != Root(first[fluid]))
             {
-                _joinedTo[group] = Of(first[fluid].System, fluid);
+                _joinedTo[group] = Root(first[fluid]);
             }
         }
     }

@@ -1,3 +1,4 @@
+using Sightglass.World.Records;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;

@@ -24,6 +24,7 @@ public partial class BookGuideTests
         Assert.Equal("Sandpiper", book!.Title);
         Assert.Equal(0.02, book.For("4107").Items["sight glass, right"].Reading!.Resolution, 1e-12);
         Assert.NotNull(PlanCompiler.Compile(book, found));
+        Assert.NotNull(PlanCompiler.Compile(book.Coupled("local"), found));
         Assert.Empty(found);
     }
 
@@ -33,7 +34,7 @@ public partial class BookGuideTests
         string all = string.Concat(Examples().Select(e => e.Text));
         string[] sections =
         [
-            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "measures", "ends", "road numbers", "silhouettes", "situations",
+            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "measures", "ends", "road numbers", "silhouettes", "cars", "trains", "situations",
         ];
         Assert.All(sections, s => Assert.Contains($"{s}:", all, StringComparison.Ordinal));
     }

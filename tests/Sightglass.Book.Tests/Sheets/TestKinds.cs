@@ -13,7 +13,7 @@ internal static class TestKinds
 
     private static readonly KindFault s_stuck = new("stuck", "Stays where it is.", []);
 
-    public static KindCatalog Catalog { get; } = new([.. Stores(), .. Paths(), .. Others()]);
+    public static KindCatalog Catalog { get; } = new([.. Stores(), .. Couplings(), .. Paths(), .. Others()]);
 
     private static IEnumerable<KindSheet> Stores()
     {
@@ -58,6 +58,13 @@ internal static class TestKinds
             Parameters = [new("volume", ParameterType.Quantity, Dimension.Volume, "Inside.", Required: true, Minimum: "1 mL")],
             Quantities = [new("pressure", Dimension.Pressure, "Pressure."), new("air", Dimension.One, "Share of air.")],
         };
+    }
+
+    /// <summary>What is coupled from one vehicle to the next, and by what.</summary>
+    private static IEnumerable<KindSheet> Couplings()
+    {
+        yield return new() { Name = "plug", Purpose = "Goes on into the next vehicle.", Role = KindRole.Store, CoupledBy = "plug coupling" };
+        yield return Path("plug coupling", [], ["parted", "coupled"]);
     }
 
     private static KindParameter Length(string name, Dimension dimension) =>

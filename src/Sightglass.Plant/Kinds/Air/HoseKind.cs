@@ -23,6 +23,7 @@ public sealed class HoseKind : KindBuilder
         Medium = "brake",
         Role = KindRole.Store,
         Symbol = "line",
+        CoupledBy = "hose coupling",
         Parameters =
         [
             Parameter.Needed("length", Dimension.Metre, "Of the hose with its coupling head.", "1 cm", "20 m"),

@@ -67,7 +67,7 @@ public sealed class RelayKind : KindBuilder
     }
 
     private static Formula? Condition(PlanBuilder plan, Item item, string parameter) =>
-        item.Parameters.TryGetValue(parameter, out ParameterValue? value) ? plan.Read(value.Text, value.Span, FormulaKind.Condition) : null;
+        item.Parameters.TryGetValue(parameter, out ParameterValue? value) ? plan.Read(value.Text, value.Span, FormulaKind.Condition, item.Vehicle) : null;
 
     /// <summary>Whose steps land on its moments; any, where it looks at controls and other relays only. Null after an error.</summary>
     private static int? NetworkOf(PlanBuilder plan, Item item, Formula picks, Formula drops)

@@ -1,0 +1,64 @@
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Network.Laws.Gas;
+using Sightglass.Plant.Kinds.Paths;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Kinds.Air;
+
+/// <summary>The heads of two hoses, locked into each other or parted. A train makes one for every line that two of its vehicles have in common.</summary>
+public sealed class HoseCouplingKind : KindBuilder
+{
+    public override KindSheet Sheet { get; } = new()
+    {
+        Name = "hose coupling",
+        Purpose = "Joins the hoses of two vehicles: coupled, air passes from one to the other; parted, both heads are open.",
+        Details = """
+            Coupled, an orifice between the hoses as wide as the narrower of their heads, and both heads shut to the outside. A train has one for every line that the facing
+            ends of two vehicles join; between hoses of one vehicle it can be written as an item. Source: as for the orifice.
+            """,
+        Medium = "brake",
+        Role = KindRole.Path,
+        Symbol = "valve",
+        Positions = ["parted", "coupled"],
+        UsualPosition = "coupled",
+        Quantities = [PathSheet.Flow],
+        Faults =
+        [
+            new("stuck", "The heads do not come apart.", []),
+            new("pulled apart", "They have parted under pressure: the vehicles came apart, or a head slipped.", []),
+        ],
+    };
+
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        Slot position = plan.PositionSlot(item);
+        plan.JamFault(item);
+        Slot apart = plan.Fault(item, "pulled apart", ("", 1))[0];
+        foreach (Item hose in Hoses(plan, item))
+        {
+            plan.DriveHead(hose, s => 1 - Joined(s, position, apart));
+        }
+    }
+
+    public override void Connect(PlanBuilder plan, Item item)
+    {
+        if (Hoses(plan, item) is not [var one, var other])
+        {
+            plan.Found.Error("P026", item.Span, $"`{item.Name}` joins what is no hose", "let `from` and `to` name two items of the kind `hose`");
+            return;
+        }
+
+        Slot position = plan.PositionSlot(item);
+        Slot apart = plan.PlanOf(item).Faults["pulled apart"][0].Slot;
+        double[] law = GasPaths.OfDiameter(Math.Min(Head(one), Head(other)));
+        GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position, apart))]);
+    }
+
+    private static double Joined(ReadOnlySpan<double> slots, Slot position, Slot apart) => slots[position.Index] > 0.5 && slots[apart.Index] < 0.5 ? 1 : 0;
+
+    private static double Head(Item hose) => hose.Find("head diameter") ?? hose.Get("diameter");
+
+    private static Item[] Hoses(PlanBuilder plan, Item item) =>
+        [.. new[] { item.From, item.To }.OfType<PortReference>().Select(e => plan.Book.Items.GetValueOrDefault(e.Item)).OfType<Item>().Where(i => i.Kind.CoupledBy == item.Kind.Name)];
+}
