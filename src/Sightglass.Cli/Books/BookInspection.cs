@@ -42,7 +42,10 @@ internal sealed class BookInspection
             (book, found) =>
             {
                 cards ??= all && !inspection.Found.HasErrors ? Task.Run(() => ReadCards(book)) : null;
-                inspection.Fleet.Add(book, found);
+                if (all || book.TrainInUse is null)
+                {
+                    inspection.Fleet.Add(book, found); // a verb that runs something builds its own train when it asks for it
+                }
             },
         ]);
         if (inspection.Book is { } read && cards is not null)
