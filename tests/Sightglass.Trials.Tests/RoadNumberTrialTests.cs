@@ -157,7 +157,7 @@ public sealed class RoadNumberTrialTests
 
     private static TrialSetup Alone(string cardFile, string situation, string number)
     {
-        Plan plan = Books.CurlewFleet.For(number)!;
+        Plan plan = Books.CurlewFleet.For(number, null)!;
         Card card = CardReader.Read(plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile), plan.Book, [])!;
         return TrialPreparation.Prepare(plan, card, plan.Book.Situations[situation], [])!;
     }

@@ -1,10 +1,10 @@
-using Sightglass.World.Records;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Records;
 
 namespace Sightglass.Web.Live;
 
