@@ -48,5 +48,6 @@ internal sealed class CheckVerb : BookVerb
         Findings.Many(book.Situations.Count, "situation"),
         Findings.Many(inspection.Cards.Length, "card"),
         Findings.Many(book.RoadNumbers.Count, "road number"),
+        .. book.Trains.IsEmpty ? [] : new[] { Findings.Many(book.Cars.Count, "car"), Findings.Many(book.Trains.Count, "train") },
     ]);
 }

@@ -35,9 +35,10 @@ public sealed class HoseCouplingKind : KindBuilder
         Slot position = plan.PositionSlot(item);
         plan.JamFault(item);
         Slot apart = plan.Fault(item, "pulled apart", ("", 1))[0];
+        plan.AddPulse(new($"{item.Name} comes apart.", apart, s => s[apart.Index] > 0.5, position, _ => 0));
         foreach (Item hose in Hoses(plan, item))
         {
-            plan.DriveHead(hose, s => 1 - Joined(s, position, apart));
+            plan.DriveHead(hose, s => 1 - Joined(s, position));
         }
     }
 
@@ -50,12 +51,11 @@ public sealed class HoseCouplingKind : KindBuilder
         }
 
         Slot position = plan.PositionSlot(item);
-        Slot apart = plan.PlanOf(item).Faults["pulled apart"][0].Slot;
         double[] law = GasPaths.OfDiameter(Math.Min(Head(one), Head(other)));
-        GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position, apart))]);
+        GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position))]);
     }
 
-    private static double Joined(ReadOnlySpan<double> slots, Slot position, Slot apart) => slots[position.Index] > 0.5 && slots[apart.Index] < 0.5 ? 1 : 0;
+    private static double Joined(ReadOnlySpan<double> slots, Slot position) => slots[position.Index] > 0.5 ? 1 : 0;
 
     private static double Head(Item hose) => hose.Find("head diameter") ?? hose.Get("diameter");
 
