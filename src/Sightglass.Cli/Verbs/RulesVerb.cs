@@ -88,7 +88,7 @@ internal sealed class RulesVerb : BookVerb
             rules.Add(read);
         }
 
-        return Hold(line, inspection, inspection.Fleet.For(number)!, rules);
+        return Hold(line, inspection, inspection.Fleet.For(number, line.GetValue(_run) is { } run ? inspection.Book!.Situations.GetValueOrDefault(run)?.Train : null)!, rules);
     }
 
     private Task<int> Hold(ParseResult line, BookInspection inspection, Plan plan, IReadOnlyList<RuleSet> rules)

@@ -41,6 +41,7 @@ public sealed partial class Plan
             Starts = Starts,
             Readings = Readings,
             Facts = Facts,
+            Measures = Measures,
             Signs = Signs,
             Hazards = Hazards,
             Ways = Ways,
