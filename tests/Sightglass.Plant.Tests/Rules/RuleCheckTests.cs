@@ -92,7 +92,7 @@ public sealed class RuleCheckTests
         DiagnosticList found = [];
         ClassBook book = BookReader.Read([new SourceText("book.yaml", Plants.Head + Items + Measures + Numbers)], [], KindLibrary.Catalog, found)!;
         Fleet fleet = Fleet.Compile(book, found)!;
-        Assert.Equal([RuleVerdict.Kept, RuleVerdict.NotKept], new[] { "1", "2" }.Select(n => RuleCheck.Of(RuleBinding.Of(Set(), fleet.For(n)!, []))[0].Verdict));
+        Assert.Equal([RuleVerdict.Kept, RuleVerdict.NotKept], new[] { "1", "2" }.Select(n => RuleCheck.Of(RuleBinding.Of(Set(), fleet.For(n, null)!, []))[0].Verdict));
     }
 
     /// <summary>The engine knows no name of a book: with every name changed the verdicts and numbers stay.</summary>
