@@ -18,6 +18,7 @@ public sealed class RelayTests
           overspeed: { kind: switch, who: [hand], places: [cab] }
           handle: { kind: handle, positions: [release, suppression, emergency], who: [hand], places: [cab] }
           penalty: { kind: relay, picks up when: on of overspeed, drops when: suppression of handle and not on of overspeed }
+          late: { kind: relay, picks up when: on of overspeed, drops when: not on of overspeed, after: 5 s }
           low air: { kind: relay, picks up when: pressure of reservoir < 60 psi, drops when: pressure of reservoir > 90 psi }
           knockdown: { kind: relay, picks up when: picked up of penalty or picked up of low air, drops when: release of handle and not picked up of penalty and not picked up of low air }
           bleeder: { kind: actuated valve, from: reservoir, to: outside, opened by: penalty, diameter: 1 mm }
@@ -49,6 +50,21 @@ public sealed class RelayTests
         Assert.Equal(1, rig.At(15, "told of knockdown"));
         rig.Do(16, "handle", "release");
         Assert.Equal(0, rig.At(16.01, "told of knockdown"));
+    }
+
+    /// <summary>With a delay it picks up when its condition has held so long, and not for less (first-order lag, derived: half of the way after the delay).</summary>
+    [Fact]
+    public void Relay_WithADelay_PicksUpAfterIt()
+    {
+        using Rig rig = new(Rig.Compile(Machine), "charged");
+        rig.Do(10, "overspeed", "on");
+        rig.Do(13, "overspeed", "off");
+        Assert.Equal(0, rig.At(30, "told of late"));
+        rig.Do(60, "overspeed", "on");
+        Assert.Equal(0, rig.At(64.9, "told of late"));
+        Assert.Equal(1, rig.At(65.1, "told of late"));
+        rig.Do(70, "overspeed", "off");
+        Assert.Equal(0, rig.At(70.1, "told of late"));
     }
 
     /// <summary>Cut out by it, a valve neither supplies nor exhausts.</summary>

@@ -4,7 +4,7 @@ using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Gas;
-using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
@@ -67,7 +67,7 @@ public sealed class AirDryerKind : KindBuilder
             plan, name, to, Join.Outside(plan, name, to), GasPaths.OfDiameter(purge), n => [plan.Bind(n, s => Math.Max(works(s), s[open.Index] * s[open.Index] / (purge * purge)))]);
         plan.Name(name, Dimension.VolumeFlow, new FlowSignal(to.Network, blown, 1 / FreeAir.Density));
         TakeTurns(plan, item, to.Network, works, stuck);
-        Amount wet = Number(plan, to.Network, $"wet of {item.Name}", Lag.Follower(item.Get("wet after")), s => s[stuck.Index]);
+        Amount wet = LagNumber.Add(plan, to.Network, $"wet of {item.Name}", Lag.Follower(item.Get("wet after")), s => s[stuck.Index]);
         plan.Name($"wet of {item.Name}", Dimension.One, new PotentialSignal(to.Network, wet));
     }
 
@@ -75,19 +75,10 @@ public sealed class AirDryerKind : KindBuilder
     private static void TakeTurns(PlanBuilder plan, Item item, int network, SlotFunction works, Slot stuck)
     {
         Slot second = plan.SlotNamed($"second tower of {item.Name}");
-        Amount turn = Number(
+        Amount turn = LagNumber.Add(
             plan, network, $"turn of {item.Name}", Lag.Counter(item.Get("changes every")), s => s[stuck.Index] > 0.5 ? 0 : works(s) * (s[second.Index] > 0.5 ? -1 : 1));
         plan.Name($"second tower of {item.Name}", Dimension.One, new SlotSignal(second, 1, -0.5), isCondition: true);
         plan.AddSwitch(new($"{item.Name} changes to its second tower.", network, new PotentialSignal(network, turn, 1, -1), s => s[second.Index] < 0.5, second, new ConstantSignal(1)));
         plan.AddSwitch(new($"{item.Name} changes to its first tower.", network, new PotentialSignal(network, turn, -1), s => s[second.Index] > 0.5, second, new ConstantSignal(0)));
-    }
-
-    private static Amount Number(PlanBuilder plan, int network, string name, double[] law, SlotFunction aim)
-    {
-        NetworkBuilder b = plan.Network(network);
-        Amount number = b.AddStore<FollowerStore>(name, [], [0], [1]).First;
-        plan.NameAmounts(network, name);
-        b.AddPath<Lag>(name, [number, number], [new(Amount.None, number)], law, [plan.Bind(network, aim)]);
-        return number;
     }
 }
