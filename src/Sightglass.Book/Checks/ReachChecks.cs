@@ -1,10 +1,12 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
+using Sightglass.Book.Walking;
 
 namespace Sightglass.Book.Checks;
 
-/// <summary>Whether one can walk from every place to every other; ground places are joined along the outline.</summary>
+/// <summary>Whether one can walk from every place to every other.</summary>
 internal static class ReachChecks
 {
     public static void Run(ClassBook book, DiagnosticList found)
@@ -14,24 +16,26 @@ internal static class ReachChecks
             return;
         }
 
-        Place start = book.Places.Values.Where(p => p.OnGround).DefaultIfEmpty(book.Places.Values.First()).MinBy(p => p.Span.Start)!;
-        HashSet<string> reached = Reach(start, book);
+        ImmutableArray<Place> places = [.. book.Places.Values];
+        GroundWays ground = new(book, places);
+        Place start = ground.Ring.Select(i => places[i]).DefaultIfEmpty(places[0]).MinBy(p => p.Span.Start)!;
+        HashSet<string> reached = Reach(start, book, places, ground);
         foreach (Place place in book.Places.Values.Where(p => !reached.Contains(p.Name)))
         {
             found.Add(BookMessages.NotReached(place.Span, place.Name, start.Name));
         }
     }
 
-    private static HashSet<string> Reach(Place start, ClassBook book)
+    private static HashSet<string> Reach(Place start, ClassBook book, ImmutableArray<Place> places, GroundWays ground)
     {
-        ILookup<string, string> ways = book.Legs.SelectMany(l => new[] { (l.From, l.To), (From: l.To, To: l.From) }).ToLookup(w => w.From, w => w.To);
+        HashSet<string> dead = [.. ground.Within.Select(i => places[i].Name)];
+        IEnumerable<(string A, string B)> joints = [.. book.Legs.Select(l => (l.From, l.To)), .. ground.Joints.Select(j => (places[j.From].Name, places[j.To].Name))];
+        ILookup<string, string> ways = joints.SelectMany(j => new[] { j, (j.B, j.A) }).Where(w => !dead.Contains(w.Item1)).ToLookup(w => w.Item1, w => w.Item2);
         HashSet<string> reached = new(StringComparer.Ordinal) { start.Name };
         Queue<string> next = new(reached);
         while (next.TryDequeue(out string? here))
         {
-            bool ground = book.Places.TryGetValue(here, out Place? place) && place.OnGround;
-            IEnumerable<string> along = ground ? book.Places.Values.Where(p => p.OnGround).Select(p => p.Name) : [];
-            foreach (string there in ways[here].Concat(along).Where(reached.Add))
+            foreach (string there in ways[here].Where(reached.Add))
             {
                 next.Enqueue(there);
             }

@@ -1,109 +1,111 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
+using Sightglass.Book.Walking;
 
 namespace Sightglass.Plant.Plans;
 
 /// <summary>
-/// Shortest ways between places in seconds at an ordinary pace of 1.3 m/s. Ground places are joined to their two neighbours along the
-/// outline; other places by the book's legs.
+/// Shortest ways between places in seconds at an ordinary pace of 1.3 m/s, by <see cref="GroundWays"/> and the book's legs. Those from a place are worked out when first
+/// asked for (Dijkstra's algorithm), since a long train has a thousand places and nobody walks between all of them. For several threads at once.
 /// </summary>
 public sealed class WayTable
 {
     /// <summary>Ordinary walking pace on ballast, m/s (common practice, no source).</summary>
     public const double OrdinaryPace = 1.3;
 
-    private readonly double[,] _seconds;
-    private readonly int[,] _next;
+    private readonly FrozenDictionary<string, int> _numbers;
+    private readonly List<(int To, double Seconds)>[] _joined;
+    private readonly bool[] _dead;
+    private readonly Row?[] _rows;
 
     public WayTable(ClassBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
         Places = [.. book.PlacesInOrder];
-        int n = Places.Length;
-        _seconds = new double[n, n];
-        _next = new int[n, n];
-        for (int i = 0; i < n; i++)
+        _numbers = Places.Select((p, i) => (p.Name, i)).ToFrozenDictionary(p => p.Name, p => p.i, StringComparer.Ordinal);
+        _joined = [.. Places.Select(_ => new List<(int, double)>())];
+        _dead = new bool[Places.Length];
+        _rows = new Row?[Places.Length];
+        GroundWays ground = new(book, Places);
+        foreach ((int a, int b, double metres) in ground.Joints)
         {
-            for (int j = 0; j < n; j++)
-            {
-                (_seconds[i, j], _next[i, j]) = i == j ? (0, i) : (double.PositiveInfinity, -1);
-            }
+            Join(a, b, metres / OrdinaryPace);
         }
 
-        JoinGround(book);
         foreach (Leg leg in book.Legs)
         {
             Join(IndexOf(leg.From), IndexOf(leg.To), leg.Seconds);
         }
 
-        Close(n);
+        foreach (int within in ground.Within)
+        {
+            _dead[within] = true;
+        }
     }
 
     public ImmutableArray<Place> Places { get; }
 
-    public int IndexOf(string place)
-    {
-        for (int i = 0; i < Places.Length; i++)
-        {
-            if (Places[i].Name == place)
-            {
-                return i;
-            }
-        }
+    /// <summary>The number of a place, or −1.</summary>
+    public int IndexOf(string place) => _numbers.GetValueOrDefault(place, -1);
 
-        return -1;
-    }
-
-    /// <summary>Seconds at the ordinary pace; infinite where there is no way.</summary>
-    public double Seconds(int from, int to) => _seconds[from, to];
+    /// <summary>Seconds at the ordinary pace; infinite where there is no way. The same in both directions.</summary>
+    public double Seconds(int from, int to) => From(Math.Min(from, to)).Seconds[Math.Max(from, to)];
 
     /// <summary>The place after <paramref name="from"/> on the shortest way, or −1.</summary>
-    public int Next(int from, int to) => _next[from, to];
-
-    private void JoinGround(ClassBook book)
-    {
-        double halfLength = book.Length / 2;
-        int[] around =
-        [
-            .. Enumerable.Range(0, Places.Length)
-                .Where(i => Places[i].OnGround)
-                .OrderBy(i => Math.Atan2(Places[i].Position.Y / (book.Width / 2), (Places[i].Position.X - halfLength) / halfLength))
-                .ThenBy(i => i),
-        ];
-        for (int i = 0; i < around.Length && around.Length > 1; i++)
-        {
-            int a = around[i];
-            int b = around[(i + 1) % around.Length];
-            Point3 p = Places[a].Position;
-            Point3 q = Places[b].Position;
-            Join(a, b, (Math.Abs(p.X - q.X) + Math.Abs(p.Y - q.Y)) / OrdinaryPace);
-        }
-    }
+    public int Next(int from, int to) => From(to).Before[from];
 
     private void Join(int a, int b, double seconds)
     {
-        if (a >= 0 && b >= 0 && a != b && seconds < _seconds[a, b])
+        if (a >= 0 && b >= 0 && a != b)
         {
-            (_seconds[a, b], _seconds[b, a]) = (seconds, seconds);
-            (_next[a, b], _next[b, a]) = (b, a);
+            _joined[a].Add((b, seconds));
+            _joined[b].Add((a, seconds));
         }
     }
 
-    private void Close(int n)
+    /// <summary>Two threads may work out the same row: both come to the same.</summary>
+    private Row From(int place) => Volatile.Read(ref _rows[place]) ?? (_rows[place] = WorkOut(place));
+
+    private Row WorkOut(int start)
     {
-        for (int k = 0; k < n; k++)
+        Row row = new(Places.Length);
+        (row.Seconds[start], row.Before[start]) = (0, start);
+        PriorityQueue<int, (double Seconds, int Place)> open = new();
+        open.Enqueue(start, (0, start));
+        while (open.TryDequeue(out int here, out (double Seconds, int Place) reached))
         {
-            for (int i = 0; i < n; i++)
+            if (reached.Seconds > row.Seconds[here] || (_dead[here] && here != start))
             {
-                for (int j = 0; j < n; j++)
+                continue;
+            }
+
+            foreach ((int there, double seconds) in _joined[here])
+            {
+                double sum = reached.Seconds + seconds;
+                if (sum < row.Seconds[there])
                 {
-                    if (_seconds[i, k] + _seconds[k, j] < _seconds[i, j])
-                    {
-                        _seconds[i, j] = _seconds[i, k] + _seconds[k, j];
-                        _next[i, j] = _next[i, k];
-                    }
+                    (row.Seconds[there], row.Before[there]) = (sum, here);
+                    open.Enqueue(there, (sum, there));
                 }
             }
         }
+
+        return row;
+    }
+
+    /// <summary>The ways from one place: seconds to each, and the place before it on the way.</summary>
+    private sealed class Row
+    {
+        public Row(int places)
+        {
+            (Seconds, Before) = (new double[places], new int[places]);
+            Array.Fill(Seconds, double.PositiveInfinity);
+            Array.Fill(Before, -1);
+        }
+
+        public double[] Seconds { get; }
+
+        public int[] Before { get; }
     }
 }
