@@ -29,6 +29,7 @@ internal static class KernelBench
         Curves(baseline, report);
         Idle(report);
         Scaling(report);
+        ChainBench.Run(report);
         WidthBench.Run(report);
     }
 

@@ -27,6 +27,13 @@ switch (verb)
     case "iterations":
         Console.WriteLine(string.Join(' ', WidthBench.Measure().Select(m => m.ToString(System.Globalization.CultureInfo.InvariantCulture))));
         return 0;
+    case "chain":
+        foreach (int stores in args.Skip(1).Select(int.Parse))
+        {
+            Console.WriteLine($"{stores} {ChainBench.Measure(stores)}");
+        }
+
+        return 0;
     default:
         Console.Error.WriteLine("bench/run kernel [ROUNDS]   the kernel against the baseline integrator, interleaved, in one run");
         Console.Error.WriteLine("bench/run trials [ROUNDS] [CASES]   how fast a card is tried, and a case against the bare kernel");
