@@ -154,6 +154,7 @@ public sealed unsafe partial class LaneGroup
     /// What boundaries get in a stage: k = hγ·(right side + ∂Q/∂p·κ), the very flows and slopes that the rows of their neighbours have, so that nothing is lost on
     /// the way. Their own potentials stand still and are in no column: nothing is to be eliminated.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Book<TStage>(ref Frame frame, Lanes share)
         where TStage : struct, IStage
     {
