@@ -64,6 +64,17 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     }
 
     [Fact]
+    public async Task Rules_RowFollowed_IsToldInFull()
+    {
+        IPage page = await site.Open("/walk");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Rules" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "229.59(a)" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Complementary, new() { Name = "The row" })).ToContainTextAsync("After the pressure has been reduced to 60 % of the greatest pressure.");
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "229.59(a)" })).ToHaveAttributeAsync("aria-current", "true");
+        await Expect(page.GetByText("Local rules, the maker's manual and qualified people decide.", new() { Exact = true })).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task Machine_TruthOff_NoTruthInThePage()
     {
         IPage page = await site.Open("/machine");
@@ -110,6 +121,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/machine", ColorScheme.Dark, 1440, 900)]
     [InlineData("/machine", ColorScheme.Light, 390, 844)]
     [InlineData("/machine", ColorScheme.Light, 1920, 1080)]
+    [InlineData("/rules?show=229.59(a)", ColorScheme.Light, 1440, 1000)]
+    [InlineData("/rules", ColorScheme.Dark, 390, 844)]
     public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)
     {
         IPage page = await site.Open(path, width, height, scheme);
