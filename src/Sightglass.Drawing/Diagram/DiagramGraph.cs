@@ -101,7 +101,7 @@ internal sealed class DiagramGraph
     private bool IsTerminal(DiagramNode node) => node.Role switch
     {
         DiagramRole.Tank or DiagramRole.Machine => true,
-        DiagramRole.Line => !_ends.TryGetValue(node.Id, out List<DiagramNode>? ends) || ends.Count != 2 || ends[0].Id == ends[1].Id || ends.All(e => e.Role == DiagramRole.Machine),
+        DiagramRole.Line => node.IsHeader || !_ends.TryGetValue(node.Id, out List<DiagramNode>? ends) || ends.Count != 2 || ends[0].Id == ends[1].Id || ends.All(e => e.Role == DiagramRole.Machine),
         _ => false,
     };
 

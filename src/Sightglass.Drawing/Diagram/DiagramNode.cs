@@ -34,6 +34,9 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>Whether it is a closed vessel that a gas fills: it has a pressure, not a level.</summary>
     public bool IsClosed => Symbol is DiagramSymbol.Reservoir or DiagramSymbol.Cylinder;
 
+    /// <summary>Whether a line is more than pipe between two paths: something senses it, as control valves do a brake pipe. It is drawn as a header with its name.</summary>
+    public bool IsHeader { get; init; }
+
     /// <summary>Whether a tank breathes through a vent.</summary>
     public bool HasVent { get; init; }
 }

@@ -15,10 +15,13 @@ public sealed record DiagramPart(DiagramNode Node, double X, double Y, int Turn)
         ? new Bounds(X - Half.Along, Y - Half.Across, X + Half.Along, Y + Half.Across)
         : new Bounds(X - Half.Across, Y - Half.Along, X + Half.Across, Y + Half.Along);
 
+    /// <summary>From the middle to the lower edge of a symbol on a pipe that runs to the right: its spring or pilot stands above.</summary>
+    public static double Below(DiagramSymbol symbol) => symbol is DiagramSymbol.Relief or DiagramSymbol.Regulator or DiagramSymbol.Relay ? 16 : SizeOf(symbol).Across;
+
     public static (double Along, double Across) SizeOf(DiagramSymbol symbol) => symbol switch
     {
         DiagramSymbol.Pump or DiagramSymbol.Filter or DiagramSymbol.Compressor => (22, 22),
-        DiagramSymbol.Relief or DiagramSymbol.Regulator or DiagramSymbol.Relay or DiagramSymbol.Vent => (16, 16),
+        DiagramSymbol.Relief or DiagramSymbol.Regulator or DiagramSymbol.Relay or DiagramSymbol.Vent => (16, 29), // with the spring or the pilot that stands out
         DiagramSymbol.ControlValve => (26, 13),
         DiagramSymbol.Valve or DiagramSymbol.Check => (13, 11),
         DiagramSymbol.CutOff => (13, 28),

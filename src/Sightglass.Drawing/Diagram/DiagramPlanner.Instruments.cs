@@ -57,7 +57,7 @@ internal sealed partial class DiagramPlanner
         List<string> words = ControlWords(controls);
         bool run = part.Turn % 180 == 0;
         double x = part.X;
-        double y = part.Y + part.Half.Across + (run ? (Wrapped(part.Node.Label).Count * _board.LineHeight) + 24 : 30);
+        double y = part.Y + (run && part.Turn == 0 ? DiagramPart.Below(part.Node.Symbol) : part.Half.Across) + (run ? (Wrapped(part.Node.Label).Count * _board.LineHeight) + 24 : 30);
         double width = words.Max(w => _board.Width(w)) + 24;
         Bounds room = new(x - ControlHalf, y - ControlHalf, x + width, y + ((controls.Count - 1) * ControlPitch) + ControlHalf);
         while (!_board.IsFree(room, 3) || (!run && !_board.IsClearOfPipes(room)))
@@ -68,7 +68,7 @@ internal sealed partial class DiagramPlanner
 
         x = room.Left + ControlHalf;
         y = room.Low + ControlHalf;
-        double from = part.Box.High;
+        double from = part.Turn == 0 ? part.Y + DiagramPart.Below(part.Node.Symbol) : part.Box.High;
         for (int i = 0; i < controls.Count; i++)
         {
             Bounds box = new(x - ControlHalf, y - ControlHalf, x + ControlHalf, y + ControlHalf);

@@ -100,7 +100,7 @@ internal sealed partial class DiagramPlanner
         IReadOnlyList<string> lines = Wrapped(node.Label);
         double width = lines.Max(l => _board.Width(l));
         double left = beside ? x + 8 : x - (width / 2);
-        double line = y + across + _board.LineHeight + 1;
+        double line = y + (_board.Parts[^1].Turn == 0 ? DiagramPart.Below(node.Symbol) : across) + _board.LineHeight + 1;
         Bounds Room() => new(left, line - _board.LabelSize, left + width, line + ((lines.Count - 1) * _board.LineHeight) + 4);
         if (!_board.IsFree(Room(), 1))
         {

@@ -53,13 +53,21 @@ internal sealed partial class DiagramPlanner
         _bodyEnd = x + width + (right * GlassRoom) + M.TankGap;
     }
 
-    private static List<(DiagramChain? Chain, double Width)> Below(DiagramTerminal tank, List<DiagramChain> arriving) =>
+    private List<(DiagramChain? Chain, double Width)> Below(DiagramTerminal tank, List<DiagramChain> arriving) =>
     [
         .. arriving.Select(c => ((DiagramChain?)c, M.SupplySlot)),
         .. tank.Out.Concat(tank.In).Where(c => c.Route == DiagramRoute.Supply).Distinct().Select(c => ((DiagramChain?)c, Slot(c, M.SupplySlot))),
         .. tank.Out.Where(c => c.Route == DiagramRoute.Run).Select(c => ((DiagramChain?)c, M.SupplySlot)),
-        .. tank.Out.Where(c => c.Route == DiagramRoute.Drain).Select(c => ((DiagramChain?)c, Slot(c, M.DrainSlot))),
+        .. tank.Out.Where(c => c.Route == DiagramRoute.Drain).Select(c => ((DiagramChain?)c, Slot(c, M.DrainSlot) + Beside(c))),
     ];
+
+    // Room for names to the right of a drain, where its row has no name in common.
+    private double Beside(DiagramChain chain)
+    {
+        DiagramLink[] firsts = [.. _graph.Chains.Where(c => c.Route == DiagramRoute.Drain && c.Links.Count > 0).Select(c => c.Links[0])];
+        bool alike = firsts.Length > 1 && firsts.Select(l => l.Path.Kind).Distinct(StringComparer.Ordinal).Count() == 1;
+        return alike ? 0 : chain.Links.Select(l => _board.Width(l.Path.Label)).DefaultIfEmpty(0).Max();
+    }
 
     // Room for a vertical pipe: the usual, or more for wide symbols.
     private static double Slot(DiagramChain chain, double usual) =>
@@ -92,9 +100,9 @@ internal sealed partial class DiagramPlanner
         double x = left;
         foreach ((DiagramChain? chain, double width) in below)
         {
-            double middle = x + (width / 2);
-            _slots[chain!] = middle;
-            if (chain!.Route == DiagramRoute.Drain)
+            double middle = x + ((chain!.Route == DiagramRoute.Drain ? Slot(chain, M.DrainSlot) : width) / 2);
+            _slots[chain] = middle;
+            if (chain.Route == DiagramRoute.Drain)
             {
                 DrawDrain(chain, middle);
             }

@@ -33,6 +33,11 @@ internal sealed partial class DiagramPlanner
         {
             List<(DiagramNode Node, DiagramNode Tank)> named = [.. row.Select(p => (p.Node, (p.Chain.From is { IsTank: true } ? p.Chain.From : p.Chain.To!).Node))];
             double left = row.Min(p => _board.Parts.Where(q => q.Node.Id == p.Node.Id).Min(q => q.Box.Left));
+            if (named.Count == 1 && Beside(_board.Parts.First(p => p.Node.Id == named[0].Node.Id)))
+            {
+                continue;
+            }
+
             if (RowCaption.Of(named) is { } caption)
             {
                 Caption(caption, Math.Min(left, _board.Glasses.Select(g => DiagramBoard.GlassBox(g).Left).Concat(_bodies.Values.Select(b => b.Box.Left - 4)).Min()) - 10, row.Key);
@@ -61,7 +66,7 @@ internal sealed partial class DiagramPlanner
     }
 
     // Right of the symbol, else left, else smaller words: what does not fit is left to the title.
-    private void Beside(DiagramPart part)
+    private bool Beside(DiagramPart part)
     {
         double y = part.Y + (_board.LabelSize * 0.35);
         foreach ((double x, string anchor) in new[] { (part.Box.Right + 8, "start"), (part.Box.Left - 8, "end") })
@@ -71,9 +76,11 @@ internal sealed partial class DiagramPlanner
             if (_board.IsFree(box, 2) && _board.IsClearOfPipes(box))
             {
                 _board.Label(part.Node.Label, "d-lab", x, y, anchor);
-                return;
+                return true;
             }
         }
+
+        return false;
     }
 
     private void LineWords(DiagramNet net)

@@ -23,6 +23,11 @@ internal sealed class DiagramReader(ClassBook book, string? system)
             Include(path.To);
         }
 
+        foreach (DiagramNode line in _nodes.Values.Where(n => n.Role == DiagramRole.Line && _nodes.Keys.Any(other => Refers(other, n.Id))).ToList())
+        {
+            _nodes[line.Id] = line with { IsHeader = true };
+        }
+
         foreach (Item item in book.Items.Values.Where(i => !_nodes.ContainsKey(i.Name)))
         {
             Attach(item);
