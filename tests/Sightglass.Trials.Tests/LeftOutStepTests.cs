@@ -22,7 +22,8 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
     {
         Plan plan = Books.Curlew;
         DiagnosticList found = [];
-        Card card = CardReader.Read(plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile), plan.Book, found)!;
+        SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
+        Card card = CardReader.Read(text, plan.Book.For(text), found)!;
         Situation situation = plan.Book.Situations.Values.First(s => s.Cards.Contains(cardFile));
         ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!, card, new() { Cases = 48, Threads = 1 });
         LeftOutResult[] needed = [.. rows.Where(r => r.Matters && !r.Text.Contains("Go to ", StringComparison.Ordinal))];

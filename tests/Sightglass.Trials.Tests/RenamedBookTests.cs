@@ -42,6 +42,7 @@ public sealed class RenamedBookTests
     [InlineData("set-up-to-trail", "to be towed behind another unit")]
     [InlineData("reset-a-penalty", "penalty application")]
     [InlineData("standing-brake-test", "before a standing brake test")]
+    [InlineData("loss-of-brake-pipe", "pulled apart")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;
@@ -56,7 +57,7 @@ public sealed class RenamedBookTests
         Fleet? fleet = Fleet.Compile(book, found);
         Assert.True(fleet is not null, string.Join('\n', found));
         SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
-        Card? card = CardReader.Read(text, book, found);
+        Card? card = CardReader.Read(text, book.For(text), found);
         Assert.True(card is { HasErrors: false }, string.Join('\n', found));
         TrialSetup? setup = TrialPreparation.Prepare(fleet, card, book.Situations[situation], found);
         Assert.True(setup is not null, string.Join('\n', found));
