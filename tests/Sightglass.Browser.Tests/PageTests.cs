@@ -34,7 +34,7 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     public async Task Walk_ItemOfTheStripClicked_IsReadBelow()
     {
         IPage page = await site.Open("/walk?at=fuel panel, right");
-        await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).Locator("text").First.ClickAsync();
+        await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).Locator(".hit").Last.ClickAsync();
         await Expect(page.Locator("#item-name")).ToHaveTextAsync("Sight glass, forward");
         Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
         await Site.Keep(page, "walk-item");
