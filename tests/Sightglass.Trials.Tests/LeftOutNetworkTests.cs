@@ -31,7 +31,7 @@ public sealed class LeftOutNetworkTests
     public void Run_AnotherSystemInTheBook_SameOutcomesAndHashes(string card, string situation)
     {
         TrialSetup both = Setup(s_both.Value, card, situation);
-        Assert.All(both.Machines, m => Assert.Equal(["trial air"], m.Plan.LeftOut));
+        Assert.All(both.Machines, m => Assert.Contains("trial air", m.Plan.LeftOut));
         Assert.Equal(CaseSweep.Run(Setup(s_alone.Value, card, situation), s_options), CaseSweep.Run(both, s_options));
     }
 

@@ -42,7 +42,7 @@ public sealed class RenamedBookTests
     [InlineData("set-up-to-trail", "to be towed behind another unit")]
     [InlineData("reset-a-penalty", "penalty application")]
     [InlineData("standing-brake-test", "before a standing brake test")]
-    [InlineData("loss-of-brake-pipe", "pulled apart")]
+    [InlineData("loss-of-brake-pipe", "brake pipe hoses pulled apart")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;
