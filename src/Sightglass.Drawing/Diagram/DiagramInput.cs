@@ -11,5 +11,6 @@ public sealed record DiagramInput(string Title, string Medium, ImmutableArray<Di
     /// <summary>The network of a system of a book, or of the whole book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="system">A system's name, or null for all that is joined by paths.</param>
-    public static DiagramInput Of(ClassBook book, string? system = null) => new DiagramReader(book, system).Read();
+    /// <param name="vehicle">Index of the only vehicle to draw, with what couples it to the next; null for all that are coupled.</param>
+    public static DiagramInput Of(ClassBook book, string? system = null, int? vehicle = null) => new DiagramReader(book, system, vehicle).Read();
 }

@@ -27,6 +27,9 @@ public sealed record DiagramLayout
 
     public required ImmutableArray<DiagramLabel> Labels { get; init; }
 
-    /// <summary>The layout of a network.</summary>
-    public static DiagramLayout Of(DiagramInput input, DiagramOptions? options = null) => new DiagramPlanner(input, options ?? new()).Plan();
+    /// <summary>The layout of a network: along the lines that go through a vehicle from end to end where there are some, else from tanks by way of machines.</summary>
+    public static DiagramLayout Of(DiagramInput input, DiagramOptions? options = null) =>
+        input.Nodes.Any(n => n.IsEnd) && !input.Nodes.Any(n => n.Role == DiagramRole.Machine)
+            ? new ThroughPlanner(input, options ?? new()).Plan()
+            : new DiagramPlanner(input, options ?? new()).Plan();
 }

@@ -37,6 +37,15 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>Whether a line is more than pipe between two paths: something senses it, as control valves do a brake pipe. It is drawn as a header with its name.</summary>
     public bool IsHeader { get; init; }
 
+    /// <summary>The vehicle it belongs to, counted from the head of the train; 0 for a machine alone.</summary>
+    public int Vehicle { get; init; }
+
+    /// <summary>Whether it is what is coupled to the next vehicle: a hose. Lines between two of them go through the vehicle from end to end.</summary>
+    public bool IsEnd { get; init; }
+
+    /// <summary>What a path feels without taking anything from it: the word of its kind for that, such as <c>follows</c>, and the line or tank.</summary>
+    public ImmutableArray<(string Word, string Node)> Feels { get; init; } = [];
+
     /// <summary>Whether a tank breathes through a vent.</summary>
     public bool HasVent { get; init; }
 }

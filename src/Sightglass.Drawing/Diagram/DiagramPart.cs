@@ -25,7 +25,7 @@ public sealed record DiagramPart(DiagramNode Node, double X, double Y, int Turn)
         DiagramSymbol.ControlValve => (26, 13),
         DiagramSymbol.Valve or DiagramSymbol.Check => (13, 11),
         DiagramSymbol.CutOff => (13, 28),
-        DiagramSymbol.Orifice => (10, 10),
+        DiagramSymbol.Orifice or DiagramSymbol.Coupling => (10, 10),
         DiagramSymbol.Pipe => (26, 7),
         DiagramSymbol.Fill or DiagramSymbol.Drain => (9, 9),
         _ => (18, 12),

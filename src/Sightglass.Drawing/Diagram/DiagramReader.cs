@@ -6,13 +6,13 @@ using Sightglass.Book.Model;
 namespace Sightglass.Drawing.Diagram;
 
 /// <summary>Picks the items of a system out of a book and says what each is in a diagram.</summary>
-internal sealed class DiagramReader(ClassBook book, string? system)
+internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle)
 {
     private readonly Dictionary<string, DiagramNode> _nodes = new(StringComparer.Ordinal);
 
     public DiagramInput Read()
     {
-        foreach (Item item in book.Items.Values.Where(i => IsNetwork(i) && (system is null || i.System == system)))
+        foreach (Item item in book.Items.Values.Where(i => IsNetwork(i) && (system is null || i.System == system) && IsHere(i)))
         {
             Add(item);
         }
@@ -28,9 +28,14 @@ internal sealed class DiagramReader(ClassBook book, string? system)
             _nodes[line.Id] = line with { IsHeader = true };
         }
 
-        foreach (Item item in book.Items.Values.Where(i => !_nodes.ContainsKey(i.Name)))
+        foreach (Item item in book.Items.Values.Where(i => !_nodes.ContainsKey(i.Name) && IsHere(i)))
         {
             Attach(item);
+        }
+
+        foreach (DiagramNode path in _nodes.Values.Where(n => n.Role == DiagramRole.Path).ToList())
+        {
+            _nodes[path.Id] = path with { Feels = Feels(path) };
         }
 
         string medium = system is not null && book.Systems.TryGetValue(system, out SystemSheet? sheet) ? sheet.Medium : _nodes.Values.Select(n => book.Items[n.Id].Kind.Medium).FirstOrDefault(m => m is not null) ?? "";
@@ -41,9 +46,23 @@ internal sealed class DiagramReader(ClassBook book, string? system)
     private static bool IsNetwork(Item item) =>
         item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine;
 
+    // What couples two vehicles belongs to both.
+    private bool IsHere(Item item) => vehicle is null || item.Vehicle.Index == vehicle
+        || (item.Kind.Role == KindRole.Path && (VehicleOf(item.From) == vehicle || VehicleOf(item.To) == vehicle));
+
+    private int? VehicleOf(PortReference? end) => End(end) is { } name && book.Items.TryGetValue(name, out Item? item) ? item.Vehicle.Index : null;
+
+    // Lines and tanks of the drawing, and what only gives a signal: relays are in no pipe.
+    private ImmutableArray<(string Word, string Node)> Feels(DiagramNode path) =>
+    [
+        .. book.Items[path.Id].Parameters.OrderBy(p => p.Key, StringComparer.Ordinal).SelectMany(p => p.Value.Names.Append(p.Value.Text).Distinct().Select(n => (p.Key, n)))
+            .Where(f => f.n != path.From && f.n != path.To
+                && (_nodes.TryGetValue(f.n, out DiagramNode? node) ? node.Role is DiagramRole.Tank or DiagramRole.Line : book.Items.TryGetValue(f.n, out Item? item) && item.Kind.Role == KindRole.Signal)),
+    ];
+
     private void Include(string? name)
     {
-        if (name is not null && !_nodes.ContainsKey(name) && book.Items.TryGetValue(name, out Item? item) && IsNetwork(item))
+        if (name is not null && !_nodes.ContainsKey(name) && book.Items.TryGetValue(name, out Item? item) && IsNetwork(item) && IsHere(item))
         {
             Add(item);
         }
@@ -125,6 +144,8 @@ internal sealed class DiagramReader(ClassBook book, string? system)
         {
             Order = item.Position?.X ?? 0,
             Kind = item.Kind.Name,
+            Vehicle = item.Vehicle.Index,
+            IsEnd = item.Kind.CoupledBy is not null,
             IsOperated = item.Positions.Length > 1,
             IsSwitch = item.Positions.Length == 2 && item.Positions.Contains("open"),
         };
@@ -156,6 +177,7 @@ internal sealed class DiagramReader(ClassBook book, string? system)
         "relay" => DiagramSymbol.Relay,
         "control" => DiagramSymbol.ControlValve,
         "vent valve" => DiagramSymbol.Vent,
+        "coupling" => DiagramSymbol.Coupling,
         _ => DiagramSymbol.Box,
     };
 }

@@ -29,4 +29,5 @@ public enum DiagramSymbol
     Relay,
     ControlValve,
     Vent,
+    Coupling,
 }

@@ -61,6 +61,9 @@ internal static class DiagramSymbols
             case DiagramSymbol.Orifice:
                 w.Element("path", ("class", "d-line"), ("d", "M-9-10Q0-3 9-10M-9 10Q0 3 9 10"));
                 break;
+            case DiagramSymbol.Coupling:
+                w.Element("path", ("class", "d-line"), ("d", "M-7-9Q0-9 0 0T-7 9M7-9Q0-9 0 0T7 9"));
+                break;
             case DiagramSymbol.Pipe:
                 w.Element("rect", ("class", "d-part"), ("x", -26), ("y", -6), ("width", 52), ("height", 12), ("rx", 6)).Element("path", ("class", "d-det"), ("d", "M-20 0H20"));
                 break;

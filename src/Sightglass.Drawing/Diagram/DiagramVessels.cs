@@ -32,7 +32,7 @@ internal static class DiagramVessels
         string group = pen.Id("tr", vessel.Node.Id);
         string text = pen.Id("lt", vessel.Node.Id);
         w.Open("g", ("class", pen.Value(group, "class")), ("id", group));
-        w.Open("text", ("id", text), ("class", "truthword"), ("x", (b.Left + b.Right) / 2), ("y", b.Low + 88), ("text-anchor", "middle"), ("style", pen.FontSize(1.15)))
+        w.Open("text", ("id", text), ("class", "truthword"), ("x", (b.Left + b.Right) / 2), ("y", b.High - 70), ("text-anchor", "middle"), ("style", pen.FontSize(1.15)))
             .Content(pen.Value(text, DiagramDelta.Text)).Close();
         w.Close();
         w.Close();

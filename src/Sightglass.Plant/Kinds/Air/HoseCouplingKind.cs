@@ -19,7 +19,7 @@ public sealed class HoseCouplingKind : KindBuilder
             """,
         Medium = "brake",
         Role = KindRole.Path,
-        Symbol = "valve",
+        Symbol = "coupling",
         Positions = ["parted", "coupled"],
         UsualPosition = "coupled",
         Quantities = [PathSheet.Flow],
