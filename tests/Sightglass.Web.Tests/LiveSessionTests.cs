@@ -83,12 +83,13 @@ public sealed class LiveSessionTests : IDisposable
         session.SetPace(Pace.Sixty);
         Pass(session, 50);
         Assert.Equal("leak, 30 mm", session.Current.Diagram.Leaks["aft compartment"].Text.Replace('\u202F', ' '));
-        double? spilled = session.Current.Gauges[^1].Truth;
+        int ground = session.Gauges.Single(g => g.Name == "on the ground").Number;
+        double? spilled = session.Current.Gauges[ground].Truth;
         Assert.True(spilled > 0.1, $"{spilled} m³");
         Assert.Null(session.Do(new WorldAction.TakeOut("aft compartment", "leak")));
-        double? then = session.Current.Gauges[^1].Truth;
+        double? then = session.Current.Gauges[ground].Truth;
         Pass(session, 20);
-        Assert.Equal(then!.Value, session.Current.Gauges[^1].Truth!.Value, 1e-5);
+        Assert.Equal(then!.Value, session.Current.Gauges[ground].Truth!.Value, 1e-5);
         Assert.Empty(session.Current.Faults);
     }
 

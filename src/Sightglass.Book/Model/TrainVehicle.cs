@@ -16,5 +16,8 @@ public sealed record TrainVehicle(string Class, bool IsTurned, Span Span)
 
     public bool IsThisMachine => Class == ThisMachine;
 
-    public bool IsMachine => Class is ThisMachine or AnotherMachine;
+    public bool IsMachine => IsMachineClass(Class);
+
+    /// <summary>Whether a class that a train lists is the machine's own.</summary>
+    public static bool IsMachineClass(string listed) => listed is ThisMachine or AnotherMachine;
 }

@@ -11,6 +11,15 @@ public sealed record Vehicle(int Index, string Name)
     /// <summary>A machine that is coupled to nothing.</summary>
     public static Vehicle Alone { get; } = new(0, "");
 
+    /// <summary>What it is: its class of cars, or the words by which a train lists machines; empty for a machine alone.</summary>
+    public string Class { get; init; } = "";
+
+    /// <summary>Where it begins, metres on the axis of the machine that the book is about.</summary>
+    public double From { get; init; }
+
+    /// <summary>Where it ends, metres; not known of a machine alone.</summary>
+    public double To { get; init; }
+
     /// <summary>Whether it is the machine that the book is about.</summary>
     public bool IsTheMachine => Name.Length == 0;
 

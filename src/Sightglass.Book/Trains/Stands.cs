@@ -33,7 +33,8 @@ internal static class Stands
         foreach ((Vehicle vehicle, ClassBook type, TrainVehicle listed) in named)
         {
             bool turned = listed.IsTurned != againstTrain;
-            stands.Add(new(vehicle, type, listed, turned ? x + type.Length : x, turned));
+            Vehicle stood = vehicle with { Class = listed.Class, From = x, To = x + type.Length };
+            stands.Add(new(stood, type, listed, turned ? x + type.Length : x, turned));
             x += type.Length;
         }
 

@@ -7,6 +7,12 @@ public sealed record TrainPressure
 {
     public required string Title { get; init; }
 
+    /// <summary>Whether the title is drawn, or only told to who cannot see the picture. Default true.</summary>
+    public bool ShowsTitle { get; init; } = true;
+
+    /// <summary>Whether moments are told as how long ago they were, the last one being now. Default false: as the time at which they were.</summary>
+    public bool UntilNow { get; init; }
+
     /// <summary>Below the title.</summary>
     public string Lead { get; init; } = "";
 

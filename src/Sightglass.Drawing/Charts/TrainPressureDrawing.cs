@@ -10,8 +10,13 @@ namespace Sightglass.Drawing.Charts;
 public static class TrainPressureDrawing
 {
     private const double Margin = 24;
-    private const double Head = 92;
+    private const double TitleHead = 92;
+    private const double BareHead = 34;
     private const double Axis = 30;
+
+    /// <summary>Steps of the scale at least, so that a steady pipe looks steady.</summary>
+    private const int LeastSteps = 4;
+
     private const double Train = 34;
 
     /// <summary>The picture as SVG.</summary>
@@ -19,9 +24,13 @@ public static class TrainPressureDrawing
     {
         ArgumentNullException.ThrowIfNull(train);
         svg ??= SvgOptions.Alone;
-        double height = Head + train.Height + Axis + (train.Vehicles.IsEmpty ? 0 : Train + 12) + Margin;
+        double height = Head(train) + train.Height + Axis + (train.Vehicles.IsEmpty ? 0 : Train + 12) + Margin;
         SvgWriter w = SvgDocument.Begin(svg, "chart", 0, 0, train.Width, height, Words(train));
-        w.Text("c-title", Margin, 34, train.Title).Text("c-words", Margin, 56, train.Lead);
+        if (train.ShowsTitle)
+        {
+            w.Text("c-title", Margin, 34, train.Title).Text("c-words", Margin, 56, train.Lead);
+        }
+
         ImmutableArray<int> chosen = CurveChoice.Of(train);
         ChartScale scale = ScaleOf(train, chosen);
         Grid(w, train, scale);
@@ -34,13 +43,15 @@ public static class TrainPressureDrawing
     {
         double[] values = [.. chosen.SelectMany(i => train.Moments[i].Pressures).Where(double.IsFinite).DefaultIfEmpty(0)];
         double step = ChartTicks.RoundStep(Math.Max(values.Max() - values.Min(), 5), 6);
-        double low = Math.Floor((values.Min() / step) + 1e-9) * step;
         double high = Math.Ceiling((values.Max() / step) - 1e-9) * step;
+        double low = Math.Floor((Math.Min(values.Min(), high - (LeastSteps * step)) / step) + 1e-9) * step;
         double left = Margin + 14 + TextMeasure.Width(ChartNumber.Text(high, ChartNumber.DecimalsFor(step)), TextFace.Sans400, 13);
         IEnumerable<double> ends = train.Positions.Concat(train.Vehicles.SelectMany(v => new[] { v.From, v.To })).DefaultIfEmpty(0);
         (double x0, double x1) = (ends.Min(), ends.Max());
-        return new(x0, x1 > x0 ? x1 : x0 + 1, low, high > low ? high : low + step, left, train.Width - Margin, Head, Head + train.Height);
+        return new(x0, x1 > x0 ? x1 : x0 + 1, low, high > low ? high : low + step, left, train.Width - Margin, Head(train), Head(train) + train.Height);
     }
+
+    private static double Head(TrainPressure train) => train.ShowsTitle ? TitleHead : BareHead;
 
     private static void Grid(SvgWriter w, TrainPressure train, ChartScale scale)
     {
@@ -65,7 +76,7 @@ public static class TrainPressureDrawing
             (double X, double Y)[] points = [.. train.Positions.Zip(pressures).Where(p => double.IsFinite(p.Second)).Select(p => (scale.X(p.First), scale.Y(p.Second)))];
             if (points.Length > 1)
             {
-                curves.Add((points, Time(time)));
+                curves.Add((points, Time(train, time)));
             }
         }
 
@@ -116,7 +127,14 @@ public static class TrainPressureDrawing
         double[] values = [.. last.Pressures.Where(double.IsFinite)];
         return values.Length == 0
             ? $"{train.Title}: nothing was measured"
-            : $"{train.Title}: after {Time(last.Time)} {ChartNumber.Text(values[0], 0)} {train.Unit} at the head, {ChartNumber.Text(values[^1], 0)} {train.Unit} at the rear";
+            : $"{train.Title}: {(train.UntilNow ? "now" : $"after {Time(train, last.Time)}")} {ChartNumber.Text(values[0], 0)} {train.Unit} at the head, {ChartNumber.Text(values[^1], 0)} {train.Unit} at the rear";
+    }
+
+    private static string Time(TrainPressure train, double seconds)
+    {
+        double shown = train.UntilNow ? train.Moments[^1].Time - seconds : seconds;
+        string text = Time(shown);
+        return !train.UntilNow ? text : shown < 0.05 ? "now" : $"{text} ago";
     }
 
     /// <summary>Seconds below two minutes, then a clock.</summary>

@@ -8,6 +8,9 @@ namespace Sightglass.Drawing.Diagram;
 /// <param name="Medium">fuel, main, brake, power, control, water; decides colour and pattern of the lines.</param>
 public sealed record DiagramInput(string Title, string Medium, ImmutableArray<DiagramNode> Nodes)
 {
+    /// <summary>What vehicles are called above them, by their index, where it is not their name.</summary>
+    public ImmutableSortedDictionary<int, string> Captions { get; init; } = ImmutableSortedDictionary<int, string>.Empty;
+
     /// <summary>The network of a system of a book, or of the whole book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="system">A system's name, or null for all that is joined by paths.</param>

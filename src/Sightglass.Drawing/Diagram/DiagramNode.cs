@@ -40,6 +40,12 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>The vehicle it belongs to, counted from the head of the train; 0 for a machine alone.</summary>
     public int Vehicle { get; init; }
 
+    /// <summary>What the vehicle is called in names of its parts: <c>car 3</c>; empty for the machine itself.</summary>
+    public string VehicleName { get; init; } = "";
+
+    /// <summary>Its name without that of its vehicle: the same for like parts of like vehicles.</summary>
+    public string Own => VehicleName.Length == 0 ? Id : Id.Replace(VehicleName, "#", StringComparison.Ordinal);
+
     /// <summary>Whether it is what is coupled to the next vehicle: a hose. Lines between two of them go through the vehicle from end to end.</summary>
     public bool IsEnd { get; init; }
 

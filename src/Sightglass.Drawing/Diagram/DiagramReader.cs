@@ -145,6 +145,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
             Order = item.Position?.X ?? 0,
             Kind = item.Kind.Name,
             Vehicle = item.Vehicle.Index,
+            VehicleName = item.Vehicle.Name,
             IsEnd = item.Kind.CoupledBy is not null,
             IsOperated = item.Positions.Length > 1,
             IsSwitch = item.Positions.Length == 2 && item.Positions.Contains("open"),

@@ -10,17 +10,28 @@ namespace Sightglass.Web.Live;
 /// <summary>Picks what stands at the side of a machine's diagram.</summary>
 internal static class GaugeChoice
 {
-    private const int Most = 4;
+    private const int Most = 6;
 
+    /// <summary>Of every living system and every vehicle, numbered.</summary>
     public static ImmutableArray<LiveGauge> Of(Plan plan)
     {
-        ClassBook book = plan.Book;
-        Item[] tanks = [.. book.Items.Values.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
-        IEnumerable<Item> gauges = book.ItemsInOrder.Where(i => i.Reading is not null && i.Kind.Symbol == "gauge" && plan.Items[i.Name].Shown is not null);
-        List<LiveGauge> chosen = [.. gauges.Take(Most).Select(g => Gauge(plan, g, tanks))];
+        string?[] systems = [.. LivingSystems.Of(plan.Book)];
+        IEnumerable<LiveGauge> all = from system in systems.DefaultIfEmpty(null)
+                                     from vehicle in plan.Book.Vehicles
+                                     from gauge in Of(plan, system, vehicle.Index)
+                                     select gauge with { System = system, Vehicle = vehicle.Index };
+        return [.. all.Select((g, i) => g with { Number = i })];
+    }
+
+    private static List<LiveGauge> Of(Plan plan, string? system, int vehicle)
+    {
+        Item[] items = [.. plan.Book.ItemsInOrder.Where(i => (system is null || i.System == system) && i.Vehicle.Index == vehicle)];
+        Item[] tanks = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
+        IEnumerable<Item> read = plan.Book.ItemsInOrder.Where(i => i.Vehicle.Index == vehicle && i.Reading is not null && plan.Items[i.Name].Shown is not null && (system is null || SystemOf(plan.Book, i) == system));
+        List<LiveGauge> chosen = [.. read.Where(i => i.Kind.Symbol == "gauge").Take(Most).Select(g => Gauge(plan, g, tanks))];
         if (chosen.Count == 0)
         {
-            chosen.AddRange(book.Items.Values.Where(i => i.Reading is not null && plan.Items[i.Name].Shown is not null).Take(Most).Select(g => Gauge(plan, g, tanks)));
+            chosen.AddRange(read.Take(Most).Select(g => Gauge(plan, g, tanks)));
         }
 
         if (Ground(plan, tanks) is { } ground)
@@ -28,7 +39,17 @@ internal static class GaugeChoice
             chosen.Add(ground);
         }
 
-        return [.. chosen];
+        return chosen;
+    }
+
+    // The system of what it shows, wherever it hangs: formulas speak in the names of their own vehicle.
+    private static string? SystemOf(ClassBook book, Item gauge)
+    {
+        string formula = gauge.Reading!.Formula ?? "";
+        string suffix = gauge.Vehicle.IsTheMachine ? "" : gauge.Vehicle.NameOf("");
+        IEnumerable<Item> shown = book.Items.Values.Where(i => i.Vehicle.Index == gauge.Vehicle.Index && i.System is not null && i.Kind.Role != KindRole.Described
+            && formula.Contains(suffix.Length > 0 ? i.Name.Replace(suffix, "", StringComparison.Ordinal) : i.Name, StringComparison.Ordinal));
+        return shown.MaxBy(i => i.Name.Length)?.System ?? gauge.System;
     }
 
     private static LiveGauge Gauge(Plan plan, Item item, Item[] tanks)

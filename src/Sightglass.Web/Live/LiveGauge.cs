@@ -16,6 +16,15 @@ namespace Sightglass.Web.Live;
 /// <param name="Truths">Signals whose sum over <paramref name="TruthDivisor"/> is what ought to be shown.</param>
 public sealed record LiveGauge(string Name, string Label, string Where, Unit Unit, double Minimum, double Maximum, double Resolution, Item? Item, Signal[] Truths, double TruthDivisor)
 {
+    /// <summary>Which it is among those of a session.</summary>
+    public int Number { get; init; }
+
+    /// <summary>The system at whose diagram it stands; null where the book has no living system.</summary>
+    public string? System { get; init; }
+
+    /// <summary>Index of the vehicle that it is on.</summary>
+    public int Vehicle { get; init; }
+
     public double? NormalFrom => Item?.Reading?.NormalFrom;
 
     public double? NormalTo => Item?.Reading?.NormalTo;

@@ -45,6 +45,9 @@ public sealed class LiveSession : IDisposable
     /// <summary>The scales that stand at the side of the machine.</summary>
     public System.Collections.Immutable.ImmutableArray<LiveGauge> Gauges => _sampler.Gauges;
 
+    /// <summary>Lines that go through the train.</summary>
+    public System.Collections.Immutable.ImmutableArray<AlongTrain> Along => _sampler.Along;
+
     /// <summary>What was seen last: the same for everybody who looks.</summary>
     public MachineSnapshot Current { get; private set; }
 

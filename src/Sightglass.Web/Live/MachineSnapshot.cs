@@ -27,6 +27,9 @@ public sealed record MachineSnapshot
     /// <summary>The last half hour, oldest first; its last point is not the present.</summary>
     public ImmutableArray<TracePoint> Trace { get; init; } = [];
 
+    /// <summary>Pressures along each line of <see cref="Sampler.Along"/>, oldest first, the last one now.</summary>
+    public ImmutableArray<ImmutableArray<AlongPoint>> Along { get; init; } = [];
+
     /// <summary>Oldest first.</summary>
     public ImmutableArray<JournalEntry> Journal { get; init; } = [];
 

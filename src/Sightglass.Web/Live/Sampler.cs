@@ -27,11 +27,15 @@ public sealed class Sampler
         _plan = plan;
         _diagram = new(plan);
         Gauges = GaugeChoice.Of(plan);
+        Along = AlongTrain.Of(plan);
         _inputs = [.. WorldInput.All.Select(i => i.Name).Where(n => plan.Starts.TryGetValue(n, out StartRule? rule) && rule.Network < 0)];
     }
 
     /// <summary>The scales at the side.</summary>
     public ImmutableArray<LiveGauge> Gauges { get; }
+
+    /// <summary>Lines that go through the train, one for each system that has one; none for a machine alone.</summary>
+    public ImmutableArray<AlongTrain> Along { get; }
 
     internal MachineSnapshot Empty { get; } = new();
 
@@ -52,6 +56,7 @@ public sealed class Sampler
             Positions = Positions(world),
             Gauges = gauges,
             Trace = Longer(before.Trace, new(now, gauges)),
+            Along = [.. Along.Select((a, i) => a.Longer(i < before.Along.Length ? before.Along[i] : [], world))],
             Journal = world.Journal is { } journal && (journal.Count != before.Journal.Length || before.Journal.IsEmpty) ? [.. journal.TakeLast(MostLines)] : before.Journal,
             Faults = [.. PresentFaults(world)],
             Inputs = _inputs.ToImmutableSortedDictionary(n => n, n => world.GetSlot(_plan.Starts[n].Slot), StringComparer.Ordinal),

@@ -12,9 +12,10 @@ namespace Sightglass.Web.Machine;
 internal sealed record FaultChoice(string Key, string Words, KindFault Fault, ImmutableArray<string> Items)
 {
     /// <summary>Those of a plan: first what stores can have, then the rest, by kind.</summary>
-    public static ImmutableArray<FaultChoice> Of(Plan plan) =>
+    public static ImmutableArray<FaultChoice> Of(Plan plan, Func<Item, bool> isAsked) =>
     [
         .. from item in plan.Items.Values
+           where isAsked(item.Item)
            from fault in item.Item.Kind.Faults
            where item.Faults.ContainsKey(fault.Name)
            group item.Item by (Kind: item.Item.Kind.Name, item.Item.Kind.Role, Fault: fault) into same

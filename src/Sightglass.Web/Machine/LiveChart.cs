@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
 using Sightglass.Web.Live;
@@ -11,17 +12,19 @@ namespace Sightglass.Web.Machine;
 internal static class LiveChart
 {
     private const double TrendWidth = 480;
+    private const double AlongWidth = 1200;
 
-    /// <summary>Gauge number <paramref name="index"/> with its last quarter of an hour.</summary>
-    public static string Gauge(ImmutableArray<LiveGauge> gauges, int index, MachineSnapshot seen, bool truth)
+    private const int AlongCurves = 6;
+
+    /// <summary>A gauge with its last quarter of an hour.</summary>
+    public static string Gauge(LiveGauge gauge, MachineSnapshot seen, bool truth)
     {
-        LiveGauge gauge = gauges[index];
         double step = gauge.Resolution / gauge.Unit.Factor;
         TraceGauge drawn = new()
         {
             Title = gauge.Label,
-            Reading = Points(gauge, seen, index, g => g.Reading),
-            Truth = truth ? Points(gauge, seen, index, g => g.Truth) : [],
+            Reading = Points(gauge, seen, g => g.Reading),
+            Truth = truth ? Points(gauge, seen, g => g.Truth) : [],
             From = gauge.Unit.FromSi(gauge.Minimum),
             To = gauge.Unit.FromSi(gauge.Maximum),
             Normal = gauge.NormalFrom is { } from && gauge.NormalTo is { } to ? (gauge.Unit.FromSi(from), gauge.Unit.FromSi(to)) : null,
@@ -30,22 +33,21 @@ internal static class LiveChart
             Step = step,
             Misleading = gauge.Item is null ? null : gauge.Misleading / gauge.Unit.Factor,
         };
-        return TraceGaugeDrawing.Render(drawn, SvgOptions.Inline with { IdPrefix = $"g{index}-" });
+        return TraceGaugeDrawing.Render(drawn, SvgOptions.Inline with { IdPrefix = $"g{gauge.Number}-" });
     }
 
-    /// <summary>The last half hour of the first gauge, truth beside it, what happened below.</summary>
-    public static string Trend(ImmutableArray<LiveGauge> gauges, MachineSnapshot seen, bool truth)
+    /// <summary>The last half hour of a gauge, truth beside it, what happened below.</summary>
+    public static string Trend(LiveGauge? gauge, MachineSnapshot seen, bool truth)
     {
-        if (gauges.IsEmpty || seen.Gauges.IsEmpty)
+        if (gauge is null || seen.Gauges.IsEmpty)
         {
             return "";
         }
 
-        LiveGauge gauge = gauges[0];
         double from = Math.Max(0, seen.Now.Seconds - Sampler.TraceSeconds);
         string Text(double value) => QuantityFormat.Text(gauge.Unit.ToSi(value), gauge.Unit, gauge.Resolution);
-        ImmutableArray<(double X, double Y)> reading = Points(gauge, seen, 0, g => g.Reading);
-        ImmutableArray<(double X, double Y)> real = truth ? Points(gauge, seen, 0, g => g.Truth) : [];
+        ImmutableArray<(double X, double Y)> reading = Points(gauge, seen, g => g.Reading);
+        ImmutableArray<(double X, double Y)> real = truth ? Points(gauge, seen, g => g.Truth) : [];
         TimeChart chart = new()
         {
             Title = $"{gauge.Label} over the last thirty minutes",
@@ -64,10 +66,30 @@ internal static class LiveChart
         return TimeChartDrawing.Render(chart, SvgOptions.Inline with { IdPrefix = "trend-" });
     }
 
-    private static ImmutableArray<(double X, double Y)> Points(LiveGauge gauge, MachineSnapshot seen, int index, Func<GaugeLook, double?> of) =>
+    /// <summary>Pressure along the train at a few moments of what is remembered, over the train itself. Hidden truth.</summary>
+    public static string Along(AlongTrain line, ImmutableArray<AlongPoint> seen, ImmutableArray<Vehicle> vehicles, Unit unit)
+    {
+        double head = vehicles.Min(v => v.From);
+        TrainPressure drawn = new()
+        {
+            Title = $"{line.Name} along the train",
+            ShowsTitle = false,
+            UntilNow = true,
+            Unit = QuantityFormat.Symbol(unit),
+            Positions = [.. line.Points.Select(p => p.X)],
+            Moments = [.. seen.Select(m => (m.Seconds, m.Pressures.Select(unit.FromSi).ToImmutableArray()))],
+            Vehicles = [.. vehicles.OrderBy(v => v.From).Select(v => new Drawing.Charts.TrainVehicle(v.IsTheMachine ? "this machine" : v.Name, v.From - head, v.To - head, Book.Model.TrainVehicle.IsMachineClass(v.Class)))],
+            Curves = AlongCurves,
+            Width = AlongWidth,
+            Height = 190,
+        };
+        return TrainPressureDrawing.Render(drawn, SvgOptions.Inline with { IdPrefix = "along-" });
+    }
+
+    private static ImmutableArray<(double X, double Y)> Points(LiveGauge gauge, MachineSnapshot seen, Func<GaugeLook, double?> of) =>
     [
-        .. seen.Trace.Append(new(seen.Now.Seconds, seen.Gauges)).Where(p => p.Gauges.Length > index && of(p.Gauges[index]) is not null)
-            .Select(p => (p.Seconds, gauge.Unit.FromSi(of(p.Gauges[index])!.Value))),
+        .. seen.Trace.Append(new(seen.Now.Seconds, seen.Gauges)).Where(p => p.Gauges.Length > gauge.Number && of(p.Gauges[gauge.Number]) is not null)
+            .Select(p => (p.Seconds, gauge.Unit.FromSi(of(p.Gauges[gauge.Number])!.Value))),
     ];
 
     // A part of the scale in its tenths with room above and below, so that a steady gauge looks steady.

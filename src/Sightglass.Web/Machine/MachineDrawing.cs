@@ -1,36 +1,55 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
-using Sightglass.Book.Model;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Drawing.Svg;
 using Sightglass.Plant.Plans;
+using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Machine;
 
-/// <summary>The diagram of what is alive in a plan: laid out once, drawn for whoever comes.</summary>
+/// <summary>The diagram of a system of a plan: laid out once, drawn for whoever comes.</summary>
 internal sealed class MachineDrawing
 {
     private const string Prefix = "d-";
 
     /// <summary>Labels large enough to be 13 px on a screen of 1366, where the drawing is made smaller.</summary>
-    private static readonly DiagramOptions s_options = new() { LabelSize = 22 };
+    private static readonly DiagramOptions s_fitted = new() { LabelSize = 22 };
 
-    private static readonly ConditionalWeakTable<Plan, MachineDrawing> s_drawn = [];
+    /// <summary>What goes through a vehicle is drawn as large as it is shown, and scrolls.</summary>
+    private static readonly DiagramOptions s_through = new() { LabelSize = 13 };
 
-    private MachineDrawing(Plan plan)
+    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string System, int Vehicle), MachineDrawing>> s_drawn = [];
+
+    private readonly DiagramOptions _options;
+
+    private MachineDrawing(DiagramInput input)
     {
-        System = plan.Book.Systems.Values.Where(s => s.Alive).OrderBy(s => s.Span).FirstOrDefault()?.Name; // in the author's order
-        Layout = DiagramLayout.Of(DiagramInput.Of(plan.Book, System), s_options);
+        Goes = input.Nodes.Any(n => n.IsEnd);
+        _options = Goes ? s_through : s_fitted;
+        Layout = DiagramLayout.Of(input, _options);
     }
 
-    /// <summary>Name of the system, or null for the whole book.</summary>
-    public string? System { get; }
+    /// <summary>Whether lines go through from end to end, so that it is wide.</summary>
+    public bool Goes { get; }
 
     public DiagramLayout Layout { get; }
 
-    public static MachineDrawing Of(Plan plan) => s_drawn.GetValue(plan, p => new(p));
+    /// <summary>A system of one vehicle.</summary>
+    public static MachineDrawing Of(Plan plan, string? system, int vehicle) =>
+        s_drawn.GetOrCreateValue(plan).GetOrAdd((system ?? "", vehicle), _ => new(DiagramInput.Of(plan.Book, system, plan.Book.Vehicles.Length > 1 ? vehicle : null)));
+
+    /// <summary>A system of the whole train, vehicles that look alike folded into one.</summary>
+    public static MachineDrawing OfTrain(Plan plan, string? system, MachineSnapshot seen) => new(DiagramFold.Of(DiagramInput.Of(plan.Book, system), id => LookOf(seen, id)));
+
+    /// <summary>What decides which vehicles look alike; while it stays, the drawing stays.</summary>
+    public static string KeyOf(MachineSnapshot seen) =>
+        string.Join(';', seen.Positions.Select(p => $"{p.Key}={p.Value}").Concat(seen.Faults.Select(f => $"{f.Item}!{f.Fault}")));
 
     public string Render(DiagramState state) =>
-        DiagramDrawing.Render(Layout, state, s_options, SvgOptions.Inline with { IdPrefix = Prefix });
+        DiagramDrawing.Render(Layout, state, _options, SvgOptions.Inline with { IdPrefix = Prefix });
 
     public DiagramValues Values(DiagramState state) => DiagramValues.Of(Layout, state, Prefix);
+
+    private static string LookOf(MachineSnapshot seen, string id) =>
+        $"{seen.Positions.GetValueOrDefault(id)}{string.Concat(seen.Faults.Where(f => f.Item == id).Select(f => "!" + f.Fault))}";
 }

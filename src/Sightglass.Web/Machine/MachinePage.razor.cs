@@ -13,9 +13,25 @@ namespace Sightglass.Web.Machine;
 /// <summary>The machine alive. The drawing is written once; afterwards only what has changed is sent to it.</summary>
 public sealed partial class MachinePage : IAsyncDisposable
 {
-    private static readonly string[] s_keys = [" ", "t", "T", "f", "F", "s", "S", "?"];
+    private static readonly string[] s_keys = [" ", "t", "T", "f", "F", "s", "S", "y", "Y", "v", "V", "?"];
+
+    /// <summary>Says in an address that all vehicles are shown.</summary>
+    private const string WholeTrain = "the whole train";
+
+    private const string TheMachine = "this machine";
+
+    /// <summary>More vehicles than this are chosen from a list.</summary>
+    private const int MostButtons = 12;
 
     private readonly Lock _gate = new();
+    private string? _system;
+    private int? _vehicle;
+    private ImmutableArray<LiveGauge> _gauges = [];
+    private LiveGauge? _trend;
+    private string _folded = "";
+
+    // Stands for the drawing on the page: a new one for a new drawing.
+    private object _picture = new();
     private MachineDrawing _drawing = null!;
     private MachineView _view = null!;
     private string _drawn = "";
@@ -35,11 +51,30 @@ public sealed partial class MachinePage : IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    /// <summary>The system whose diagram is shown; without one that which the situation is about.</summary>
+    [SupplyParameterFromQuery(Name = "system")]
+    private string? AskedSystem { get; set; }
+
+    /// <summary>The vehicle of a train, or the whole of it; without one the machine itself.</summary>
+    [SupplyParameterFromQuery(Name = "vehicle")]
+    private string? AskedVehicle { get; set; }
+
     private LiveSession Session { get; set; } = null!;
+
+    private string[] Systems => [.. LivingSystems.Of(Session.Plan.Book)];
+
+    private ImmutableArray<Vehicle> Vehicles => [.. Session.Plan.Book.Vehicles.OrderBy(v => v.From)];
+
+    private string VehicleName => _vehicle is { } index ? NameOf(Session.Plan.Book.Vehicles.First(v => v.Index == index)) : WholeTrain;
+
+    private AlongTrain? AlongLine => Session.Along.FirstOrDefault(a => a.System == _system);
 
     private MachineSnapshot Seen => Session.Current;
 
-    private string Heading => _drawing.System is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
+    private string Heading => _system is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
 
     private string Situation
     {
@@ -61,13 +96,13 @@ public sealed partial class MachinePage : IAsyncDisposable
         }
     }
 
-    private string Caption => $"The {_drawing.System ?? "machine"}{(_drawing.System is null ? "" : " system")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}";
+    private string Caption => $"The {_system ?? "machine"}{(_system is null || _drawing.Goes ? "" : " system")}{(Vehicles.Length > 1 ? $" of {VehicleName}" : "")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}{(_vehicle is null ? " Cars that are alike and stand alike are drawn once." : "")}";
 
     private string Glasses
     {
         get
         {
-            string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
+            string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.System == _system && i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
             return units.Length == 1 ? $" Glasses in {units[0]}." : "";
         }
     }
@@ -76,7 +111,7 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private ImmutableArray<(string Key, string Words)> AllKeys =>
     [
-        ("Space", "hold, and go on as fast as before"), ("T", "truth on and off, on this screen only"), ("F", "put in a fault"), ("S", "another situation, surroundings"),
+        ("Space", "hold, and go on as fast as before"), ("T", "truth on and off, on this screen only"), ("F", "put in a fault"), ("S", "another situation, surroundings"), ("Y", "the next system"), ("V", "the next vehicle of the train"),
         ("Tab", "to a valve or another control; Enter turns it"), ("?", "this list"),
     ];
 
@@ -84,8 +119,20 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     protected override void OnInitialized()
     {
-        Draw();
+        Session = Room.Session;
         Room.Changed += OnChanged;
+    }
+
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_drawing is null)
+        {
+            Draw();
+        }
+        else if (Asked() != (_system, _vehicle))
+        {
+            await DrawAgain();
+        }
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -145,6 +192,12 @@ public sealed partial class MachinePage : IAsyncDisposable
             case "s" or "S":
                 await Call("open", "start");
                 break;
+            case "y" or "Y":
+                Show(Next(Systems, _system), VehicleName);
+                break;
+            case "v" or "V":
+                Show(_system, Next([.. Vehicles.Select(NameOf), WholeTrain], VehicleName));
+                break;
             case "?":
                 await Call("open", "keys");
                 break;
@@ -180,13 +233,56 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private static string Told(string text) => text.StartsWith("Truth", StringComparison.Ordinal) ? text : $"Truth. {text}";
 
+    private static string NameOf(Vehicle vehicle) => vehicle.IsTheMachine ? TheMachine : vehicle.Name;
+
+    private static string? Next(string[] all, string? now) => all.Length == 0 ? null : all[(Array.IndexOf(all, now) + 1) % all.Length];
+
+    /// <summary>What the address asks for, where there is such a thing; else what the situation is about, on the machine itself.</summary>
+    private (string? System, int? Vehicle) Asked()
+    {
+        Situation? situation = Session.Start.Situation is { } name ? Session.Plan.Book.Situations.GetValueOrDefault(name) : null;
+        string? system = Array.Find(Systems, s => s == AskedSystem) ?? LivingSystems.About(Session.Plan.Book, situation);
+        Vehicle vehicle = Vehicles.FirstOrDefault(v => NameOf(v) == AskedVehicle) ?? Vehicles.First(v => v.IsTheMachine);
+        return (system, AskedVehicle == WholeTrain && Vehicles.Length > 1 ? null : vehicle.Index);
+    }
+
+    /// <summary>Another system or vehicle: by its address, so that it can be sent to somebody.</summary>
+    private void Show(string? system, string? vehicle) => Navigation.NavigateTo(
+        Navigation.GetUriWithQueryParameters(new Dictionary<string, object?> { ["system"] = system, ["vehicle"] = Vehicles.Length > 1 && vehicle != TheMachine ? vehicle : null }), replace: true);
+
     private void Draw()
     {
         Session = Room.Session;
-        _drawing = MachineDrawing.Of(Session.Plan);
+        (_system, _vehicle) = Asked();
         MachineSnapshot seen = Seen;
-        _view = MachineView.Of(_drawing, Session.Gauges, seen, _truth);
+        _folded = _vehicle is null ? MachineDrawing.KeyOf(seen) : "";
+        _drawing = _vehicle is { } vehicle ? MachineDrawing.Of(Session.Plan, _system, vehicle) : MachineDrawing.OfTrain(Session.Plan, _system, seen);
+        int gauged = _vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;
+        _gauges = [.. Session.Gauges.Where(g => g.System == _system && g.Vehicle == gauged)];
+        _trend = _gauges.FirstOrDefault();
+        _view = ViewOf(seen);
         _drawn = _drawing.Render(seen.Diagram with { ShowTruth = _truth });
+        _picture = new();
+    }
+
+    private MachineView ViewOf(MachineSnapshot seen) => MachineView.Of(_drawing, _gauges, _trend, AlongLine is { } line ? s => Along(line, s) : null, seen, _truth);
+
+    private string Along(AlongTrain line, MachineSnapshot seen)
+    {
+        int at = Session.Along.IndexOf(line);
+        Unit unit = Session.Plan.Book.ShownIn.GetValueOrDefault(Dimension.Pressure) ?? UnitTable.Get("psi");
+        return LiveChart.Along(line, at < seen.Along.Length ? seen.Along[at] : [], Session.Plan.Book.Vehicles, unit);
+    }
+
+    private async Task DrawAgain()
+    {
+        Draw();
+        StateHasChanged();
+        await Task.Yield();
+        if (_script is not null)
+        {
+            await Listen();
+        }
     }
 
     private async Task Listen()
@@ -223,19 +319,13 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             while (TakeWish())
             {
-                if (Room.Session != Session)
+                if (Room.Session != Session || (_vehicle is null && MachineDrawing.KeyOf(Seen) != _folded))
                 {
-                    Draw();
-                    StateHasChanged();
-                    await Task.Yield();
-                    if (_script is not null)
-                    {
-                        await Listen();
-                    }
+                    await DrawAgain();
                 }
 
                 MachineSnapshot seen = Seen;
-                MachineView next = MachineView.Of(_drawing, Session.Gauges, seen, _truth);
+                MachineView next = ViewOf(seen);
                 string[] changes = MachineView.Changes(_view, next);
                 _view = next;
                 if (changes.Length > 0 && _script is not null)
@@ -275,6 +365,13 @@ public sealed partial class MachinePage : IAsyncDisposable
     private void TurnTruth()
     {
         _truth = !_truth;
+        OnChanged();
+    }
+
+    private void ChooseTrend(LiveGauge gauge)
+    {
+        _trend = gauge;
+        StateHasChanged();
         OnChanged();
     }
 

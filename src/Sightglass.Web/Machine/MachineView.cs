@@ -15,20 +15,23 @@ public sealed class MachineView
     /// <summary>Value of an attribute (<c>#text</c>, <c>#html</c>) outside of the diagram.</summary>
     public string this[string id, string attribute] => _rest[(id, attribute)];
 
-    /// <param name="drawing">Of the plan.</param>
-    /// <param name="gauges">Of the session.</param>
+    /// <param name="drawing">What is drawn.</param>
+    /// <param name="gauges">Those beside it.</param>
+    /// <param name="trend">That of them whose last half hour is drawn.</param>
+    /// <param name="along">Draws the pressure along the train, or null where there is none.</param>
     /// <param name="seen">What is seen.</param>
     /// <param name="truth">Whether hidden truth is shown.</param>
-    internal static MachineView Of(MachineDrawing drawing, ImmutableArray<LiveGauge> gauges, MachineSnapshot seen, bool truth)
+    internal static MachineView Of(MachineDrawing drawing, ImmutableArray<LiveGauge> gauges, LiveGauge? trend, Func<MachineSnapshot, string>? along, MachineSnapshot seen, bool truth)
     {
         ImmutableDictionary<(string, string), string>.Builder rest = ImmutableDictionary.CreateBuilder<(string, string), string>();
         rest[("clock", DiagramDelta.Text)] = Words.Clock(seen.Now.Seconds);
-        for (int i = 0; i < gauges.Length && i < seen.Gauges.Length; i++)
+        foreach (LiveGauge gauge in gauges.Where(g => g.Number < seen.Gauges.Length))
         {
-            rest[($"g{i}", "#html")] = LiveChart.Gauge(gauges, i, seen, truth);
+            rest[($"g{gauge.Number}", "#html")] = LiveChart.Gauge(gauge, seen, truth);
         }
 
-        rest[("trend", "#html")] = LiveChart.Trend(gauges, seen, truth);
+        rest[("trend", "#html")] = LiveChart.Trend(trend, seen, truth);
+        rest[("along", "#html")] = truth && along is not null ? along(seen) : "";
         return new(drawing.Values(seen.Diagram with { ShowTruth = truth }), rest.ToImmutable());
     }
 

@@ -175,9 +175,11 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
             double x = path == bus.LeftCock ? spread.Left + spread.CockAt : path == bus.RightCock ? spread.Right - spread.CockAt : block.Columns.First(c => c.InRow == path).X;
             int at = bus.Nodes.ToList().IndexOf(path);
             bool forward = bus.Nodes[at - 1].Id == path.From;
-            board.Part(path, x, row.Y, forward ? 0 : 180);
-            ThroughWords words = spread.Words[path.Id];
-            Words(words, x, row.Y + DiagramPart.Below(path.Symbol) + 5, "middle");
+
+            // A valve looks the same from both ends; turned over, its handle points down when closed, towards its name.
+            board.Part(path, x, row.Y, forward && path.Symbol != DiagramSymbol.Valve ? 0 : 180);
+            Words(spread.Words[path.Id], x, row.Y + M.Below(path), "middle");
+
             // The stretch of pipe under the symbol belongs to the path; lines begin at its edges.
             double half = DiagramPart.SizeOf(path.Symbol).Along;
             board.Pipe(path.Id, [(x - half, row.Y), (x + half, row.Y)], [(path.Id, forward ? 1 : -1)]);

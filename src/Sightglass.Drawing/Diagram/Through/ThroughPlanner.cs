@@ -42,6 +42,11 @@ internal sealed class ThroughPlanner
             new ThroughInk(blocks[i], spreads[i], _board, _size).Draw();
         }
 
+        if (blocks.Count > 1)
+        {
+            Captions(blocks, spreads);
+        }
+
         ThroughTrain.Couple(_board, [.. _input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)]);
         foreach (ThroughBlock block in blocks)
         {
@@ -49,6 +54,17 @@ internal sealed class ThroughPlanner
         }
 
         return Finish();
+    }
+
+    // What each vehicle is, above it.
+    private void Captions(List<ThroughBlock> blocks, List<ThroughSpread> spreads)
+    {
+        double y = _board.Solid().Select(b => b.Low).DefaultIfEmpty(0).Min() - (2 * _size);
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            int vehicle = blocks[i].Nodes[0].Vehicle;
+            _board.Label(_input.Captions.GetValueOrDefault(vehicle, blocks[i].Nodes[0].VehicleName), "body-words", spreads[i].InnerLeft, y, "start");
+        }
     }
 
     // The vehicle with most on it says in which order the lines that go through lie.

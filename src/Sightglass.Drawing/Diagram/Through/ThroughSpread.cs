@@ -76,7 +76,7 @@ internal sealed class ThroughSpread
 
     /// <summary>Height that a column's symbols need in their gap.</summary>
     public double HeightOf(ThroughColumn column) => column.Gauges.Count > 0 ? (column.Gauges.Count * M.RingPitch) + 6
-        : column.InRow is { } part ? (DiagramPart.SizeOf(part.Symbol).Across * 2) + 4 + Words[part.Id].Height
+        : column.InRow is { } part ? M.Below(part) + Words[part.Id].Height
         : column.Links.Sum(l => SlotOf(l)) + (column.Lower is null ? column.EndLine is null ? 12 : 10 + Words.Values.First().Line : 0);
 
     public double SlotOf(DiagramLink link) => Math.Max(2 * M.Half(link.Path), Words[link.Path.Id].Height + 12);
@@ -232,7 +232,7 @@ internal sealed class ThroughSpread
         {
             ThroughRow row = _block.Rows[g];
             double symbols = _block.Columns.Where(c => c.Gap == g).Select(HeightOf).DefaultIfEmpty(0).Max();
-            double cocks = new[] { row.Bus?.LeftCock, row.Bus?.RightCock }.OfType<DiagramNode>().Select(c => 16 + Words[c.Id].Height).DefaultIfEmpty(0).Max();
+            double cocks = new[] { row.Bus?.LeftCock, row.Bus?.RightCock }.OfType<DiagramNode>().Select(c => M.Below(c) + Words[c.Id].Height - M.Clear).DefaultIfEmpty(0).Max();
             bool named = g + 1 < _block.Rows.Count && _block.Rows[g + 1].Nodes.Exists(n => n.Role == DiagramRole.Line && n.Label.Length > 0);
             double words = named ? Math.Ceiling(_size * 1.25) + 2 : 0;
             row.Gap = Math.Max(symbols, cocks) + (2 * M.Clear) + words;

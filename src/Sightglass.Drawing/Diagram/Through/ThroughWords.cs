@@ -43,7 +43,7 @@ internal sealed class ThroughWords
         List<DiagramNode> controls = [.. input.Nodes.Where(n => n.Role == DiagramRole.Control && n.Of.Contains(node.Id)).OrderBy(n => n.Id, StringComparer.Ordinal)];
         List<DiagramNode> here = [.. controls.Where(c => marked.Add(c.Id))];
         IEnumerable<string> quiet = node.Feels.Select(f => $"{f.Word} {NameOf(f.Node, input)}").Concat(controls.Except(here).Select(c => $"by {Lower(c.Label)}"));
-        double width = size * 7.6;
+        double width = size * 6.8;
         return new(
             TextMeasure.Wrap(node.Label, TextFace.Sans500, size, width), [.. quiet.SelectMany(q => TextMeasure.Wrap(q, TextFace.Sans500, size, width * 1.15))], here, size);
     }

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+
+namespace Sightglass.Drawing.Diagram;
+
+/// <summary>
+/// Folds a train's diagram: vehicles that follow each other, are built alike, face the same way and look alike are drawn once, with how many they are.
+/// </summary>
+public static class DiagramFold
+{
+    /// <summary>The folded network: of each group its first vehicle, with what couples it to its neighbours.</summary>
+    /// <param name="input">The network of the whole train.</param>
+    /// <param name="look">What a thing shows that must be alike, by its name: positions, faults. Pressures may differ: a drawing shows those of the group's first vehicle.</param>
+    public static DiagramInput Of(DiagramInput input, Func<string, string> look)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(look);
+        List<DiagramNode[]> vehicles = [.. input.Nodes.Where(n => n.Symbol != DiagramSymbol.Coupling).GroupBy(n => n.Vehicle).OrderBy(g => g.Average(n => n.Order)).Select(g => g.ToArray())];
+        ILookup<int, string> couplings = input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)
+            .SelectMany(c => new[] { c.From, c.To }.OfType<string>().Select(e => (Vehicle: VehicleOf(e, input), Look: look(c.Id)))).ToLookup(c => c.Vehicle, c => c.Look);
+        Dictionary<int, int> shownBy = [];
+        Dictionary<string, string> renamed = new(StringComparer.Ordinal);
+        ImmutableSortedDictionary<int, string>.Builder captions = ImmutableSortedDictionary.CreateBuilder<int, string>();
+        for (int i = 0; i < vehicles.Count;)
+        {
+            string like = Signature(vehicles[i], look, couplings);
+            int end = i + 1;
+            while (end < vehicles.Count && Signature(vehicles[end], look, couplings) == like)
+            {
+                end++;
+            }
+
+            for (int k = i; k < end; k++)
+            {
+                shownBy[vehicles[k][0].Vehicle] = vehicles[i][0].Vehicle;
+                Rename(vehicles[k], vehicles[i], renamed);
+            }
+
+            captions[vehicles[i][0].Vehicle] = Caption(vehicles[i][0].VehicleName, vehicles[end - 1][0].VehicleName, end - i);
+            i = end;
+        }
+
+        return input with
+        {
+            Nodes =
+            [
+                .. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling ? IsBetweenGroups(n, input, shownBy) : shownBy[n.Vehicle] == n.Vehicle)
+                    .Select(n => n.Symbol == DiagramSymbol.Coupling ? n with { From = Shown(n.From, renamed), To = Shown(n.To, renamed) } : n),
+            ],
+            Captions = captions.ToImmutable(),
+        };
+    }
+
+    private static string Caption(string first, string last, int count)
+    {
+        if (count == 1 || first.Length == 0)
+        {
+            return first.Length == 0 ? "this machine" : first;
+        }
+
+        string kind = first[..first.LastIndexOf(' ')];
+        return last.StartsWith(kind, StringComparison.Ordinal) ? $"{kind}s {first[(kind.Length + 1)..]} to {last[(kind.Length + 1)..]}, {count} alike" : $"{first} to {last}, {count} alike";
+    }
+
+    private static int VehicleOf(string node, DiagramInput input) => input.Nodes.FirstOrDefault(n => n.Id == node)?.Vehicle ?? -1;
+
+    private static bool IsBetweenGroups(DiagramNode coupling, DiagramInput input, Dictionary<int, int> shownBy) =>
+        coupling.From is null || coupling.To is null
+        || shownBy.GetValueOrDefault(VehicleOf(coupling.From, input), -1) != shownBy.GetValueOrDefault(VehicleOf(coupling.To, input), -2);
+
+    private static string? Shown(string? id, Dictionary<string, string> renamed) => id is null ? null : renamed.GetValueOrDefault(id, id);
+
+    private static void Rename(DiagramNode[] nodes, DiagramNode[] shown, Dictionary<string, string> renamed)
+    {
+        Dictionary<string, string> own = shown.ToDictionary(n => n.Own, n => n.Id, StringComparer.Ordinal);
+        foreach (DiagramNode node in nodes)
+        {
+            renamed[node.Id] = own[node.Own];
+        }
+    }
+
+    // What a vehicle holds, whatever its number; the order of what is coupled says which way it faces.
+    private static string Signature(DiagramNode[] nodes, Func<string, string> look, ILookup<int, string> couplings)
+    {
+        string name = nodes[0].VehicleName;
+        string Own(string? id) => id is null ? "" : name.Length == 0 ? id : id.Replace(name, "#", StringComparison.Ordinal);
+        string facing = string.Join(',', nodes.Where(n => n.IsEnd).OrderBy(n => n.Order).ThenBy(n => n.Own, StringComparer.Ordinal).Select(n => n.Own));
+        return (name.Length == 0 ? "the machine" : "") + facing + string.Join(',', couplings[nodes[0].Vehicle].Distinct().Order(StringComparer.Ordinal))
+            + string.Join('\n', nodes.Select(n => $"{n.Own}|{n.Role}|{n.Symbol}|{Own(n.From)}|{Own(n.To)}|{look(n.Id)}").Order(StringComparer.Ordinal));
+    }
+}
