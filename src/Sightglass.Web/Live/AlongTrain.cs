@@ -14,7 +14,8 @@ public sealed record AlongTrain(string System, string Name, ImmutableArray<(Sign
     /// <summary>Within this, moments are kept close together: an emergency runs through a train in seconds.</summary>
     private const double RecentSeconds = 60;
 
-    private const double RecentStep = 0.5;
+    /// <summary>Seconds between moments kept close together.</summary>
+    public const double RecentStep = 0.5;
     private const double Step = 10;
 
     /// <summary>One for each living system that has such a line, where the plan is of a train.</summary>

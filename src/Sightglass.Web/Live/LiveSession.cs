@@ -18,6 +18,9 @@ public sealed class LiveSession : IDisposable
     /// <summary>Seconds of the wall's clock that one look may make up for: after a pause of the computer the world does not race.</summary>
     private const double MostCatchUp = 1;
 
+    /// <summary>Looks along a train between two looks at the whole.</summary>
+    private const int MostAlong = 16;
+
     private readonly Lock _gate = new();
     private readonly TimeProvider _clock;
     private readonly LaneBank _bank;
@@ -219,7 +222,9 @@ public sealed class LiveSession : IDisposable
         }
 
         _left -= ticks;
-        See(new(_world.Now.Ticks + ticks));
+        SimTime to = new(_world.Now.Ticks + ticks);
+        SeeAlong(to);
+        See(to);
         if (_world.Now.Ticks - _noted > 2 * (int)Pace * SimTime.TicksPerSecond)
         {
             Note();
@@ -239,6 +244,18 @@ public sealed class LiveSession : IDisposable
         {
             _noted = _world.Now.Ticks;
             _record?.Note(new(_noted));
+        }
+    }
+
+    /// <summary>Looks along the train on the way to a moment: what runs through it is over in seconds, however fast the clock goes.</summary>
+    private void SeeAlong(SimTime to)
+    {
+        double step = Math.Max(AlongTrain.RecentStep, (to - _world.Now).Seconds / MostAlong);
+        _world.OnSample = w => Current = _sampler.LookAlong(w, Current);
+        for (SimTime at = _world.Now + SimTime.FromSeconds(step); !_sampler.Along.IsEmpty && at < to; at += SimTime.FromSeconds(step))
+        {
+            _world.SampleAt(at);
+            _world.RunTo(at);
         }
     }
 

@@ -56,12 +56,23 @@ public sealed class Sampler
             Positions = Positions(world),
             Gauges = gauges,
             Trace = Longer(before.Trace, new(now, gauges)),
-            Along = [.. Along.Select((a, i) => a.Longer(i < before.Along.Length ? before.Along[i] : [], world))],
+            Along = AlongNow(world, before),
             Journal = world.Journal is { } journal && (journal.Count != before.Journal.Length || before.Journal.IsEmpty) ? [.. journal.TakeLast(MostLines)] : before.Journal,
             Faults = [.. PresentFaults(world)],
             Inputs = _inputs.ToImmutableSortedDictionary(n => n, n => world.GetSlot(_plan.Starts[n].Slot), StringComparer.Ordinal),
         };
     }
+
+    /// <summary>What was seen last with only the pressures along the train looked at again.</summary>
+    public MachineSnapshot LookAlong(World.World world, MachineSnapshot before)
+    {
+        ArgumentNullException.ThrowIfNull(world);
+        ArgumentNullException.ThrowIfNull(before);
+        return before with { Along = AlongNow(world, before) };
+    }
+
+    private ImmutableArray<ImmutableArray<AlongPoint>> AlongNow(World.World world, MachineSnapshot before) =>
+        [.. Along.Select((a, i) => a.Longer(i < before.Along.Length ? before.Along[i] : [], world))];
 
     private static ImmutableArray<TracePoint> Longer(ImmutableArray<TracePoint> trace, TracePoint point)
     {
