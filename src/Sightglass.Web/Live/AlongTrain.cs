@@ -11,12 +11,11 @@ namespace Sightglass.Web.Live;
 /// <param name="Points">Signals and metres from the head of the train.</param>
 public sealed record AlongTrain(string System, string Name, ImmutableArray<(Signal Pressure, double X)> Points)
 {
-    /// <summary>Within this, moments are kept close together: an emergency runs through a train in seconds.</summary>
-    private const double RecentSeconds = 60;
+    /// <summary>Seconds between looks, and between the moments that are kept of the last seconds: an emergency runs through a train in one.</summary>
+    public const double LookStep = 0.1;
 
-    /// <summary>Seconds between moments kept close together.</summary>
-    public const double RecentStep = 0.5;
-    private const double Step = 10;
+    /// <summary>How close together moments are kept, by how long ago they were; older ones farther apart.</summary>
+    private static readonly (double Within, double Step)[] s_kept = [(5, LookStep), (60, 0.5), (Sampler.TraceSeconds, 10)];
 
     /// <summary>One for each living system that has such a line, where the plan is of a train.</summary>
     public static ImmutableArray<AlongTrain> Of(Plan plan)
@@ -33,7 +32,7 @@ public sealed record AlongTrain(string System, string Name, ImmutableArray<(Sign
         List<AlongPoint> kept = [];
         foreach (AlongPoint point in before.Where(p => p.Seconds < now && p.Seconds >= now - Sampler.TraceSeconds))
         {
-            double step = point.Seconds >= now - RecentSeconds ? RecentStep : Step;
+            double step = Array.Find(s_kept, k => now - point.Seconds <= k.Within).Step;
             if (kept.Count == 0 || point.Seconds - kept[^1].Seconds >= step - 1e-6)
             {
                 kept.Add(point);

@@ -250,7 +250,7 @@ public sealed class LiveSession : IDisposable
     /// <summary>Looks along the train on the way to a moment: what runs through it is over in seconds, however fast the clock goes.</summary>
     private void SeeAlong(SimTime to)
     {
-        double step = Math.Max(AlongTrain.RecentStep, (to - _world.Now).Seconds / MostAlong);
+        double step = Math.Max(AlongTrain.LookStep, (to - _world.Now).Seconds / MostAlong);
         _world.OnSample = w => Current = _sampler.LookAlong(w, Current);
         for (SimTime at = _world.Now + SimTime.FromSeconds(step); !_sampler.Along.IsEmpty && at < to; at += SimTime.FromSeconds(step))
         {
