@@ -46,6 +46,11 @@ public readonly record struct Span(SourceText? Source, int Start, int Length) : 
     /// <summary>The order of files and lines; what is read at a use stands where the use stands.</summary>
     public int CompareTo(Span other)
     {
+        if (Source?.SeenFrom.Source is null && other.Source?.SeenFrom.Source is null)
+        {
+            return ByPlace(this, other); // nearly always
+        }
+
         Stack<Span> mine = Chain(this), theirs = Chain(other);
         while (mine.TryPop(out Span a))
         {
@@ -54,8 +59,7 @@ public readonly record struct Span(SourceText? Source, int Start, int Length) : 
                 return 1;
             }
 
-            int byPath = string.CompareOrdinal(a.Path, b.Path);
-            int order = byPath != 0 ? byPath : a.Start.CompareTo(b.Start);
+            int order = ByPlace(a, b);
             if (order != 0)
             {
                 return order;
@@ -63,6 +67,12 @@ public readonly record struct Span(SourceText? Source, int Start, int Length) : 
         }
 
         return theirs.Count == 0 ? 0 : -1;
+    }
+
+    private static int ByPlace(Span a, Span b)
+    {
+        int byPath = ReferenceEquals(a.Source, b.Source) ? 0 : string.CompareOrdinal(a.Path, b.Path);
+        return byPath != 0 ? byPath : a.Start.CompareTo(b.Start);
     }
 
     /// <summary>The outermost use on top.</summary>

@@ -6,7 +6,6 @@ namespace Sightglass.Basics.Formulas;
 /// <summary>Finds the longest name or unit that starts at a place of a text, and how far an unknown one reaches.</summary>
 internal static class FormulaScan
 {
-    private const int LongestName = 200;
     private const int LongestUnit = 40;
 
     public static bool IsWordStart(char c) => char.IsLetter(c);
@@ -24,7 +23,7 @@ internal static class FormulaScan
     /// <summary>The longest phrase in scope that starts here.</summary>
     public static bool TryName(string text, int at, INameScope scope, out FormulaName name, out int end)
     {
-        foreach ((string phrase, int stop) in Phrases(text, at, LongestName, IsInsideName))
+        foreach ((string phrase, int stop) in Phrases(text, at, scope.LongestName, IsInsideName))
         {
             if (scope.TryGet(phrase, out name))
             {

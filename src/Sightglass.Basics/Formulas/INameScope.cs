@@ -11,6 +11,9 @@ public interface INameScope
     /// <summary>Every name, for 'did you mean'.</summary>
     IEnumerable<string> Names { get; }
 
+    /// <summary>Characters beyond which no phrase is looked up.</summary>
+    int LongestName => 200;
+
     /// <summary>Looks a name up (words joined by one space, case as written).</summary>
     bool TryGet(string name, out FormulaName found);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Parsing;
@@ -16,7 +17,7 @@ internal sealed class LengthRule() : LintRule(6)
 
     public override void Check(LintContext card)
     {
-        HashSet<string> nouns = Nouns(card);
+        FrozenSet<string> nouns = card.Names.Nouns;
         foreach (Sentence sentence in card.StepSentences.SelectMany(s => s.Tails.Prepend(s)))
         {
             CheckLength(card, sentence.Span, LintContext.WordsIn(sentence.Span), MostInStep);
@@ -32,7 +33,7 @@ internal sealed class LengthRule() : LintRule(6)
         }
     }
 
-    private static void CheckNotice(LintContext card, CardElement.Notice notice, HashSet<string> nouns)
+    private static void CheckNotice(LintContext card, CardElement.Notice notice, FrozenSet<string> nouns)
     {
         Span span = notice.Sentence.TextAt("text")?.Span ?? Span.None;
         ImmutableArray<ImmutableArray<Word>> sentences = NoticeSentences.Of(card.Language, span);
@@ -59,7 +60,7 @@ internal sealed class LengthRule() : LintRule(6)
     }
 
     /// <summary>A row of words that are all parts of names in the book.</summary>
-    private static void CheckNouns(LintContext card, Span span, HashSet<string> nouns)
+    private static void CheckNouns(LintContext card, Span span, FrozenSet<string> nouns)
     {
         List<string> row = [];
         foreach (Word word in LintContext.WordsIn(span).Append(new Word(".", 0, 0)))
@@ -83,7 +84,4 @@ internal sealed class LengthRule() : LintRule(6)
     /// <summary>A name of the book counts as one noun.</summary>
     private static string WithoutNames(LintContext card, string text) =>
         card.Book.Items.Keys.Aggregate(text, (t, name) => t.Replace(name, "_", StringComparison.OrdinalIgnoreCase));
-
-    private static HashSet<string> Nouns(LintContext card) =>
-        new(card.Book.Items.Keys.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !card.Words.NotNouns.Any(w.Is)).Select(w => w.Text), StringComparer.OrdinalIgnoreCase);
 }

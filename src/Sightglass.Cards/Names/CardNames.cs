@@ -20,6 +20,7 @@ public sealed class CardNames
     private readonly NameIndex<Protection> _protections;
     private readonly FrozenSet<string> _positions;
     private readonly FrozenSet<string> _scaleWords;
+    private readonly Lazy<FrozenSet<string>> _nouns;
 
     public CardNames(ClassBook book, CardLanguage language)
     {
@@ -36,6 +37,7 @@ public sealed class CardNames
         _protections = new(book.Protections, Key);
         _positions = book.Items.Values.SelectMany(i => i.Positions).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
         _scaleWords = book.Items.Values.Where(i => i.Reading is not null).SelectMany(i => i.Reading!.Words.Keys).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
+        _nouns = new(() => NounsOf(book, language));
     }
 
     public ClassBook Book { get; }
@@ -43,6 +45,9 @@ public sealed class CardNames
     public CardLanguage Language { get; }
 
     public NameKey Key { get; }
+
+    /// <summary>Words of the names of items that are nouns.</summary>
+    internal FrozenSet<string> Nouns => _nouns.Value;
 
     /// <summary>The book's cards, for those that call others.</summary>
     internal CardLibrary Library { get; }
@@ -155,6 +160,9 @@ public sealed class CardNames
 
         return null;
     }
+
+    private static FrozenSet<string> NounsOf(ClassBook book, CardLanguage language) =>
+        book.Items.Keys.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !language.Lint.NotNouns.Any(w.Is)).Select(w => w.Text).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     private static string WithoutVerb(string sign, SmallWords small)
     {

@@ -30,18 +30,20 @@ internal sealed class BookInspection
     /// <summary>Every card that could be read, also with errors.</summary>
     public ImmutableArray<Card> Cards { get; private set; } = [];
 
-    /// <summary>Reads a book. The cards are read beside the plants of the road numbers: neither asks the other, and a cold start waits for both.</summary>
+    /// <summary>
+    /// Reads a book. Cards are read beside the plants, and the situations of each train beside those of others: none asks the other, and a cold start waits for all.
+    /// </summary>
     /// <param name="folder">Its folder.</param>
     /// <param name="all">Whether cards and situations are read as well.</param>
     public static BookInspection Read(string folder, bool all = true)
     {
         BookInspection inspection = new(folder);
-        Task<(ImmutableArray<Card> Cards, DiagnosticList Found)>? cards = null;
+        Task<CardRead>[]? cards = null;
         inspection.Book = BookReader.Read(folder, KindLibrary.Catalog, inspection.Found,
         [
             (book, found) =>
             {
-                cards ??= all && !inspection.Found.HasErrors ? Task.Run(() => ReadCards(book)) : null;
+                cards ??= all && !inspection.Found.HasErrors ? ReadCards(book) : null;
                 if (all || book.TrainInUse is null)
                 {
                     inspection.Fleet.Add(book, found); // a verb that runs something builds its own train when it asks for it
@@ -51,44 +53,67 @@ internal sealed class BookInspection
         if (inspection.Book is { } read && cards is not null)
         {
             inspection.ReadSituations(read);
-            inspection.Found.AddRange(cards.GetAwaiter().GetResult().Found);
-            inspection.Cards = cards.Result.Cards;
+            inspection.Cards = [.. cards.Select(c => inspection.With(c.GetAwaiter().GetResult())).OfType<Card>()];
         }
 
         return inspection;
     }
 
-    private static (ImmutableArray<Card> Cards, DiagnosticList Found) ReadCards(ClassBook book)
+    /// <summary>Every card by itself, in the names of its train.</summary>
+    private static Task<CardRead>[] ReadCards(ClassBook book)
     {
-        DiagnosticList found = [];
-        Dictionary<string, CardNames> byTrain = new(StringComparer.Ordinal);
-        List<Card> cards = [];
-        foreach (SourceText text in book.CardTexts)
+        Dictionary<string, Lazy<CardNames>> byTrain = new(StringComparer.Ordinal) { [""] = new(() => new(book, EnglishForms.Language)) };
+        foreach (string train in book.Trains.Keys)
         {
-            string train = book.TrainOf(text) ?? "";
-            if (!byTrain.TryGetValue(train, out CardNames? names))
-            {
-                byTrain[train] = names = new(train.Length == 0 ? book : book.Coupled(train), EnglishForms.Language);
-            }
-
-            if (CardReader.Read(text, names, found) is { } card)
-            {
-                cards.Add(card);
-                CardLint.Check(card, names, found);
-            }
+            byTrain[train] = new(() => new(book.Coupled(train), EnglishForms.Language));
         }
 
-        return ([.. cards], found);
+        return [.. book.CardTexts.Select(text => Task.Run(() => ReadCard(text, byTrain[book.TrainOf(text) ?? ""].Value)))];
+    }
+
+    private static CardRead ReadCard(SourceText text, CardNames names)
+    {
+        DiagnosticList found = [];
+        Card? card = CardReader.Read(text, names, found);
+        if (card is not null)
+        {
+            CardLint.Check(card, names, found);
+        }
+
+        return new(card, found);
+    }
+
+    private Card? With(CardRead read)
+    {
+        Found.AddRange(read.Found);
+        return read.Card;
     }
 
     private void ReadSituations(ClassBook book)
     {
-        if (!Found.HasErrors)
+        if (Found.HasErrors)
         {
-            foreach (Situation situation in book.Situations.Values)
-            {
-                TrialPreparation.Check(Fleet, situation, Found);
-            }
+            return;
+        }
+
+        Task<DiagnosticList>[] ofTrains = [.. book.Situations.Values.GroupBy(s => s.Train).Select(g => Task.Run(() => CheckSituations(g)))];
+        foreach (Task<DiagnosticList> one in ofTrains)
+        {
+            Found.AddRange(one.GetAwaiter().GetResult());
         }
     }
+
+    private DiagnosticList CheckSituations(IEnumerable<Situation> ofOneTrain)
+    {
+        DiagnosticList found = [];
+        foreach (Situation situation in ofOneTrain)
+        {
+            TrialPreparation.Check(Fleet, situation, found);
+        }
+
+        return found;
+    }
+
+    /// <summary>What a card's text says, as far as it could be read, and what is wrong with it.</summary>
+    private sealed record CardRead(Card? Card, DiagnosticList Found);
 }

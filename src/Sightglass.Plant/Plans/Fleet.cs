@@ -10,10 +10,10 @@ namespace Sightglass.Plant.Plans;
 /// </summary>
 public sealed class Fleet
 {
-    private readonly ConcurrentDictionary<(string RoadNumber, string Train), Plan> _plans = new();
+    private readonly ConcurrentDictionary<(string RoadNumber, string Train), Lazy<Plan?>> _plans = new();
 
     /// <summary>The plan of the class itself; null until it was compiled without errors.</summary>
-    public Plan? Class => _plans.GetValueOrDefault(("", ""));
+    public Plan? Class => Known("", "");
 
     /// <summary>Compiles the plans of a book: of the class, of its road numbers, of its trains. Null where one has errors; all of them are in <paramref name="found"/>.</summary>
     public static Fleet? Compile(ClassBook book, DiagnosticList found)
@@ -40,11 +40,11 @@ public sealed class Fleet
         ArgumentNullException.ThrowIfNull(variant);
         if (PlanCompiler.Compile(variant, found) is { } plan && variant.CarClass is null)
         {
-            _plans[(variant.RoadNumberInUse ?? "", variant.TrainInUse ?? "")] = plan;
+            _plans[(variant.RoadNumberInUse ?? "", variant.TrainInUse ?? "")] = new(plan);
         }
     }
 
-    /// <summary>The plan that a road number shares with all that do not differ from it, in the train of a situation; null where it has errors.</summary>
+    /// <summary>The plan that a road number shares with all that do not differ from it, in the train of a situation; null where it has errors. For several threads at once.</summary>
     /// <param name="roadNumber">Null for the class.</param>
     /// <param name="train">Null for the machine alone.</param>
     public Plan? MachineOf(string? roadNumber, string? train) => Find(IsModified(roadNumber) ? roadNumber! : "", train ?? "");
@@ -54,20 +54,22 @@ public sealed class Fleet
     /// <param name="train">Null for the machine alone.</param>
     public Plan? For(string? roadNumber, string? train) => Find(roadNumber ?? "", train ?? "");
 
-    private Plan? Find(string roadNumber, string train)
-    {
-        if (!_plans.TryGetValue((roadNumber, train), out Plan? plan) && Class?.Book is { } book && (roadNumber.Length == 0 || book.RoadNumbers.ContainsKey(roadNumber)))
-        {
-            ClassBook machine = roadNumber.Length == 0 ? book : book.For(roadNumber);
-            if (train.Length == 0 || book.Trains.ContainsKey(train))
-            {
-                Add(train.Length == 0 ? machine : machine.Coupled(train), []);
-            }
+    private Plan? Known(string roadNumber, string train) => _plans.GetValueOrDefault((roadNumber, train))?.Value;
 
-            plan = _plans.GetValueOrDefault((roadNumber, train));
+    private Plan? Find(string roadNumber, string train) =>
+        Class?.Book is { } book && (roadNumber.Length == 0 || book.RoadNumbers.ContainsKey(roadNumber)) && (train.Length == 0 || book.Trains.ContainsKey(train))
+            ? _plans.GetOrAdd((roadNumber, train), _ => new(() => Compile(book, roadNumber, train))).Value
+            : Known(roadNumber, train);
+
+    private Plan? Compile(ClassBook book, string roadNumber, string train)
+    {
+        if (train.Length == 0)
+        {
+            return PlanCompiler.Compile(roadNumber.Length == 0 ? book : book.For(roadNumber), []);
         }
 
-        return plan;
+        ClassBook machine = roadNumber.Length == 0 ? book : Known(roadNumber, "")?.Book ?? book.For(roadNumber);
+        return PlanCompiler.Compile(machine.Coupled(train), []);
     }
 
     private bool IsModified(string? roadNumber) =>

@@ -6,7 +6,7 @@ namespace Sightglass.Plant.Plans;
 /// <content>Leaving out what nobody asks about.</content>
 public sealed partial class Plan
 {
-    private readonly NetworkNeeds _needs;
+    private readonly Lazy<NetworkNeeds> _needs;
     private readonly Plan? _whole;
 
     /// <summary>The networks that worlds of this plan step, by number, in order.</summary>
@@ -25,11 +25,10 @@ public sealed partial class Plan
     /// </summary>
     public Plan Only(IEnumerable<Signal> asked)
     {
-        (SortedSet<int> needed, ImmutableArray<SwitchRule> switches) = _needs.Of(asked, Whole.Switches);
-        return needed.Count == Networks.Length ? Whole : new(Whole)
+        (SortedSet<int> needed, ImmutableArray<SwitchRule> switches) = _needs.Value.Of(asked, Whole.Switches);
+        return needed.Count == NetworkNames.Length ? Whole : new(Whole)
         {
             Book = Book,
-            Networks = Networks,
             NetworkNames = NetworkNames,
             Stepped = [.. needed],
             Signals = Signals,
@@ -49,10 +48,10 @@ public sealed partial class Plan
         };
     }
 
-    private Plan(Plan whole) : this(whole.Scope, whole._needs) => _whole = whole;
+    private Plan(Plan whole) : this(whole.Scope, whole._networks, whole._needs) => _whole = whole;
 
     public bool Steps(int network) => Stepped.Contains(network);
 
     /// <summary>Whether all that a signal depends on is stepped, so that it may be asked for.</summary>
-    public bool Knows(Signal signal) => _needs.Of([signal]).All(Steps);
+    public bool Knows(Signal signal) => _needs.Value.Of([signal]).All(Steps);
 }

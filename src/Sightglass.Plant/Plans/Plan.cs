@@ -10,15 +10,17 @@ namespace Sightglass.Plant.Plans;
 /// </summary>
 public sealed partial class Plan
 {
-    internal Plan(PlanScope scope, NetworkNeeds needs) => (Scope, _needs) = (scope, needs);
+    private readonly Lazy<ImmutableArray<Topology>> _networks;
+
+    internal Plan(PlanScope scope, Lazy<ImmutableArray<Topology>> networks, Lazy<NetworkNeeds> needs) => (Scope, _networks, _needs) = (scope, networks, needs);
 
     public required ClassBook Book { get; init; }
 
-    public required ImmutableArray<Topology> Networks { get; init; }
+    /// <summary>Compiled when first asked for: who only checks a book steps nothing.</summary>
+    public ImmutableArray<Topology> Networks => _networks.Value;
 
     /// <summary>The systems whose networks they are; an empty name for items of no system.</summary>
     public required ImmutableArray<string> NetworkNames { get; init; }
-
 
     /// <summary>By the number that a name of the scope carries.</summary>
     public required ImmutableArray<Signal> Signals { get; init; }

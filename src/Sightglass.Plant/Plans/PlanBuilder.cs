@@ -27,6 +27,9 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
     public ClassBook Book { get; } = book;
 
+    /// <summary>In the order in which everything is built.</summary>
+    internal ImmutableArray<Item> Items { get; } = [.. book.ItemsInOrder];
+
     /// <summary>Everything that is wrong with the book as a plant.</summary>
     public DiagnosticList Found { get; } = found;
 
@@ -54,7 +57,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     /// <summary>What ties each item to networks and slots.</summary>
     internal IEnumerable<ItemTies> Ties => _tiesOf.Values;
 
-    internal IReadOnlyDictionary<string, ItemPlan> Items => _items;
+    internal IReadOnlyDictionary<string, ItemPlan> Plans => _items;
 
     /// <summary>From here on it is an item's parts that are built.</summary>
     internal void Begin(Item item)

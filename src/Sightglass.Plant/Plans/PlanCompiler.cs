@@ -37,10 +37,9 @@ public static class PlanCompiler
             return null;
         }
 
-        return new Plan(builder.Scope, new(builder))
+        return new Plan(builder.Scope, new(() => [.. builder.Networks.Select(n => n.Build())]), new(() => new(builder)))
         {
             Book = book,
-            Networks = [.. builder.Networks.Select(n => n.Build())],
             NetworkNames = [.. builder.NetworkNames],
             Stepped = [.. Enumerable.Range(0, builder.Networks.Count)],
             Signals = [.. builder.Signals],
@@ -48,7 +47,7 @@ public static class PlanCompiler
             Bindings = [.. builder.Bindings],
             Switches = [.. builder.Switches],
             Pulses = [.. builder.Pulses],
-            Items = builder.Items.ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Items = builder.Plans.ToImmutableSortedDictionary(StringComparer.Ordinal),
             Starts = builder.Starts.ToImmutableSortedDictionary(StringComparer.Ordinal),
             Readings = Readings(builder),
             Facts = facts,
@@ -61,7 +60,7 @@ public static class PlanCompiler
     }
 
     private static ImmutableSortedDictionary<string, Signal> Readings(PlanBuilder builder) =>
-        builder.Items.Values.Where(p => p.Shown is not null && p.Item.Reading is not null).ToImmutableSortedDictionary(p => p.Item.Name, Reading, StringComparer.Ordinal);
+        builder.Plans.Values.Where(p => p.Shown is not null && p.Item.Reading is not null).ToImmutableSortedDictionary(p => p.Item.Name, Reading, StringComparer.Ordinal);
 
     private static Signal Reading(ItemPlan p) => p.Bias is { } bias && p.Stuck is { } stuck && p.Held is { } held
         ? new ReadingSignal(p.Shown!, bias, stuck, held, p.Item.Reading!.Minimum, p.Item.Reading.Maximum)
@@ -70,7 +69,7 @@ public static class PlanCompiler
     /// <summary>In the order of the author's files, not of names: a name changed everywhere changes no bit of a result.</summary>
     private static void Pass(PlanBuilder builder, Action<KindBuilder, Item> build)
     {
-        foreach (Item item in builder.Book.ItemsInOrder)
+        foreach (Item item in builder.Items)
         {
             if (KindLibrary.Find(item.Kind.Name) is { } kind)
             {

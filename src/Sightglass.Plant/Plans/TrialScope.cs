@@ -7,5 +7,7 @@ internal sealed class TrialScope(INameScope scope) : INameScope
 {
     public IEnumerable<string> Names => [];
 
+    public int LongestName => scope.LongestName;
+
     public bool TryGet(string name, out FormulaName found) => scope.TryGet(name, out found);
 }

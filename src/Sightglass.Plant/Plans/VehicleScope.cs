@@ -11,5 +11,8 @@ internal sealed class VehicleScope(Vehicle vehicle, INameScope whole) : INameSco
     /// <summary>The scope for a vehicle; the whole's for the machine that the book is about.</summary>
     public static INameScope Of(Vehicle vehicle, INameScope whole) => vehicle.IsTheMachine ? whole : new VehicleScope(vehicle, whole);
 
+    /// <summary>As said of this vehicle a name may be longer than as the whole knows it.</summary>
+    public int LongestName => whole.LongestName + Vehicle.ThisCar.Length;
+
     public bool TryGet(string name, out FormulaName found) => whole.TryGet(vehicle.NameOf(name), out found) || whole.TryGet(name, out found);
 }

@@ -15,8 +15,7 @@ public sealed class WayTable
     public const double OrdinaryPace = 1.3;
 
     private readonly FrozenDictionary<string, int> _numbers;
-    private readonly List<(int To, double Seconds)>[] _joined;
-    private readonly bool[] _dead;
+    private readonly Lazy<(List<(int To, double Seconds)>[] Joined, bool[] Dead)> _map;
     private readonly Row?[] _rows;
 
     public WayTable(ClassBook book)
@@ -24,24 +23,8 @@ public sealed class WayTable
         ArgumentNullException.ThrowIfNull(book);
         Places = [.. book.PlacesInOrder];
         _numbers = Places.Select((p, i) => (p.Name, i)).ToFrozenDictionary(p => p.Name, p => p.i, StringComparer.Ordinal);
-        _joined = [.. Places.Select(_ => new List<(int, double)>())];
-        _dead = new bool[Places.Length];
+        _map = new(() => Map(book));
         _rows = new Row?[Places.Length];
-        GroundWays ground = new(book, Places);
-        foreach ((int a, int b, double metres) in ground.Joints)
-        {
-            Join(a, b, metres / OrdinaryPace);
-        }
-
-        foreach (Leg leg in book.Legs)
-        {
-            Join(IndexOf(leg.From), IndexOf(leg.To), leg.Seconds);
-        }
-
-        foreach (int within in ground.Within)
-        {
-            _dead[within] = true;
-        }
     }
 
     public ImmutableArray<Place> Places { get; }
@@ -55,12 +38,36 @@ public sealed class WayTable
     /// <summary>The place after <paramref name="from"/> on the shortest way, or −1.</summary>
     public int Next(int from, int to) => From(to).Before[from];
 
-    private void Join(int a, int b, double seconds)
+    /// <summary>What each place is joined to, and at which places a way can only begin or end.</summary>
+    private (List<(int To, double Seconds)>[] Joined, bool[] Dead) Map(ClassBook book)
+    {
+        List<(int To, double Seconds)>[] joined = [.. Places.Select(_ => new List<(int, double)>())];
+        bool[] dead = new bool[Places.Length];
+        GroundWays ground = new(book, Places);
+        foreach ((int a, int b, double metres) in ground.Joints)
+        {
+            Join(joined, a, b, metres / OrdinaryPace);
+        }
+
+        foreach (Leg leg in book.Legs)
+        {
+            Join(joined, IndexOf(leg.From), IndexOf(leg.To), leg.Seconds);
+        }
+
+        foreach (int within in ground.Within)
+        {
+            dead[within] = true;
+        }
+
+        return (joined, dead);
+    }
+
+    private static void Join(List<(int To, double Seconds)>[] joined, int a, int b, double seconds)
     {
         if (a >= 0 && b >= 0 && a != b)
         {
-            _joined[a].Add((b, seconds));
-            _joined[b].Add((a, seconds));
+            joined[a].Add((b, seconds));
+            joined[b].Add((a, seconds));
         }
     }
 
@@ -69,18 +76,19 @@ public sealed class WayTable
 
     private Row WorkOut(int start)
     {
+        (List<(int To, double Seconds)>[] joined, bool[] dead) = _map.Value;
         Row row = new(Places.Length);
         (row.Seconds[start], row.Before[start]) = (0, start);
         PriorityQueue<int, (double Seconds, int Place)> open = new();
         open.Enqueue(start, (0, start));
         while (open.TryDequeue(out int here, out (double Seconds, int Place) reached))
         {
-            if (reached.Seconds > row.Seconds[here] || (_dead[here] && here != start))
+            if (reached.Seconds > row.Seconds[here] || (dead[here] && here != start))
             {
                 continue;
             }
 
-            foreach ((int there, double seconds) in _joined[here])
+            foreach ((int there, double seconds) in joined[here])
             {
                 double sum = reached.Seconds + seconds;
                 if (sum < row.Seconds[there])
