@@ -263,7 +263,7 @@ public sealed partial class World
             LaneGroup group = _bank.Group(i);
             if (group.PendingEnd(_lane) == Now)
             {
-                _pendingFirings |= group.Fired(_lane) != 0;
+                _pendingFirings |= group.HasFired(_lane);
                 group.Commit(_lane);
                 _viewAt[i] = _viewAt[i] == Now ? Now : Nowhere;
             }

@@ -175,7 +175,7 @@ public sealed partial class World
         {
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
-            if (group.Time(_lane) == Now && (group.Fired(_lane) >> _bank.GuardOfSwitch[i] & 1) != 0 && rule.When(_slots))
+            if (group.Time(_lane) == Now && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
             {
                 Fire(rule);
             }

@@ -5,44 +5,54 @@ namespace Sightglass.Network.Groups;
 
 public sealed unsafe partial class LaneGroup
 {
-    /// <summary>How many guards may be armed as switches.</summary>
-    private const int MostSwitches = 64;
-
     /// <summary>How often in a row a step is shortened to look at a peak.</summary>
     private const int MostPeaks = 3;
 
     private readonly List<Guard> _guards = [];
-    private readonly ulong[] _armed = new ulong[Lanes.Count];
+    private readonly GuardSet[] _armed = [.. Enumerable.Range(0, Lanes.Count).Select(_ => new GuardSet())];
+    private readonly GuardSet _armedAny = new();
+    private readonly GuardSet _crossed = new();
 
     /// <summary>The lanes in which each switch is armed, a bit each.</summary>
-    private readonly uint[] _armedIn = new uint[MostSwitches];
-    private ulong _armedAny;
+    private uint[] _armedIn = [];
+    private LaneMemory _guardMemory = new(0);
+    private Lanes* _guardAtStart;
+    private Lanes* _guardAtMiddle;
+    private Lanes* _guardAtEnd;
+    private Lanes* _guardPeak;
 
-    /// <summary>Adds a guard that lanes can arm as a switch or have located as a sentinel. At most 64 may be armed as switches.</summary>
+    /// <summary>Adds a guard that lanes can arm as a switch or have located as a sentinel. As many as there are: a long train has hundreds.</summary>
     /// <returns>Its number.</returns>
     public int AddGuard(Guard guard)
     {
         ArgumentNullException.ThrowIfNull(guard);
         _guards.Add(guard);
+        if (_guards.Count > _armedIn.Length)
+        {
+            MakeRoom(Math.Max(16, 2 * _armedIn.Length));
+        }
+
         return _guards.Count - 1;
     }
 
     /// <summary>Whether steps of a lane end on a guard's crossing from negative to not negative.</summary>
     public void Arm(int lane, int guard, bool armed)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, MostSwitches);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, _guards.Count);
         RequireNoPending(lane);
-        ulong bit = 1UL << guard;
         uint own = 1u << lane;
-        _armed[lane] = armed ? _armed[lane] | bit : _armed[lane] & ~bit;
+        _armed[lane][guard] = armed;
         _armedIn[guard] = armed ? _armedIn[guard] | own : _armedIn[guard] & ~own;
-        _armedAny = _armedIn[guard] != 0 ? _armedAny | bit : _armedAny & ~bit;
+        _armedAny[guard] = _armedIn[guard] != 0;
     }
 
-    public bool IsArmed(int lane, int guard) => (_armed[lane] >> guard & 1) != 0;
+    public bool IsArmed(int lane, int guard) => _armed[lane][guard];
 
-    /// <summary>Switches that fire at the end of the pending step, a bit each.</summary>
-    public ulong Fired(int lane) => _lanes[lane].Fired;
+    /// <summary>Whether any switch fires at the end of the pending step.</summary>
+    public bool HasFired(int lane) => !_lanes[lane].Fired.IsEmpty;
+
+    /// <summary>Whether this switch fires at the end of the pending step.</summary>
+    public bool HasFired(int lane, int guard) => _lanes[lane].Fired[guard];
 
     /// <summary>A guard's value in every lane at the end of the last attempt.</summary>
     public Lanes GuardAtEnd(int guard) => _guards[guard].Evaluate(End);
@@ -50,19 +60,34 @@ public sealed unsafe partial class LaneGroup
     /// <summary>The states at the end of the last attempt: of a proposal, a peek or a cut.</summary>
     public StateView End => new(this, _after, _potentials);
 
+    private void MakeRoom(int guards)
+    {
+        Array.Resize(ref _armedIn, guards);
+        foreach (GuardSet set in _armed.Concat(_lanes.Select(s => s.Fired)).Append(_armedAny).Append(_crossed))
+        {
+            set.MakeRoom(guards);
+        }
+
+        _guardMemory.Dispose();
+        _guardMemory = new(4 * guards);
+        _guardAtStart = _guardMemory.Take(guards);
+        _guardAtMiddle = _guardMemory.Take(guards);
+        _guardAtEnd = _guardMemory.Take(guards);
+        _guardPeak = _guardMemory.Take(guards);
+    }
+
     private void Disarm(int lane)
     {
-        for (ulong left = _armed[lane]; left != 0; left &= left - 1)
+        for (int g = _armed[lane].From(0); g >= 0; g = _armed[lane].From(g + 1))
         {
-            Arm(lane, System.Numerics.BitOperations.TrailingZeroCount(left), false);
+            Arm(lane, g, false);
         }
     }
 
     private void EvaluateSwitches(StateView state, Lanes* values)
     {
-        for (ulong left = _armedAny; left != 0; left &= left - 1)
+        for (int g = _armedAny.From(0); g >= 0; g = _armedAny.From(g + 1))
         {
-            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
             values[g] = _guards[g].Evaluate(state);
         }
     }
@@ -92,9 +117,8 @@ public sealed unsafe partial class LaneGroup
     private uint LookAtSwitches()
     {
         uint found = 0;
-        for (ulong left = _armedAny; left != 0; left &= left - 1)
+        for (int g = _armedAny.From(0); g >= 0; g = _armedAny.From(g + 1))
         {
-            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
             Lanes start = _guardAtStart[g];
             Lanes end = _guardAtEnd[g];
             Lanes peak = Peak.ShareOf(start, _guardAtMiddle[g], end);
@@ -109,10 +133,10 @@ public sealed unsafe partial class LaneGroup
     /// <summary>After an accepted attempt with something to be seen at a switch: lands on a crossing, or closes in on it. True when the step may stand as it is.</summary>
     private bool Land(int lane, LaneState s)
     {
-        (int first, double atStart, double atEnd, ulong crossed) = FirstCrossing(lane);
+        (int first, double atStart, double atEnd) = FirstCrossing(lane);
         if (!s.Bracket.IsOpen)
         {
-            if (crossed == 0)
+            if (first < 0)
             {
                 return !ShortenToPeak(lane, s);
             }
@@ -123,13 +147,12 @@ public sealed unsafe partial class LaneGroup
         }
         else
         {
-            bool any = crossed != 0;
-            s.Bracket.Take(s.Size, any ? atEnd : At(_guardAtEnd, s.Guard, lane));
+            s.Bracket.Take(s.Size, first >= 0 ? atEnd : At(_guardAtEnd, s.Guard, lane));
         }
 
         if (s.Bracket.IsClosed && s.Bracket.High == s.Size)
         {
-            s.Fired = crossed;
+            s.Fired.Take(_crossed);
             return true;
         }
 
@@ -144,9 +167,8 @@ public sealed unsafe partial class LaneGroup
     private bool ShortenToPeak(int lane, LaneState s)
     {
         double earliest = s.Peaks < MostPeaks ? 1 : 0;
-        for (ulong left = _armed[lane]; left != 0; left &= left - 1)
+        for (int g = _armed[lane].From(0); g >= 0; g = _armed[lane].From(g + 1))
         {
-            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
             earliest = Math.Min(earliest, At(_guardPeak, g, lane));
         }
 
@@ -163,18 +185,18 @@ public sealed unsafe partial class LaneGroup
         return true;
     }
 
-    /// <summary>The crossed switch whose straight line through start and end crosses first.</summary>
-    private (int Guard, double AtStart, double AtEnd, ulong Crossed) FirstCrossing(int lane)
+    /// <summary>The crossed switch whose straight line through start and end crosses first, or −1; all that are crossed are noted.</summary>
+    private (int Guard, double AtStart, double AtEnd) FirstCrossing(int lane)
     {
-        (int guard, double atStart, double atEnd, ulong crossed, double earliest) = (-1, 0.0, 0.0, 0UL, 2.0);
-        for (ulong left = _armed[lane]; left != 0; left &= left - 1)
+        _crossed.Clear();
+        (int guard, double atStart, double atEnd, double earliest) = (-1, 0.0, 0.0, 2.0);
+        for (int g = _armed[lane].From(0); g >= 0; g = _armed[lane].From(g + 1))
         {
-            int g = System.Numerics.BitOperations.TrailingZeroCount(left);
             double before = At(_guardAtStart, g, lane);
             double after = At(_guardAtEnd, g, lane);
             if (before < 0 && after >= 0)
             {
-                crossed |= 1UL << g;
+                _crossed[g] = true;
                 double share = before / (before - after);
                 if (share < earliest)
                 {
@@ -183,6 +205,6 @@ public sealed unsafe partial class LaneGroup
             }
         }
 
-        return (guard, atStart, atEnd, crossed);
+        return (guard, atStart, atEnd);
     }
 }

@@ -22,6 +22,7 @@ public sealed unsafe partial class LaneGroup
     {
         Version++;
         Settle();
+        bool armed = !_armedAny.IsEmpty;
         bool fromFlows = !TakeSizes();
         Frame frame = FrameOf(_amounts, _potentials);
         foreach (StoreBatch batch in Topology.StoreBatches)
@@ -29,7 +30,7 @@ public sealed unsafe partial class LaneGroup
             batch.Evaluate(ref frame);
         }
 
-        if (_armedAny != 0)
+        if (armed)
         {
             EvaluateSwitches(new(this, _amounts, _potentials), _guardAtStart);
         }
@@ -47,18 +48,18 @@ public sealed unsafe partial class LaneGroup
         Lanes seconds = *_seconds;
         Lanes error = Attempt(ref frame, seconds);
         *_nextTicks = NextTicks(error, seconds);
-        if (_armedAny != 0)
+        if (armed)
         {
             LookAtMiddle(ref frame, seconds);
         }
 
         EvaluatePotentials(ref frame, _after);
-        if (_armedAny != 0)
+        if (armed)
         {
             EvaluateSwitches(End, _guardAtEnd);
         }
 
-        return Conclude(ref frame, Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1))), _armedAny != 0 ? LookAtSwitches() : 0);
+        return Conclude(ref frame, Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1))), armed ? LookAtSwitches() : 0);
     }
 
     private void EvaluatePotentials(ref Frame frame, Lanes* amounts)

@@ -14,7 +14,7 @@ public sealed unsafe partial class LaneGroup
         s.Task = LaneTask.Propose;
         s.Bracket = default;
         s.AllowedSize = 0;
-        s.Fired = 0;
+        s.Fired.Clear();
         s.SizeAtProposal = s.NextSize;
     }
 

@@ -30,10 +30,6 @@ public sealed unsafe partial class LaneGroup : IDisposable
     private readonly Lanes* _factors;
     private readonly Lanes* _inversePivots;
     private readonly Lanes* _solution;
-    private readonly Lanes* _guardAtStart;
-    private readonly Lanes* _guardAtMiddle;
-    private readonly Lanes* _guardAtEnd;
-    private readonly Lanes* _guardPeak;
     private readonly Lanes* _seconds;
     private readonly Lanes* _nextTicks;
     private readonly Lanes* _seen;
@@ -56,7 +52,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         int cross = 2 * topology.Pairs.Length;
         const int ForBoundaries = 2;
         _memory = new(
-            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + ForBoundaries + topology.Flows + topology.Slopes + topology.Plan.Kept + (4 * MostSwitches) + 5 + (2 * Row<Lanes>.Length));
+            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + ForBoundaries + topology.Flows + topology.Slopes + topology.Plan.Kept + 5 + (2 * Row<Lanes>.Length));
         _parameters = _memory.Take(topology.Parameters);
         _inputs = _memory.Take(topology.Inputs);
         _amounts = _memory.Take(n);
@@ -70,10 +66,6 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _factors = _memory.Take(topology.Plan.Kept);
         _inversePivots = _memory.Take(n);
         _solution = _memory.Take(n);
-        _guardAtStart = _memory.Take(MostSwitches);
-        _guardAtMiddle = _memory.Take(MostSwitches);
-        _guardAtEnd = _memory.Take(MostSwitches);
-        _guardPeak = _memory.Take(MostSwitches);
         _seconds = _memory.Take(1);
         _nextTicks = _memory.Take(1);
         _stages = new()
@@ -180,7 +172,11 @@ public sealed unsafe partial class LaneGroup : IDisposable
         s.Steps = steps;
     }
 
-    public void Dispose() => _memory.Dispose();
+    public void Dispose()
+    {
+        _memory.Dispose();
+        _guardMemory.Dispose();
+    }
 
     internal Lanes InputLanes(int index) => _inputs[index];
 

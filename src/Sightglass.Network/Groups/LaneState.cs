@@ -38,7 +38,7 @@ internal sealed class LaneState
     public int Peaks;
 
     /// <summary>Switches that fire at the end of the pending step.</summary>
-    public ulong Fired;
+    public readonly GuardSet Fired = new();
 
     /// <summary>Accepted steps since the load.</summary>
     public long Steps;
@@ -58,7 +58,7 @@ internal sealed class LaneState
         HasPending = Failed = false;
         Task = LaneTask.None;
         Bracket = default;
-        Fired = 0;
+        Fired.Clear();
         Peaks = 0;
         Steps = Attempts = 0;
     }

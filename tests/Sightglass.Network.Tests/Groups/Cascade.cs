@@ -46,7 +46,7 @@ internal sealed class Cascade
             group.Propose(0);
             Rig.Finish(group);
             group.Commit(0);
-            if (group.Fired(0) != 0)
+            if (group.HasFired(0))
             {
                 return (group.Time(0).Seconds, group.Steps(0));
             }

@@ -146,16 +146,41 @@ public sealed class LaneGroupTests
         using LaneGroup group = new(rig.Topology, 1e-7);
         int guard = group.AddGuard(new LevelGuard(rig.Tank, Rig.Density * Rig.Area * 0.3, -1));
         group.Arm(0, guard, true);
-        while (group.Fired(0) == 0)
+        while (!group.HasFired(0))
         {
             group.Propose(0);
             Rig.Finish(group);
             group.Commit(0);
         }
 
-        Assert.Equal(1UL, group.Fired(0));
+        Assert.True(group.HasFired(0, guard));
         Assert.InRange(group.Time(0).Seconds, 1219.1158 - 0.05, 1219.1158 + 0.05);
         Assert.True(group.GetAmount(0, rig.Tank) <= Rig.Density * Rig.Area * 0.3);
+    }
+
+    /// <summary>As many switches as a train of 200 cars with two each: the last one is as good as the first, and of two at once both fire.</summary>
+    [Fact]
+    public void Arm_FourHundredSwitches_TheCrossedOnesFire()
+    {
+        Rig rig = new();
+        using LaneGroup group = new(rig.Topology, 1e-7);
+        double crossing = Rig.Density * Rig.Area * 0.3;
+        int[] guards = [.. Enumerable.Range(0, 400).Select(i => group.AddGuard(new LevelGuard(rig.Tank, i is 69 or 399 ? crossing : crossing / (2 + i), -1)))];
+        foreach (int guard in guards)
+        {
+            group.Arm(3, guard, true);
+        }
+
+        while (!group.HasFired(3))
+        {
+            group.Propose(3);
+            Rig.Finish(group);
+            group.Commit(3);
+        }
+
+        Assert.Equal([69, 399], guards.Where(g => group.HasFired(3, g)));
+        Assert.InRange(group.Time(3).Seconds, 1219.1158 - 0.05, 1219.1158 + 0.05);
+        Assert.True(group.IsArmed(3, 399) && !group.IsArmed(2, 399));
     }
 
     [Fact]

@@ -135,9 +135,8 @@ public sealed class ReferenceRun : IDisposable
         }
         else
         {
-            ulong fired = _group.Fired(i);
             _group.Commit(i);
-            Fire(lane, fired);
+            Fire(lane);
         }
     }
 
@@ -175,13 +174,14 @@ public sealed class ReferenceRun : IDisposable
         }
     }
 
-    private void Fire(LaneProgress lane, ulong fired)
+    private void Fire(LaneProgress lane)
     {
-        for (int k = 0; fired != 0 && k < File.Switches.Length; k++)
+        for (int k = 0; k < File.Switches.Length && _group.HasFired(lane.Number); k++)
         {
-            if ((fired >> _rises[k] & 1) != 0 || (fired >> _falls[k] & 1) != 0)
+            bool fell = _group.HasFired(lane.Number, _falls[k]);
+            if (fell || _group.HasFired(lane.Number, _rises[k]))
             {
-                Turn(lane.Number, k, (fired >> _falls[k] & 1) != 0);
+                Turn(lane.Number, k, fell);
                 lane.Firings.Add(_group.Time(lane.Number).Seconds);
             }
         }
