@@ -12,6 +12,8 @@ public sealed unsafe partial class LaneGroup
 
     private const long LongestStep = 1L << 42;
 
+    private const uint AllLanes = (1u << Lanes.Count) - 1;
+
     /// <summary>
     /// One attempt for every lane that has a task. Afterwards a lane whose task is <see cref="LaneTask.None"/> has what it asked for;
     /// the others go on with the next iteration. Allocates nothing.
@@ -48,6 +50,12 @@ public sealed unsafe partial class LaneGroup
         Lanes seconds = *_seconds;
         Lanes error = Attempt(ref frame, seconds);
         *_nextTicks = NextTicks(error, seconds);
+        uint accepted = Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1)));
+        if (accepted != AllLanes)
+        {
+            StayBetween(error, AllLanes & ~accepted);
+        }
+
         if (armed)
         {
             LookAtMiddle(ref frame, seconds);
@@ -59,7 +67,7 @@ public sealed unsafe partial class LaneGroup
             EvaluateSwitches(End, _guardAtEnd);
         }
 
-        return Conclude(ref frame, Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1))), armed ? LookAtSwitches() : 0);
+        return Conclude(ref frame, accepted, armed ? LookAtSwitches() : 0);
     }
 
     private void EvaluatePotentials(ref Frame frame, Lanes* amounts)

@@ -15,6 +15,7 @@ public sealed unsafe partial class LaneGroup
         s.Bracket = default;
         s.AllowedSize = 0;
         s.Fired.Clear();
+        s.IsBetween = false;
         s.SizeAtProposal = s.NextSize;
     }
 
@@ -47,6 +48,7 @@ public sealed unsafe partial class LaneGroup
         else
         {
             s.Task = LaneTask.Cut;
+            s.IsBetween = false;
             s.Target = at.Ticks;
         }
     }
@@ -61,6 +63,7 @@ public sealed unsafe partial class LaneGroup
         }
 
         s.Task = LaneTask.Peek;
+        s.IsBetween = false;
         s.Target = at.Ticks;
     }
 

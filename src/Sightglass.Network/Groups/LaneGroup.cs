@@ -32,6 +32,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
     private readonly Lanes* _solution;
     private readonly Lanes* _seconds;
     private readonly Lanes* _nextTicks;
+    private readonly Lanes* _share;
     private readonly Lanes* _seen;
     private readonly Lanes* _given;
     private readonly Stages _stages;
@@ -52,7 +53,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         int cross = 2 * topology.Pairs.Length;
         const int ForBoundaries = 2;
         _memory = new(
-            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + ForBoundaries + topology.Flows + topology.Slopes + topology.Plan.Kept + 5 + (2 * Row<Lanes>.Length));
+            topology.Parameters + topology.Inputs + (13 * n) + (2 * cross) + ForBoundaries + topology.Flows + topology.Slopes + topology.Plan.Kept + 6 + (2 * Row<Lanes>.Length));
         _parameters = _memory.Take(topology.Parameters);
         _inputs = _memory.Take(topology.Inputs);
         _amounts = _memory.Take(n);
@@ -68,6 +69,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _solution = _memory.Take(n);
         _seconds = _memory.Take(1);
         _nextTicks = _memory.Take(1);
+        _share = _memory.Take(1);
         _stages = new()
         {
             Before = _amounts,

@@ -40,6 +40,9 @@ internal sealed class LaneState
     /// <summary>Switches that fire at the end of the pending step.</summary>
     public readonly GuardSet Fired = new();
 
+    /// <summary>Whether what is in view lies on the line between the ends of the pending step.</summary>
+    public bool IsBetween;
+
     /// <summary>Accepted steps since the load.</summary>
     public long Steps;
 
@@ -55,7 +58,7 @@ internal sealed class LaneState
     public void Reset()
     {
         Committed = Pending = NextSize = Target = AllowedSize = Size = 0;
-        HasPending = Failed = false;
+        HasPending = Failed = IsBetween = false;
         Task = LaneTask.None;
         Bracket = default;
         Fired.Clear();
