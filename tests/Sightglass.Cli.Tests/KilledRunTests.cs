@@ -6,20 +6,24 @@ namespace Sightglass.Cli.Tests;
 /// <summary><c>run --save</c> and <c>run --from</c>: a process that is killed (SIGKILL) at a moment of chance leaves a file from which another ends the run.</summary>
 public sealed class KilledRunTests
 {
-    private const int Kills = 10;
     private static readonly string[] s_run = ["run", "leaking compartment", "--card", "empty-a-leaking-compartment", "--json"];
 
-    [Fact]
-    public async Task Run_KilledAndTakenUpByAnotherProcess_EndsInTheSameHash()
+    /// <summary>Of each system and of a train.</summary>
+    [Theory]
+    [InlineData("leaking compartment", "empty-a-leaking-compartment", 10)]
+    [InlineData("air from nothing", "charge-from-nothing", 4)]
+    [InlineData("engine change", "couple-the-air-of-a-train", 4)]
+    public async Task Run_KilledAndTakenUpByAnotherProcess_EndsInTheSameHash(string situation, string card, int kills)
     {
+        string[] run = ["run", situation, "--card", card, "--json"];
         using ScratchFolder scratch = new();
         Random chance = new(11);
         int killed = 0;
         HashSet<string> moments = [];
-        for (int number = 0; number < 4 * Kills && killed < Kills; number++)
+        for (int number = 0; number < 4 * kills && killed < kills; number++)
         {
             string file = scratch.At($"run-{number}.json");
-            if (!await Kill(file, number, chance.Next(250)))
+            if (!await Kill(run, file, number, chance.Next(250)))
             {
                 continue;
             }
@@ -28,11 +32,11 @@ public sealed class KilledRunTests
             moments.Add(JsonDocument.Parse(JsonDocument.Parse(File.ReadAllText(file)).RootElement.GetProperty("World").GetString()!).RootElement.GetProperty("Now").ToString());
             (int exit, string told) = await InAProcess("run", "--from", file, "--json");
             Assert.True(exit == ExitCode.Good, told);
-            Assert.Equal(await Answer([.. s_run, "--case", $"{number}"]), Of(told));
+            Assert.Equal(await Answer([.. run, "--case", $"{number}"]), Of(told));
         }
 
-        Assert.Equal(Kills, killed);
-        Assert.True(moments.Count > Kills / 2, "the runs were killed at the same moment");
+        Assert.Equal(kills, killed);
+        Assert.True(moments.Count > kills / 2, "the runs were killed at the same moment");
     }
 
     [Fact]
@@ -57,9 +61,9 @@ public sealed class KilledRunTests
     }
 
     /// <summary>True when the process was killed while it ran, with a file to go on from.</summary>
-    private static async Task<bool> Kill(string file, int number, int milliseconds)
+    private static async Task<bool> Kill(string[] run, string file, int number, int milliseconds)
     {
-        using Process process = CliProcess.Start([.. s_run, "--case", $"{number}", "--save", file, "--save-every", "1 s"]);
+        using Process process = CliProcess.Start([.. run, "--case", $"{number}", "--save", file, "--save-every", "1 s"]);
         Task<string> told = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         while (!File.Exists(file) && !process.HasExited)
         {

@@ -30,10 +30,12 @@ public sealed class InstructionSetTests
         Assert.Contains("succeeded: 2", told, StringComparison.Ordinal);
     }
 
-    private static string Outcomes()
+    /// <summary>Of a card of each system and of a train.</summary>
+    private static string Outcomes() => string.Join(' ', new (string Card, string Situation, int Cases)[]
     {
-        Outcome[] leak = CaseSweep.Run(SweepTests.Setup("empty-a-leaking-compartment", "leaking compartment"), new() { Cases = 24, Threads = 1 });
-        Outcome[] prime = CaseSweep.Run(SweepTests.Setup("prime-a-starved-engine", "starving engine"), new() { Cases = 24, Threads = 1 });
-        return string.Join(' ', leak.Concat(prime).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
-    }
+        ("empty-a-leaking-compartment", "leaking compartment", 24),
+        ("prime-a-starved-engine", "starving engine", 24),
+        ("charge-from-nothing", "air from nothing", 8),
+        ("couple-the-air-of-a-train", "engine change", 8),
+    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation), new() { Cases = t.Cases, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
 }

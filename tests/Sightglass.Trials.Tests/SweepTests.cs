@@ -18,7 +18,7 @@ public sealed class SweepTests(ITestOutputHelper output)
         ClassBook book = Books.Curlew.Book;
         DiagnosticList found = new();
         SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
-        Card? card = CardReader.Read(text, book, found);
+        Card? card = CardReader.Read(text, book.For(text), found);
         Assert.True(card is { HasErrors: false }, string.Join('\n', found));
         TrialSetup? setup = TrialPreparation.Prepare(Books.CurlewFleet, card, book.Situations[situation], found);
         Assert.True(setup is not null, string.Join('\n', found));

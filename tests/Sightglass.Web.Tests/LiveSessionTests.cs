@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Plant.Plans;
+using Sightglass.Tests.Support;
 using Sightglass.Web.Live;
 using Sightglass.World;
 using Sightglass.World.Records;
@@ -58,6 +60,48 @@ public sealed class LiveSessionTests : IDisposable
         }
 
         Assert.Equal(Looked(1), Looked(5));
+    }
+
+    public static TheoryData<string> Scenes => [.. Scene.All.Select(s => s.Situation)];
+
+    /// <summary>Operated live at changing paces, done again from its record, and run with the same actions without any page: bit for bit the same.</summary>
+    [Theory]
+    [MemberData(nameof(Scenes))]
+    public void Close_LiveReplayedAndHeadless_SameHash(string situation)
+    {
+        Scene scene = Scene.Of(situation);
+        SessionStart start = new(null, situation, 1, scene.Number);
+        Plan plan = Shelves.Curlew.PlanOf(start);
+        string path = Path.Combine(_folder, "live.jsonl");
+        ulong live;
+        using (RecordFile file = RecordFile.Create(path, new(RecordHeader.CurrentFormat, "Curlew", Shelves.Curlew.Hash, start)))
+        using (LiveSession session = LiveSession.Begin(plan, start, _clock, file, [])!)
+        {
+            foreach ((double at, string item, string position) in scene.Deeds)
+            {
+                PassTo(session, at);
+                Assert.Null(session.Do(new WorldAction.Operate(-1, item, position)));
+            }
+
+            PassTo(session, scene.Seconds);
+            live = session.Close();
+        }
+
+        SessionRecord record = SessionRecord.Read(File.ReadAllBytes(path), out _)!;
+        Assert.Equal($"{live:x16}", record.Hash);
+        Assert.Equal(scene.Deeds.Length, record.Lines.Count(l => l.Do is not null));
+        Assert.Equal(live, Replay.Hash(plan, record));
+        using LaneBank bank = new(plan);
+        World.World headless = new(bank, 5);
+        Assert.True(Replay.Begin(headless, start, []));
+        foreach (RecordLine line in record.Lines.Where(l => l.Do is not null))
+        {
+            headless.Do(line.Do!, new(line.At));
+        }
+
+        headless.RunTo(new(record.End));
+        headless.CutHere();
+        Assert.Equal(live, headless.Hash);
     }
 
     [Fact]
@@ -150,6 +194,17 @@ public sealed class LiveSessionTests : IDisposable
     {
         RecordFile? file = path is null ? null : RecordFile.Create(path, new(RecordHeader.CurrentFormat, "Curlew", Shelves.Curlew.Hash, Shelves.Leak));
         return LiveSession.Begin(Shelves.Curlew.PlanOf("4101"), Shelves.Leak, _clock, file, new DiagnosticList())!;
+    }
+
+    /// <summary>Looked at in uneven beats, by turns as fast as it goes and at the pace of the clock.</summary>
+    private void PassTo(LiveSession session, double seconds)
+    {
+        for (int i = 0; session.Current.Now.Seconds < seconds; i++)
+        {
+            session.SetPace(i % 8 == 7 ? Pace.Real : Pace.Sixty);
+            _clock.Pass(i % 3 == 0 ? 0.03 : 0.11);
+            session.Look();
+        }
     }
 
     private void Pass(LiveSession session, int beats)

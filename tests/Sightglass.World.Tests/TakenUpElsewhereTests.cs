@@ -12,7 +12,7 @@ using Sightglass.World.Snapshots;
 namespace Sightglass.World.Tests;
 
 /// <summary>
-/// Runs of cards broken off at 200 moments (on the way, waiting, in the middle of a step), kept in files and taken up in a new process: this test starts
+/// Runs of cards broken off at 300 moments (on the way, waiting, in the middle of a step), kept in files and taken up in a new process: this test starts
 /// itself again with the folder of the files, and that process says how each run ended.
 /// </summary>
 public sealed class TakenUpElsewhereTests
@@ -25,10 +25,12 @@ public sealed class TakenUpElsewhereTests
         ("prime-a-starved-engine", "starving engine", 2),
         ("reset-the-cut-off", "cut-off tripped", 5),
         ("true-quantity", "gauges disagree", 4),
+        ("charge-from-nothing", "air from nothing", 1),
+        ("couple-the-air-of-a-train", "engine change", 2),
     ];
 
     [Fact]
-    public async Task Restore_InANewProcessAt200Moments_SameEnd()
+    public async Task Restore_InANewProcessAt300Moments_SameEnd()
     {
         if (Environment.GetEnvironmentVariable(Folder) is { } given)
         {
@@ -81,9 +83,9 @@ public sealed class TakenUpElsewhereTests
         List<string> ends = [];
         foreach (string file in Directory.GetFiles(folder).Order(StringComparer.Ordinal))
         {
-            string card = Path.GetFileName(file)[4..].Split(',')[0];
-            World world = new(new LaneBank(Books.Curlew), ends.Count % 8);
-            world.Restore(WorldSnapshot.FromJson(File.ReadAllText(file)), Run(card));
+            string[] run = Path.GetFileName(file)[4..].Split(", ");
+            World world = new(new LaneBank(PlanOf(run[1])), ends.Count % 8);
+            world.Restore(WorldSnapshot.FromJson(File.ReadAllText(file)), Run(run[0], world.Plan));
             ends.Add(EndOf(world));
         }
 
@@ -92,9 +94,10 @@ public sealed class TakenUpElsewhereTests
 
     private static World Begin(string card, string situation, ulong number)
     {
-        World world = new(new LaneBank(Books.Curlew), 0);
-        SituationStart.Bind(Books.Curlew, Books.Curlew.Book.Situations[situation], [])!.Apply(world, 1, number);
-        world.Begin(Run(card));
+        Plan plan = PlanOf(situation);
+        World world = new(new LaneBank(plan), 0);
+        SituationStart.Bind(plan, plan.Book.Situations[situation], [])!.Apply(world, 1, number);
+        world.Begin(Run(card, plan));
         return world;
     }
 
@@ -105,9 +108,10 @@ public sealed class TakenUpElsewhereTests
         return FormattableString.Invariant($"{end.Kind} {end.Time.Seconds:R} {end.Step} {end.Mechanism} {world.Steps} {end.Hash:x16}");
     }
 
-    private static CardRun Run(string cardFile)
+    private static Plan PlanOf(string situation) => Books.CurlewFleet.For(null, Books.Curlew.Book.Situations[situation].Train)!;
+
+    private static CardRun Run(string cardFile, Plan plan)
     {
-        Plan plan = Books.Curlew;
         Card card = CardReader.Read(plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile), plan.Book, [])!;
         ImmutableArray<BindingCase> cases = CardCompiler.Bindings(card, plan.Book);
         return new(cases.IsEmpty

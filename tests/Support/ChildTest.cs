@@ -9,9 +9,12 @@ internal static class ChildTest
     /// <param name="tests">The class.</param>
     /// <param name="environment">What the process finds in its environment.</param>
     /// <returns>What it told.</returns>
-    public static async Task<string> Again(Type tests, params (string Name, string Value)[] environment)
+    public static Task<string> Again(Type tests, params (string Name, string Value)[] environment) => Again(tests, "*", environment);
+
+    /// <summary>Runs the tests of a class that have a name in a process of its own and fails unless all of them pass there.</summary>
+    public static async Task<string> Again(Type tests, string method, params (string Name, string Value)[] environment)
     {
-        ProcessStartInfo start = new("dotnet", ["exec", tests.Assembly.Location, "--filter-method", $"{tests.FullName}.*"])
+        ProcessStartInfo start = new("dotnet", ["exec", tests.Assembly.Location, "--filter-method", $"{tests.FullName}.{method}"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
