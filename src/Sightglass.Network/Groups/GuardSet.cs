@@ -1,69 +1,72 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Sightglass.Network.Groups;
 
 /// <summary>Some of a group's guards, by their numbers. Room for them is made when guards are added, never within a step.</summary>
 internal sealed class GuardSet
 {
-    private const int InAWord = 64;
+    /// <summary>2⁶ = 64 guards are a word.</summary>
+    private const int Shift = 6;
 
     private ulong[] _words = [0];
+    private int _count;
 
-    public bool IsEmpty
-    {
-        get
-        {
-            foreach (ulong word in _words)
-            {
-                if (word != 0)
-                {
-                    return false;
-                }
-            }
-
-            return true;
-        }
-    }
+    public bool IsEmpty => _count == 0;
 
     public bool this[int guard]
     {
-        get => (_words[guard / InAWord] >> (guard % InAWord) & 1) != 0;
+        get => (_words[guard >> Shift] >> guard & 1) != 0;
         set
         {
-            ulong bit = 1UL << (guard % InAWord);
-            ref ulong word = ref _words[guard / InAWord];
-            word = value ? word | bit : word & ~bit;
+            if (this[guard] != value)
+            {
+                _words[guard >> Shift] ^= 1UL << guard;
+                _count += value ? 1 : -1;
+            }
         }
     }
 
     /// <summary>The least number in the set that is not less than this one, or −1.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int From(int guard)
     {
-        int at = guard / InAWord;
-        if (at >= _words.Length)
-        {
-            return -1;
-        }
-
-        ulong word = _words[at] & (ulong.MaxValue << (guard % InAWord));
-        while (word == 0)
-        {
-            if (++at == _words.Length)
-            {
-                return -1;
-            }
-
-            word = _words[at];
-        }
-
-        return (at * InAWord) + BitOperations.TrailingZeroCount(word);
+        ulong[] words = _words;
+        int at = guard >> Shift;
+        ulong word = at < words.Length ? words[at] & (ulong.MaxValue << guard) : 0;
+        return word != 0 ? (at << Shift) + BitOperations.TrailingZeroCount(word) : Beyond(at);
     }
 
-    public void Clear() => Array.Clear(_words);
+    public void Clear()
+    {
+        if (_count > 0)
+        {
+            Array.Clear(_words);
+            _count = 0;
+        }
+    }
 
     /// <summary>Takes over the members of a set with room for as many.</summary>
-    public void Take(GuardSet other) => other._words.CopyTo(_words, 0);
+    public void Take(GuardSet other)
+    {
+        other._words.CopyTo(_words, 0);
+        _count = other._count;
+    }
 
     /// <summary>Makes room for guards 0…count − 1.</summary>
-    public void MakeRoom(int count) => Array.Resize(ref _words, Math.Max(_words.Length, (count + InAWord - 1) / InAWord));
+    public void MakeRoom(int count) => Array.Resize(ref _words, Math.Max(_words.Length, (count + 63) >> Shift));
+
+    /// <summary>The least number in the words after this one, or −1.</summary>
+    private int Beyond(int at)
+    {
+        while (++at < _words.Length)
+        {
+            if (_words[at] != 0)
+            {
+                return (at << Shift) + BitOperations.TrailingZeroCount(_words[at]);
+            }
+        }
+
+        return -1;
+    }
 }
