@@ -7,7 +7,7 @@ using Sightglass.World.Runs;
 
 namespace Sightglass.Bench;
 
-/// <summary>What one case of a trial did to its first network, as a list that can be replayed on the bare kernel: no world, no people, no guards.</summary>
+/// <summary>What one case of a trial did to the network that its card asks about, as a list that can be replayed on the bare kernel: no world, no people, no guards.</summary>
 /// <param name="Start">At the start.</param>
 /// <param name="Changes">Moments in ascending order, each with the number it sets: an input, or a parameter where <c>Input</c> is negative.</param>
 /// <param name="End">When the case was over.</param>
@@ -16,6 +16,9 @@ namespace Sightglass.Bench;
 /// <param name="Attempts">Attempts of steps of the case itself: those that were only looked at and closings in on a moment included.</param>
 internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int Parameter, double Value)[] Changes, long End, long Committed, double[] Last, long Attempts)
 {
+    /// <summary>The one network that a trial's plan steps.</summary>
+    public static int NetworkOf(Plan plan) => plan.Stepped.Single();
+
     /// <summary>Runs a case on the setup's only machine and notes every number of its network that changed, and when.</summary>
     public static FixedSchedule Record(TrialSetup setup, ulong seed, int number)
     {
@@ -25,7 +28,7 @@ internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int
         machine.Start.Apply(world, seed, (ulong)number);
         world.Begin(new CardRun(machine.Choices));
         world.Limit = SimTime.Never;
-        LaneGroup group = bank.Group(0);
+        LaneGroup group = bank.Group(NetworkOf(machine.Plan));
         Topology topology = group.Topology;
         double[] start = AmountsOf(group);
         double[] inputs = new double[topology.Inputs];

@@ -27,7 +27,7 @@ internal static class TrialsBench
         SweepOptions one = new() { Cases = cases, Threads = 1 };
         SweepOptions two = one with { Threads = 2 };
         FixedSchedule[] schedules = [.. Enumerable.Range(0, cases).Select(k => FixedSchedule.Record(setup, one.Seed, k))];
-        using BareReplay bare = new(setup.Machines[0].Plan.Networks[0], setup.RelativeTolerance, schedules);
+        using BareReplay bare = new(setup.Machines[0].Plan.Networks[FixedSchedule.NetworkOf(setup.Machines[0].Plan)], setup.RelativeTolerance, schedules);
         bare.Run();
         CaseSweep.Run(setup, one);
         CaseSweep.Run(setup, two);
