@@ -15,16 +15,15 @@ public static class DiagramFold
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(look);
         List<DiagramNode[]> vehicles = [.. input.Nodes.Where(n => n.Symbol != DiagramSymbol.Coupling).GroupBy(n => n.Vehicle).OrderBy(g => g.Average(n => n.Order)).Select(g => g.ToArray())];
-        ILookup<int, string> couplings = input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)
-            .SelectMany(c => new[] { c.From, c.To }.OfType<string>().Select(e => (Vehicle: VehicleOf(e, input), Look: look(c.Id)))).ToLookup(c => c.Vehicle, c => c.Look);
+        HashSet<(int, int)> divided = Divided(input, look);
         Dictionary<int, int> shownBy = [];
         Dictionary<string, string> renamed = new(StringComparer.Ordinal);
         ImmutableSortedDictionary<int, string>.Builder captions = ImmutableSortedDictionary.CreateBuilder<int, string>();
         for (int i = 0; i < vehicles.Count;)
         {
-            string like = Signature(vehicles[i], look, couplings);
+            string like = Signature(vehicles[i], look);
             int end = i + 1;
-            while (end < vehicles.Count && Signature(vehicles[end], look, couplings) == like)
+            while (end < vehicles.Count && Signature(vehicles[end], look) == like && !divided.Contains(Pair(vehicles[end - 1][0].Vehicle, vehicles[end][0].Vehicle)))
             {
                 end++;
             }
@@ -49,6 +48,16 @@ public static class DiagramFold
             Captions = captions.ToImmutable(),
         };
     }
+
+    /// <summary>Neighbours between which a coupling looks other than most do: one has parted.</summary>
+    private static HashSet<(int, int)> Divided(DiagramInput input, Func<string, string> look)
+    {
+        (int, int, string Look)[] couplings = [.. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling && n.From is not null && n.To is not null).Select(n => (VehicleOf(n.From!, input), VehicleOf(n.To!, input), look(n.Id)))];
+        string? most = couplings.CountBy(c => c.Look).OrderByDescending(c => c.Value).ThenBy(c => c.Key, StringComparer.Ordinal).FirstOrDefault().Key;
+        return [.. couplings.Where(c => c.Look != most).Select(c => Pair(c.Item1, c.Item2))];
+    }
+
+    private static (int, int) Pair(int one, int two) => (Math.Min(one, two), Math.Max(one, two));
 
     private static string Caption(string first, string last, int count)
     {
@@ -79,12 +88,12 @@ public static class DiagramFold
     }
 
     // What a vehicle holds, whatever its number; the order of what is coupled says which way it faces.
-    private static string Signature(DiagramNode[] nodes, Func<string, string> look, ILookup<int, string> couplings)
+    private static string Signature(DiagramNode[] nodes, Func<string, string> look)
     {
         string name = nodes[0].VehicleName;
         string Own(string? id) => id is null ? "" : name.Length == 0 ? id : id.Replace(name, "#", StringComparison.Ordinal);
         string facing = string.Join(',', nodes.Where(n => n.IsEnd).OrderBy(n => n.Order).ThenBy(n => n.Own, StringComparer.Ordinal).Select(n => n.Own));
-        return (name.Length == 0 ? "the machine" : "") + facing + string.Join(',', couplings[nodes[0].Vehicle].Distinct().Order(StringComparer.Ordinal))
+        return (name.Length == 0 ? "the machine" : "") + facing
             + string.Join('\n', nodes.Select(n => $"{n.Own}|{n.Role}|{n.Symbol}|{Own(n.From)}|{Own(n.To)}|{look(n.Id)}").Order(StringComparer.Ordinal));
     }
 }

@@ -26,11 +26,11 @@ internal sealed class ThroughBlock
             Add(chain);
         }
 
-        foreach (DiagramNode line in Rows.SelectMany(r => r.Nodes).Where(n => n.Role == DiagramRole.Line).ToList())
+        foreach (DiagramNode node in Rows.Where(r => r.Sort != ThroughRowSort.Vessels).SelectMany(r => r.Nodes))
         {
-            if (gauges[line.Id].ToList() is { Count: > 0 } shown)
+            if (gauges[node.Id].OrderBy(g => g.Id, StringComparer.Ordinal).ToList() is { Count: > 0 } shown)
             {
-                Columns.Add(new() { Upper = line.Id, Gauges = shown, Order = shown[0].Order });
+                Columns.Add(new() { Upper = node.Id, Gauges = shown, IsAbove = node.Role == DiagramRole.Line, Order = shown[0].Order });
             }
         }
 

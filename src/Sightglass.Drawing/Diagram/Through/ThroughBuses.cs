@@ -34,13 +34,12 @@ internal static class ThroughBuses
 
         foreach (DiagramNode hose in hoses.Where(h => !taken.Contains(h.Id)))
         {
-            // To where the line branches, if that is not a line that goes through already.
-            if (Way(hose, n => n.Id != hose.Id && ends[n.Id].Count() != 2, ways, known) is { } way && !way.Exists(n => taken.Contains(n.Id)))
-            {
-                taken.UnionWith(way.Select(n => n.Id));
-                bool left = hose.Order <= middle;
-                buses.Add(left ? new(way, true, false) : new([.. Enumerable.Reverse(way)], false, true));
-            }
+            // To where the line branches or ends; a hose that hangs on a line which goes through already is a line of its own.
+            List<DiagramNode>? way = Way(hose, n => n.Id != hose.Id && (ends[n.Id].Count() != 2 || ways[n.Id].Count() < 2), ways, known);
+            List<DiagramNode> line = way is not null && !way.Exists(n => taken.Contains(n.Id)) ? way : [hose];
+            taken.UnionWith(line.Select(n => n.Id));
+            bool left = hose.Order <= middle;
+            buses.Add(left ? new(line, true, false) : new([.. Enumerable.Reverse(line)], false, true));
         }
 
         return buses;

@@ -18,7 +18,7 @@ internal sealed class ThroughColumn
     /// <summary>Whose flow it carries, positive from the upper end to the lower one, or outward.</summary>
     public List<(string Node, int Sign)> Flow { get; private set; } = [];
 
-    /// <summary>Gauges that hang on one line, in place of paths.</summary>
+    /// <summary>Gauges of one line or cylinder, in place of paths.</summary>
     public List<DiagramNode> Gauges { get; init; } = [];
 
     /// <summary>A line that a dead end leads to, with its name; null where it ends in the open.</summary>
@@ -33,8 +33,8 @@ internal sealed class ThroughColumn
     /// <summary>Metres from the head, of what stands in it.</summary>
     public double Order { get; init; }
 
-    /// <summary>Whether it stands above its row: gauges do.</summary>
-    public bool IsAbove => Gauges.Count > 0;
+    /// <summary>Whether it stands above its row, as gauges of lines do; those of cylinders hang below.</summary>
+    public bool IsAbove { get; init; }
 
     public double X { get; set; }
 

@@ -4,7 +4,7 @@ using M = Sightglass.Drawing.Diagram.ThroughMeasure;
 namespace Sightglass.Drawing.Diagram;
 
 /// <summary>Puts a vehicle that is laid out onto the board.</summary>
-internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, DiagramBoard board, double size)
+internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, DiagramBoard board, double size, IReadOnlyList<DiagramNode> couplings)
 {
     /// <summary>Where something joins a line, with what flows in there.</summary>
     private readonly Dictionary<string, List<(double X, List<(string Node, int Sign)> In)>> _joints = new(StringComparer.Ordinal);
@@ -25,7 +25,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
             if (column.Gauges.Count > 0)
             {
                 Join(column.Upper, column.X, []);
-                Rings(column.Gauges, column.X, block.RowOf(column.Upper).Y, true);
+                Rings(column.Gauges, column.X, block.RowOf(column.Upper).Y + (column.IsAbove ? 0 : VesselHeight), column.IsAbove);
             }
             else if (column.InRow is null)
             {
@@ -52,7 +52,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
         Bounds box = low ? new(vessel.Left, y, vessel.Right, y + height) : new(vessel.Left, y - height, vessel.Right, y);
         board.Bodies.Add(new DiagramBody(vessel.Node, box) { Vent = vessel.Node.HasVent && !vessel.Node.IsClosed ? vessel.Right - 16 : null });
         board.Label(vessel.Node.Label, "body-words", vessel.Left + 8, box.Low + 8 + (size * 1.4), "start");
-        Rings(vessel.Gauges, vessel.Left + M.Wall, low ? box.High : box.Low, !low);
+        Rings(vessel.Gauges, vessel.Left + M.Wall, box.Low, true);
     }
 
     // One stem with the gauges on it, away from what they show.
@@ -191,7 +191,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
     private void Hose(DiagramNode hose, double x, double y)
     {
         board.LinePoints[hose.Id] = (x, y);
-        Join(hose.Id, x, []);
+        Join(hose.Id, x, [.. couplings.Where(c => c.From == hose.Id || c.To == hose.Id).Select(c => (c.Id, c.To == hose.Id ? 1 : -1))]);
     }
 
     private void Join(string node, double x, List<(string Node, int Sign)> inward)

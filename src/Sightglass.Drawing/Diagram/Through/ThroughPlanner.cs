@@ -21,9 +21,10 @@ internal sealed class ThroughPlanner
 
     public DiagramLayout Plan()
     {
+        List<DiagramNode> couplings = [.. _input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)];
         List<List<DiagramNode>> vehicles = [.. _input.Nodes.Where(n => n.Symbol != DiagramSymbol.Coupling).GroupBy(n => n.Vehicle).OrderBy(g => g.Average(n => n.Order)).Select(g => g.ToList())];
         List<List<ThroughBus>> buses = [.. vehicles.Select(ThroughBuses.Of)];
-        List<List<(int Vehicle, ThroughBus Bus)>> rows = ThroughTrain.Rows(buses, [.. _input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)]);
+        List<List<(int Vehicle, ThroughBus Bus)>> rows = ThroughTrain.Rows(buses, couplings);
         List<ThroughBlock> blocks = [.. vehicles.Select((v, i) => new ThroughBlock(v, [.. rows.Select(r => r.Find(b => b.Vehicle == i).Bus)]))];
         Order(blocks);
         HashSet<string> marked = [];
@@ -39,7 +40,7 @@ internal sealed class ThroughPlanner
         Heights(blocks);
         for (int i = 0; i < blocks.Count; i++)
         {
-            new ThroughInk(blocks[i], spreads[i], _board, _size).Draw();
+            new ThroughInk(blocks[i], spreads[i], _board, _size, couplings).Draw();
         }
 
         if (blocks.Count > 1)
@@ -47,7 +48,7 @@ internal sealed class ThroughPlanner
             Captions(blocks, spreads);
         }
 
-        ThroughTrain.Couple(_board, [.. _input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling)]);
+        ThroughTrain.Couple(_board, couplings);
         foreach (ThroughBlock block in blocks)
         {
             ThroughNames.Write(block, _board);

@@ -8,6 +8,9 @@ namespace Sightglass.Drawing.Diagram;
 /// </summary>
 internal sealed class ThroughSpread
 {
+    /// <summary>Two that touch do not meet, pixels.</summary>
+    private const double Touch = 1e-6;
+
     private readonly ThroughBlock _block;
     private readonly DiagramInput _input;
     private readonly double _size;
@@ -27,7 +30,7 @@ internal sealed class ThroughSpread
 
         foreach (DiagramNode vessel in block.Rows.Where(r => r.Sort is ThroughRowSort.Vessels or ThroughRowSort.Cylinders).SelectMany(r => r.Nodes))
         {
-            List<DiagramNode> gauges = [.. block.Nodes.Where(n => n.Role == DiagramRole.Gauge && n.Of.Length > 0 && n.Of[0] == vessel.Id).OrderBy(n => n.Id, StringComparer.Ordinal)];
+            List<DiagramNode> gauges = [.. block.Nodes.Where(n => vessel.Symbol != DiagramSymbol.Cylinder && n.Role == DiagramRole.Gauge && n.Of.Length > 0 && n.Of[0] == vessel.Id).OrderBy(n => n.Id, StringComparer.Ordinal)];
             double words = Text.TextMeasure.Width(vessel.Label, Text.TextFace.SerifItalic400, size * 1.4) + 20;
             Vessels[vessel.Id] = new(vessel, Math.Max(M.LeastVessel, Math.Max(words, gauges.Select(GaugeWidth).DefaultIfEmpty(0).Max() + M.Wall))) { Gauges = gauges };
         }
@@ -155,9 +158,10 @@ internal sealed class ThroughSpread
         (double left, double right) = Extent(column);
         List<(double From, double To)> spans = _spans[GapsOf(column).Single()];
         double x = start + left;
-        while (spans.Exists(s => s.From < x + right + M.Between && s.To > x - left))
+        bool Meets((double From, double To) span) => span.From < x + right + M.Between - Touch && span.To > x - left + Touch;
+        while (spans.Exists(Meets))
         {
-            x = spans.Where(s => s.From < x + right + M.Between && s.To > x - left).Max(s => s.To) + left;
+            x = spans.Where(Meets).Max(s => s.To) + left;
         }
 
         column.X = x;
