@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 
@@ -9,6 +8,12 @@ namespace Sightglass.Drawing.Diagram;
 internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle)
 {
     private readonly Dictionary<string, DiagramNode> _nodes = new(StringComparer.Ordinal);
+
+    /// <summary>Item → the nodes whose parameters name it.</summary>
+    private ILookup<string, string> _namedBy = Array.Empty<string>().ToLookup(n => n);
+
+    /// <summary>By vehicle: names as its class has them, longest first, and the nodes they are.</summary>
+    private Dictionary<int, (string Own, string Node)[]> _own = [];
 
     public DiagramInput Read()
     {
@@ -23,7 +28,9 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
             Include(path.To);
         }
 
-        foreach (DiagramNode line in _nodes.Values.Where(n => n.Role == DiagramRole.Line && _nodes.Keys.Any(other => Refers(other, n.Id))).ToList())
+        _namedBy = _nodes.Keys.SelectMany(n => Named(book.Items[n]).Select(name => (name, n))).ToLookup(r => r.name, r => r.n, StringComparer.Ordinal);
+        _own = _nodes.Values.GroupBy(n => n.Vehicle).ToDictionary(g => g.Key, g => g.Select(n => (OwnName(n), n.Id)).OrderByDescending(n => n.Item1.Length).ThenBy(n => n.Id, StringComparer.Ordinal).ToArray());
+        foreach (DiagramNode line in _nodes.Values.Where(n => n.Role == DiagramRole.Line && _namedBy.Contains(n.Id)).ToList())
         {
             _nodes[line.Id] = line with { IsHeader = true };
         }
@@ -86,8 +93,8 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     // What shows or moves something in the drawing belongs to it, whatever its own system is.
     private void Attach(Item item)
     {
-        ImmutableArray<string> named = [.. item.Parameters.Values.SelectMany(p => p.Names.Append(p.Text)).Where(_nodes.ContainsKey).Distinct().Order(StringComparer.Ordinal)];
-        ImmutableArray<string> naming = [.. _nodes.Values.Where(n => n.Role is not DiagramRole.Control and not DiagramRole.Gauge && Refers(n.Id, item.Name)).Select(n => n.Id).Order(StringComparer.Ordinal)];
+        ImmutableArray<string> named = [.. Named(item).Where(_nodes.ContainsKey).Order(StringComparer.Ordinal)];
+        ImmutableArray<string> naming = [.. _namedBy[item.Name].Order(StringComparer.Ordinal)];
         DiagramSymbol symbol = SymbolOf(item);
         if (item.Kind.Role == KindRole.Control && named.Union(naming).Any())
         {
@@ -97,33 +104,57 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         {
             _nodes[item.Name] = Node(item, DiagramRole.Glass, symbol) with { Of = named };
         }
-        else if (item.Reading?.Formula is { } formula && Mentioned(formula) is { IsEmpty: false } stores)
+        else if (item.Reading?.Formula is { } formula && Mentioned(formula, item.Vehicle.Index) is { IsEmpty: false } stores)
         {
             _nodes[item.Name] = Node(item, DiagramRole.Gauge, DiagramSymbol.Gauge) with { Of = stores, Detail = Short(formula) };
         }
     }
 
-    private bool Refers(string node, string item) =>
-        book.Items[node].Parameters.Values.Any(p => p.Text == item || p.Names.Contains(item));
+    private static IEnumerable<string> Named(Item item) => item.Parameters.Values.SelectMany(p => p.Names.Append(p.Text)).Distinct();
 
-    private ImmutableArray<string> Mentioned(string formula)
+    // As the class of the vehicle has it: formulas are written in those names.
+    private static string OwnName(DiagramNode node) => node.VehicleName.Length == 0
+        ? node.Id
+        : node.Id.Replace($" of {node.VehicleName}", "", StringComparison.Ordinal).Replace(node.VehicleName, Vehicle.ThisCar, StringComparison.Ordinal);
+
+    private ImmutableArray<string> Mentioned(string formula, int vehicle)
     {
         List<string> found = [];
-        foreach (string name in _nodes.Keys.OrderByDescending(n => n.Length).ToList())
+        foreach ((string own, string node) in _own.GetValueOrDefault(vehicle) ?? [])
         {
-            string pattern = $@"(?<!\w){Regex.Escape(name)}(?!\w)";
-            if (Regex.IsMatch(formula, pattern))
+            if (Find(formula, own) is int at and >= 0)
             {
-                formula = Regex.Replace(formula, pattern, "·");
-                if (_nodes[name].Role is DiagramRole.Tank or DiagramRole.Line)
+                for (; at >= 0; at = Find(formula, own))
                 {
-                    found.Add(name);
+                    formula = string.Concat(formula.AsSpan(0, at), "·", formula.AsSpan(at + own.Length));
+                }
+
+                if (_nodes[node].Role is DiagramRole.Tank or DiagramRole.Line)
+                {
+                    found.Add(node);
                 }
             }
         }
 
         return [.. found.Order(StringComparer.Ordinal)];
     }
+
+    /// <summary>Where a name stands as whole words; -1 where it does not.</summary>
+    private static int Find(string text, string name)
+    {
+        for (int at = text.IndexOf(name, StringComparison.Ordinal); at >= 0; at = text.IndexOf(name, at + 1, StringComparison.Ordinal))
+        {
+            int end = at + name.Length;
+            if ((at == 0 || !IsWord(text[at - 1])) && (end == text.Length || !IsWord(text[end])))
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsWord(char c) => char.IsLetterOrDigit(c) || c == '_';
 
     // "volume of forward compartment" is "forward" to one who looks at the drawing.
     private string Short(string formula)

@@ -15,19 +15,19 @@ internal static class GaugeChoice
     /// <summary>Of every living system and every vehicle, numbered.</summary>
     public static ImmutableArray<LiveGauge> Of(Plan plan)
     {
-        string?[] systems = [.. LivingSystems.Of(plan.Book)];
-        IEnumerable<LiveGauge> all = from system in systems.DefaultIfEmpty(null)
-                                     from vehicle in plan.Book.Vehicles
-                                     from gauge in Of(plan, system, vehicle.Index)
-                                     select gauge with { System = system, Vehicle = vehicle.Index };
+        string?[] systems = [.. LivingSystems.Of(plan.Book).DefaultIfEmpty(null!)];
+        IEnumerable<LiveGauge> all = from items in plan.Book.ItemsInOrder.GroupBy(i => i.Vehicle.Index)
+                                     let known = items.ToArray()
+                                     let read = known.Where(i => i.Reading is not null && plan.Items[i.Name].Shown is not null).ToLookup(i => SystemOf(known, i))
+                                     from system in systems
+                                     from gauge in Of(plan, [.. known.Where(i => system is null || i.System == system)], system is null ? [.. read.SelectMany(r => r)] : [.. read[system]])
+                                     select gauge with { System = system, Vehicle = items.Key };
         return [.. all.Select((g, i) => g with { Number = i })];
     }
 
-    private static List<LiveGauge> Of(Plan plan, string? system, int vehicle)
+    private static List<LiveGauge> Of(Plan plan, Item[] items, Item[] read)
     {
-        Item[] items = [.. plan.Book.ItemsInOrder.Where(i => (system is null || i.System == system) && i.Vehicle.Index == vehicle)];
         Item[] tanks = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
-        IEnumerable<Item> read = plan.Book.ItemsInOrder.Where(i => i.Vehicle.Index == vehicle && i.Reading is not null && plan.Items[i.Name].Shown is not null && (system is null || SystemOf(plan.Book, i) == system));
         List<LiveGauge> chosen = [.. read.Where(i => i.Kind.Symbol == "gauge").Take(Most).Select(g => Gauge(plan, g, tanks))];
         if (chosen.Count == 0)
         {
@@ -43,11 +43,11 @@ internal static class GaugeChoice
     }
 
     // The system of what it shows, wherever it hangs: formulas speak in the names of their own vehicle.
-    private static string? SystemOf(ClassBook book, Item gauge)
+    private static string? SystemOf(Item[] vehicle, Item gauge)
     {
         string formula = gauge.Reading!.Formula ?? "";
         string suffix = gauge.Vehicle.IsTheMachine ? "" : gauge.Vehicle.NameOf("");
-        IEnumerable<Item> shown = book.Items.Values.Where(i => i.Vehicle.Index == gauge.Vehicle.Index && i.System is not null && i.Kind.Role != KindRole.Described
+        IEnumerable<Item> shown = vehicle.Where(i => i.System is not null && i.Kind.Role != KindRole.Described
             && formula.Contains(suffix.Length > 0 ? i.Name.Replace(suffix, "", StringComparison.Ordinal) : i.Name, StringComparison.Ordinal));
         return shown.MaxBy(i => i.Name.Length)?.System ?? gauge.System;
     }

@@ -15,7 +15,8 @@ public static class DiagramFold
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(look);
         List<DiagramNode[]> vehicles = [.. input.Nodes.Where(n => n.Symbol != DiagramSymbol.Coupling).GroupBy(n => n.Vehicle).OrderBy(g => g.Average(n => n.Order)).Select(g => g.ToArray())];
-        HashSet<(int, int)> divided = Divided(input, look);
+        Dictionary<string, int> vehicleOf = input.Nodes.ToDictionary(n => n.Id, n => n.Vehicle, StringComparer.Ordinal);
+        HashSet<(int, int)> divided = Divided(input, look, vehicleOf);
         Dictionary<int, int> shownBy = [];
         Dictionary<string, string> renamed = new(StringComparer.Ordinal);
         ImmutableSortedDictionary<int, string>.Builder captions = ImmutableSortedDictionary.CreateBuilder<int, string>();
@@ -42,7 +43,7 @@ public static class DiagramFold
         {
             Nodes =
             [
-                .. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling ? IsBetweenGroups(n, input, shownBy) : shownBy[n.Vehicle] == n.Vehicle)
+                .. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling ? IsBetweenGroups(n, vehicleOf, shownBy) : shownBy[n.Vehicle] == n.Vehicle)
                     .Select(n => n.Symbol == DiagramSymbol.Coupling ? n with { From = Shown(n.From, renamed), To = Shown(n.To, renamed) } : n),
             ],
             Captions = captions.ToImmutable(),
@@ -50,9 +51,9 @@ public static class DiagramFold
     }
 
     /// <summary>Neighbours between which a coupling looks other than most do: one has parted.</summary>
-    private static HashSet<(int, int)> Divided(DiagramInput input, Func<string, string> look)
+    private static HashSet<(int, int)> Divided(DiagramInput input, Func<string, string> look, Dictionary<string, int> vehicleOf)
     {
-        (int, int, string Look)[] couplings = [.. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling && n.From is not null && n.To is not null).Select(n => (VehicleOf(n.From!, input), VehicleOf(n.To!, input), look(n.Id)))];
+        (int, int, string Look)[] couplings = [.. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling && n.From is not null && n.To is not null).Select(n => (vehicleOf.GetValueOrDefault(n.From!, -1), vehicleOf.GetValueOrDefault(n.To!, -1), look(n.Id)))];
         string? most = couplings.CountBy(c => c.Look).OrderByDescending(c => c.Value).ThenBy(c => c.Key, StringComparer.Ordinal).FirstOrDefault().Key;
         return [.. couplings.Where(c => c.Look != most).Select(c => Pair(c.Item1, c.Item2))];
     }
@@ -70,11 +71,9 @@ public static class DiagramFold
         return last.StartsWith(kind, StringComparison.Ordinal) ? $"{kind}s {first[(kind.Length + 1)..]} to {last[(kind.Length + 1)..]}, {count} alike" : $"{first} to {last}, {count} alike";
     }
 
-    private static int VehicleOf(string node, DiagramInput input) => input.Nodes.FirstOrDefault(n => n.Id == node)?.Vehicle ?? -1;
-
-    private static bool IsBetweenGroups(DiagramNode coupling, DiagramInput input, Dictionary<int, int> shownBy) =>
+    private static bool IsBetweenGroups(DiagramNode coupling, Dictionary<string, int> vehicleOf, Dictionary<int, int> shownBy) =>
         coupling.From is null || coupling.To is null
-        || shownBy.GetValueOrDefault(VehicleOf(coupling.From, input), -1) != shownBy.GetValueOrDefault(VehicleOf(coupling.To, input), -2);
+        || shownBy.GetValueOrDefault(vehicleOf.GetValueOrDefault(coupling.From, -1), -1) != shownBy.GetValueOrDefault(vehicleOf.GetValueOrDefault(coupling.To, -1), -2);
 
     private static string? Shown(string? id, Dictionary<string, string> renamed) => id is null ? null : renamed.GetValueOrDefault(id, id);
 
