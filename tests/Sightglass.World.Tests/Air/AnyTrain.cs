@@ -24,7 +24,12 @@ internal sealed class AnyTrain : IDisposable
     /// <summary>Iterations of the eight lanes for one run of some minutes: an ordinary one takes a few thousand.</summary>
     private const int MostIterations = 2_000_000;
 
+    /// <summary>What may change around it, SI: a steep grade, a canted curve, frost to heat, load by the train.</summary>
+    private static readonly (string Name, double Least, double Greatest)[] s_surroundings =
+        [("grade", -0.04, 0.04), ("cant", -0.1, 0.1), ("ambient temperature", 243, 318), ("head-end load", 0, 1)];
+
     private readonly Random _chance;
+    private readonly bool _changing;
     private readonly Plan _plan;
     private readonly LaneBank _bank;
     private readonly ImmutableArray<(string Item, string Position)> _deeds;
@@ -34,9 +39,11 @@ internal sealed class AnyTrain : IDisposable
     private readonly List<string>[] _done = [.. Enumerable.Range(0, Cases).Select(_ => new List<string>())];
     private readonly double _seconds;
 
-    public AnyTrain(int number)
+    /// <param name="number">From which all of it follows.</param>
+    /// <param name="changing">Whether the surroundings change as well.</param>
+    public AnyTrain(int number, bool changing = true)
     {
-        _chance = new(number);
+        (_chance, _changing) = (new(number), changing);
         ImmutableArray<TrainVehicle> vehicles = Draw();
         Name = $"number {number.ToString(CultureInfo.InvariantCulture)}: {string.Join(", ", vehicles.Select(v => v.Class + (v.IsTurned ? " turned" : "")))}";
         ClassBook book = Books.Curlew.Book;
@@ -138,6 +145,13 @@ internal sealed class AnyTrain : IDisposable
             (string item, string position) = _deeds[_chance.Next(_deeds.Length)];
             world.Do(new WorldAction.Operate(-1, item, position), SimTime.FromSeconds(at));
             done.Add($"{item} to {position} at {F(at)} s");
+        }
+
+        foreach ((string name, double least, double greatest) in s_surroundings.Where(_ => _changing && _chance.Next(4) == 0))
+        {
+            (double at, double value) = (_chance.NextDouble() * _seconds, least + ((greatest - least) * _chance.NextDouble()));
+            world.Do(new WorldAction.SetInput(name, value), SimTime.FromSeconds(at));
+            done.Add($"{name} {F(value)} at {F(at)} s");
         }
 
         if (any.Faults.Length > 0 && _chance.Next(3) == 0)
