@@ -12,34 +12,27 @@ public sealed unsafe partial class LaneGroup
 {
     /// <summary>Puts the lanes on the line whose look or cut asks for it, or asked for it and is still in view.</summary>
     /// <param name="error">Of this attempt, in tolerances.</param>
-    /// <param name="refused">Lanes in which it is greater than 1, a bit each.</param>
+    /// <param name="refused">Lanes whose attempt ends within their pending step and errs by more than 1, a bit each.</param>
     private void StayBetween(Lanes error, uint refused)
     {
-        uint asked = 0;
-        uint shown = 0;
+        uint wanted = refused & ~Lanes.BitsOf(Lanes.LessOrEqual(error, Change()));
+        if (wanted == 0)
+        {
+            return;
+        }
+
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             LaneState s = _lanes[lane];
-            uint own = refused & (1u << lane);
-            if (s.Size > 0 && s.HasPending)
-            {
-                asked |= s.Task is LaneTask.Cut or LaneTask.Peek ? own : 0;
-                shown |= s.Task == LaneTask.None && s.IsBetween ? own : 0;
-            }
+            s.IsBetween |= (wanted >> lane & 1) != 0;
+            At(_share, 0, lane) = (wanted >> lane & 1) != 0 ? s.Size / (double)(s.Pending - s.Committed) : 0;
         }
 
-        if (asked != 0)
+        Lanes mask = Lanes.MaskOf(wanted);
+        Lanes share = *_share;
+        for (int i = 0; i < Topology.Amounts; i++)
         {
-            asked &= ~Lanes.BitsOf(Lanes.LessOrEqual(error, Change()));
-            for (int lane = 0; lane < Lanes.Count; lane++)
-            {
-                _lanes[lane].IsBetween |= (asked >> lane & 1) != 0;
-            }
-        }
-
-        if ((asked | shown) != 0)
-        {
-            PutBetween(asked | shown);
+            _after[i] = Lanes.Select(mask, Lanes.Fma(share, _pending[i] - _amounts[i], _amounts[i]), _after[i]);
         }
     }
 
@@ -54,21 +47,5 @@ public sealed unsafe partial class LaneGroup
         }
 
         return change;
-    }
-
-    private void PutBetween(uint lanes)
-    {
-        for (int lane = 0; lane < Lanes.Count; lane++)
-        {
-            LaneState s = _lanes[lane];
-            At(_share, 0, lane) = (lanes >> lane & 1) != 0 ? s.Size / (double)(s.Pending - s.Committed) : 0;
-        }
-
-        Lanes mask = Lanes.MaskOf(lanes);
-        Lanes share = *_share;
-        for (int i = 0; i < Topology.Amounts; i++)
-        {
-            _after[i] = Lanes.Select(mask, Lanes.Fma(share, _pending[i] - _amounts[i], _amounts[i]), _after[i]);
-        }
     }
 }

@@ -12,7 +12,8 @@ public sealed unsafe partial class LaneGroup
 
     private const long LongestStep = 1L << 42;
 
-    private const uint AllLanes = (1u << Lanes.Count) - 1;
+    /// <summary>Lanes whose attempt ends within their pending step: of looks, of cuts, and of looks still in view where they lie between its ends. A bit each.</summary>
+    private uint _within;
 
     /// <summary>
     /// One attempt for every lane that has a task. Afterwards a lane whose task is <see cref="LaneTask.None"/> has what it asked for;
@@ -51,9 +52,9 @@ public sealed unsafe partial class LaneGroup
         Lanes error = Attempt(ref frame, seconds);
         *_nextTicks = NextTicks(error, seconds);
         uint accepted = Lanes.BitsOf(Lanes.LessOrEqual(error, Lanes.Of(1)));
-        if (accepted != AllLanes)
+        if ((_within & ~accepted) != 0)
         {
-            StayBetween(error, AllLanes & ~accepted);
+            StayBetween(error, _within & ~accepted);
         }
 
         if (armed)
@@ -96,6 +97,7 @@ public sealed unsafe partial class LaneGroup
     private bool TakeSizes()
     {
         bool all = true;
+        _within = 0;
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             LaneState s = _lanes[lane];
@@ -107,6 +109,11 @@ public sealed unsafe partial class LaneGroup
             else if (s.Task != LaneTask.None)
             {
                 s.Size = s.Target - s.Committed;
+                _within |= s.Size > 0 ? 1u << lane : 0;
+            }
+            else if (s.IsBetween && s.Size > 0)
+            {
+                _within |= 1u << lane;
             }
 
             At(_seconds, 0, lane) = s.Size == 0 ? 1 : s.Size * SecondsPerTick;
