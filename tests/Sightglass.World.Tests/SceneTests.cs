@@ -29,6 +29,30 @@ public sealed class SceneTests(ITestOutputHelper output)
         Assert.Equal(Looked(scene, 60), Looked(scene, 0.1));
     }
 
+    /// <summary>A machine that stands takes few steps in each of its networks (kernel's contract: under 300 in ten hours), and hardly more in a hundred hours than in ten.</summary>
+    [Theory]
+    [InlineData("idle, nothing wrong")]
+    [InlineData("standing with air")]
+    [InlineData("local train, charged")]
+    [InlineData("night mail, charged")]
+    [InlineData("double-headed express, charged")]
+    public void Idle_TenHoursAndAHundred_FewSteps(string situation)
+    {
+        Scene idle = new(situation, 0, 36_000);
+        using LaneBank bank = new(PlanOf(idle));
+        World world = Begin(bank, 0, idle, 0);
+        world.RunTo(SimTime.FromSeconds(36_000));
+        long[] ten = Steps();
+        world.RunTo(SimTime.FromSeconds(360_000));
+        long[] hundred = Steps();
+        output.WriteLine($"{string.Join(" and ", ten)} steps in 10 h, {string.Join(" and ", hundred)} in 100 h");
+        Assert.True(world.Trouble is null, world.Trouble);
+        Assert.All(ten, n => Assert.True(n < 300, $"{n} steps"));
+        Assert.All(ten.Zip(hundred), n => Assert.True(n.Second < 2 * n.First, $"{n.Second} steps in 100 h, {n.First} in 10 h"));
+
+        long[] Steps() => [.. bank.Plan.Stepped.Select(n => bank.Group(n).Steps(0))];
+    }
+
     [Theory]
     [MemberData(nameof(Scenes))]
     public void Restore_KilledAtAnyMoment_SameHash(string situation)
