@@ -22,30 +22,31 @@ export function listen(page, drawing, keys) {
     if (name || place) page.invokeMethodAsync(name ? 'TouchItem' : 'TouchPlace', name ?? place);
     return Boolean(name || place);
   };
-  const box = document.getElementById(drawing);
-  const clicked = e => touch(e);
+  // On the whole page, so that a new drawing in the old one's place is heard from its first moment.
+  const within = e => e.target.closest?.('#' + drawing) != null;
+  const clicked = e => within(e) && touch(e);
   const entered = e => {
-    if ((e.key === 'Enter' || e.key === ' ') && e.target.closest('[role=button],[role=switch]')?.closest('svg') && touch(e)) {
+    if ((e.key === 'Enter' || e.key === ' ') && within(e) && e.target.closest('[role=button],[role=switch]')?.closest('svg') && touch(e)) {
       e.preventDefault();
       e.stopPropagation();
     }
   };
-  box?.addEventListener('click', clicked);
-  box?.addEventListener('keydown', entered);
   const pressed = e => {
     if (e.ctrlKey || e.metaKey || e.altKey || typing(e) || !keys.includes(e.key)) return;
     if (e.key === ' ' && e.target.closest('button,a,summary,[role]')) return;
     e.preventDefault();
     page.invokeMethodAsync('PressKey', e.key);
   };
+  document.addEventListener('click', clicked);
+  document.addEventListener('keydown', entered);
   window.addEventListener('keydown', pressed);
-  if (box) box.dataset.alive = 'yes';
+  document.body.dataset.alive = 'yes';
   return {
     stop() {
-      if (box) delete box.dataset.alive;
+      delete document.body.dataset.alive;
+      document.removeEventListener('click', clicked);
+      document.removeEventListener('keydown', entered);
       window.removeEventListener('keydown', pressed);
-      box?.removeEventListener('click', clicked);
-      box?.removeEventListener('keydown', entered);
     }
   };
 }

@@ -15,17 +15,11 @@ public sealed partial class MachinePage : IAsyncDisposable
 {
     private static readonly string[] s_keys = [" ", "t", "T", "f", "F", "s", "S", "y", "Y", "v", "V", "?"];
 
-    /// <summary>Says in an address that all vehicles are shown.</summary>
-    private const string WholeTrain = "the whole train";
-
-    private const string TheMachine = "this machine";
-
     /// <summary>More vehicles than this are chosen from a list.</summary>
     private const int MostButtons = 12;
 
     private readonly Lock _gate = new();
-    private string? _system;
-    private int? _vehicle;
+    private MachineChoice _choice = new(null, null);
     private ImmutableArray<LiveGauge> _gauges = [];
     private LiveGauge? _trend;
     private string _folded = "";
@@ -64,17 +58,17 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private LiveSession Session { get; set; } = null!;
 
-    private string[] Systems => [.. LivingSystems.Of(Session.Plan.Book)];
+    private string[] Systems => MachineChoice.Systems(Session.Plan.Book);
 
-    private ImmutableArray<Vehicle> Vehicles => [.. Session.Plan.Book.Vehicles.OrderBy(v => v.From)];
+    private ImmutableArray<Vehicle> Vehicles => MachineChoice.Vehicles(Session.Plan.Book);
 
-    private string VehicleName => _vehicle is { } index ? NameOf(Session.Plan.Book.Vehicles.First(v => v.Index == index)) : WholeTrain;
+    private string VehicleName => _choice.VehicleName(Session.Plan.Book);
 
-    private AlongTrain? AlongLine => Session.Along.FirstOrDefault(a => a.System == _system);
+    private AlongTrain? AlongLine => Session.Along.FirstOrDefault(a => a.System == _choice.System);
 
     private MachineSnapshot Seen => Session.Current;
 
-    private string Heading => _system is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
+    private string Heading => _choice.System is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
 
     private string Situation
     {
@@ -96,13 +90,13 @@ public sealed partial class MachinePage : IAsyncDisposable
         }
     }
 
-    private string Caption => $"The {_system ?? "machine"}{(_system is null || _drawing.Goes ? "" : " system")}{(Vehicles.Length > 1 ? $" of {VehicleName}" : "")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}{(_vehicle is null ? " Cars that are alike and stand alike are drawn once." : "")}";
+    private string Caption => $"The {_choice.System ?? "machine"}{(_choice.System is null || _drawing.Goes ? "" : " system")}{(Vehicles.Length > 1 ? $" of {VehicleName}" : "")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}{(_choice.Vehicle is null ? " Cars that are alike and stand alike are drawn once." : "")}";
 
     private string Glasses
     {
         get
         {
-            string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.System == _system && i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
+            string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.System == _choice.System && i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
             return units.Length == 1 ? $" Glasses in {units[0]}." : "";
         }
     }
@@ -129,7 +123,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             Draw();
         }
-        else if (Asked() != (_system, _vehicle))
+        else if (Asked() != _choice)
         {
             await DrawAgain();
         }
@@ -141,7 +135,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             _script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
             _self = DotNetObjectReference.Create(this);
-            await Listen();
+            _listening = await _script.InvokeAsync<IJSObjectReference>("listen", _self, "diagram", s_keys);
             OnChanged();
         }
     }
@@ -193,10 +187,10 @@ public sealed partial class MachinePage : IAsyncDisposable
                 await Call("open", "start");
                 break;
             case "y" or "Y":
-                Show(Next(Systems, _system), VehicleName);
+                Show(MachineChoice.Next(Systems, _choice.System), VehicleName);
                 break;
             case "v" or "V":
-                Show(_system, Next([.. Vehicles.Select(NameOf), WholeTrain], VehicleName));
+                Show(_choice.System, MachineChoice.Next([.. Vehicles.Select(MachineChoice.NameOf), MachineChoice.WholeTrain], VehicleName));
                 break;
             case "?":
                 await Call("open", "keys");
@@ -233,32 +227,21 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private static string Told(string text) => text.StartsWith("Truth", StringComparison.Ordinal) ? text : $"Truth. {text}";
 
-    private static string NameOf(Vehicle vehicle) => vehicle.IsTheMachine ? TheMachine : vehicle.Name;
-
-    private static string? Next(string[] all, string? now) => all.Length == 0 ? null : all[(Array.IndexOf(all, now) + 1) % all.Length];
-
-    /// <summary>What the address asks for, where there is such a thing; else what the situation is about, on the machine itself.</summary>
-    private (string? System, int? Vehicle) Asked()
-    {
-        Situation? situation = Session.Start.Situation is { } name ? Session.Plan.Book.Situations.GetValueOrDefault(name) : null;
-        string? system = Array.Find(Systems, s => s == AskedSystem) ?? LivingSystems.About(Session.Plan.Book, situation);
-        Vehicle vehicle = Vehicles.FirstOrDefault(v => NameOf(v) == AskedVehicle) ?? Vehicles.First(v => v.IsTheMachine);
-        return (system, AskedVehicle == WholeTrain && Vehicles.Length > 1 ? null : vehicle.Index);
-    }
+    private MachineChoice Asked() => MachineChoice.Of(Session.Plan.Book, Session.Start.Situation, AskedSystem, AskedVehicle);
 
     /// <summary>Another system or vehicle: by its address, so that it can be sent to somebody.</summary>
     private void Show(string? system, string? vehicle) => Navigation.NavigateTo(
-        Navigation.GetUriWithQueryParameters(new Dictionary<string, object?> { ["system"] = system, ["vehicle"] = Vehicles.Length > 1 && vehicle != TheMachine ? vehicle : null }), replace: true);
+        Navigation.GetUriWithQueryParameters(new Dictionary<string, object?> { ["system"] = system, ["vehicle"] = Vehicles.Length > 1 && vehicle != MachineChoice.TheMachine ? vehicle : null }), replace: true);
 
     private void Draw()
     {
         Session = Room.Session;
-        (_system, _vehicle) = Asked();
+        _choice = Asked();
         MachineSnapshot seen = Seen;
-        _folded = _vehicle is null ? MachineDrawing.KeyOf(seen) : "";
-        _drawing = _vehicle is { } vehicle ? MachineDrawing.Of(Session.Plan, _system, vehicle) : MachineDrawing.OfTrain(Session.Plan, _system, seen);
-        int gauged = _vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;
-        _gauges = [.. Session.Gauges.Where(g => g.System == _system && g.Vehicle == gauged)];
+        _folded = _choice.Vehicle is null ? MachineDrawing.KeyOf(seen) : "";
+        _drawing = _choice.Vehicle is { } vehicle ? MachineDrawing.Of(Session.Plan, _choice.System, vehicle) : MachineDrawing.OfTrain(Session.Plan, _choice.System, seen);
+        int gauged = _choice.Vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;
+        _gauges = [.. Session.Gauges.Where(g => g.System == _choice.System && g.Vehicle == gauged)];
         _trend = _gauges.FirstOrDefault();
         _view = ViewOf(seen);
         _drawn = _drawing.Render(seen.Diagram with { ShowTruth = _truth });
@@ -279,21 +262,6 @@ public sealed partial class MachinePage : IAsyncDisposable
         Draw();
         StateHasChanged();
         await Task.Yield();
-        if (_script is not null)
-        {
-            await Listen();
-        }
-    }
-
-    private async Task Listen()
-    {
-        if (_listening is not null)
-        {
-            await _listening.InvokeVoidAsync("stop");
-            await _listening.DisposeAsync();
-        }
-
-        _listening = await _script!.InvokeAsync<IJSObjectReference>("listen", _self, "diagram", s_keys);
     }
 
     private void OnChanged()
@@ -319,7 +287,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             while (TakeWish())
             {
-                if (Room.Session != Session || (_vehicle is null && MachineDrawing.KeyOf(Seen) != _folded))
+                if (Room.Session != Session || (_choice.Vehicle is null && MachineDrawing.KeyOf(Seen) != _folded))
                 {
                     await DrawAgain();
                 }
