@@ -35,6 +35,7 @@ internal static class AllKinds
         new RelayValveKind(),
         new DoubleCheckKind(),
         new ControlValveKind(),
+        new ReleaseValveKind(),
         new VentValveKind(),
         new BrakeCylinderKind(),
         new SpringBrakeKind(),

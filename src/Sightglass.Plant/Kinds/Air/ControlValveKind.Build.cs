@@ -16,6 +16,10 @@ public sealed partial class ControlValveKind
 
     private static string ReleasingOf(Item item) => $"releasing of {item.Name}";
 
+    /// <summary>What a control valve compares the brake pipe with; null for what is none.</summary>
+    internal static StoreEnd? ComparedWith(PlanBuilder plan, Item item) =>
+        item.Kind.Name != "control valve" ? null : item.Text("release") == Graduated ? plan.FindStore(ReferenceOf(item)) : plan.FindStore(item.From?.Item ?? "");
+
     private static string ReferenceOf(Item item) => $"reference volume of {item.Name}";
 
     private static void ConnectGraduated(Parts x)
