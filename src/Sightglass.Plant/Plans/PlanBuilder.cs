@@ -196,6 +196,16 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         return [.. slots.Select(s => s.Slot)];
     }
 
+    /// <summary>Declares a fault that several items have together: whichever it is put on, all of them have it.</summary>
+    /// <returns>Its slot, zero while it is not there.</returns>
+    public Slot SharedFault(Item item, string fault, string slotName)
+    {
+        Slot slot = SlotNamed(slotName);
+        ItemPlan plan = PlanOf(item);
+        Update(plan with { Faults = plan.Faults.SetItem(fault, [new("", slot, 1)]) });
+        return slot;
+    }
+
     /// <summary>The fault that holds a control where it stands.</summary>
     public void JamFault(Item item)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.World.Tests.Trade;
 
@@ -78,6 +80,31 @@ public sealed class TrainTests
         Assert.True(leading < 20 * Psi, $"{leading / Psi} psi");
         Assert.True(rig.At(15, "pressure of rear of the brake pipe of car 6") < 10 * Psi);
         Assert.True(rig.At(20, "brakes of every car are applied") >= 0);
+    }
+
+    /// <summary>
+    /// Vehicles that come apart tear all their hoses apart, by one fault, whichever coupling has it: nothing is left joined there, everything elsewhere, and both parts brake
+    /// (common practice, no source).
+    /// </summary>
+    [Theory]
+    [InlineData("brake pipe")]
+    [InlineData("main reservoir pipe")]
+    public void TrainParted_AtOneCoupling_PartsAllBetweenTheTwoVehicles(string line)
+    {
+        using Rig rig = Charged();
+        rig.World.Do(new WorldAction.PutIn($"{line} coupling between car 3 and car 4", "train parted", ImmutableSortedDictionary<string, double>.Empty), SimTime.FromSeconds(5));
+        foreach (string each in (string[])["brake pipe", "main reservoir pipe"])
+        {
+            Assert.True(rig.At(4, $"coupled of {each} coupling between car 3 and car 4") >= 0);
+        }
+
+        Assert.True(rig.At(25, "brakes of every car are applied") >= 0);
+        foreach (string each in (string[])["brake pipe", "main reservoir pipe"])
+        {
+            Assert.True(rig.At(25, $"parted of {each} coupling between car 3 and car 4") >= 0);
+            Assert.True(rig.At(25, $"coupled of {each} coupling between car 2 and car 3") >= 0);
+            Assert.True(rig.At(25, $"coupled of {each} coupling between car 4 and car 5") >= 0);
+        }
     }
 
     /// <summary>Emergency by the vent valve of every car goes faster along a train than the machine alone could empty it, front first.</summary>

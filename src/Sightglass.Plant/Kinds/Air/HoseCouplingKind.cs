@@ -1,3 +1,4 @@
+using System.Globalization;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Network.Laws.Gas;
@@ -9,6 +10,8 @@ namespace Sightglass.Plant.Kinds.Air;
 /// <summary>The heads of two hoses, locked into each other or parted. A train makes one for every line that two of its vehicles have in common.</summary>
 public sealed class HoseCouplingKind : KindBuilder
 {
+    private const string TrainParted = "train parted";
+
     public override KindSheet Sheet { get; } = new()
     {
         Name = "hose coupling",
@@ -26,7 +29,8 @@ public sealed class HoseCouplingKind : KindBuilder
         Faults =
         [
             new("stuck", "The heads do not come apart.", []),
-            new("pulled apart", "They have parted under pressure: the vehicles came apart, or a head slipped.", []),
+            new("pulled apart", "They have parted under pressure: a head slipped.", []),
+            new(TrainParted, "The two vehicles came apart: this and every other coupling between them has parted under pressure.", []),
         ],
     };
 
@@ -36,7 +40,14 @@ public sealed class HoseCouplingKind : KindBuilder
         plan.JamFault(item);
         Slot apart = plan.Fault(item, "pulled apart", ("", 1))[0];
         plan.AddPulse(new($"{item.Name} comes apart.", apart, s => s[apart.Index] > 0.5, position, _ => 0));
-        foreach (Item hose in Hoses(plan, item))
+        Item[] hoses = Hoses(plan, item);
+        if (hoses is [var one, var other])
+        {
+            Slot parted = plan.SharedFault(item, TrainParted, $"{TrainParted} between vehicles {Between(one, other)}");
+            plan.AddPulse(new($"{item.Name} comes apart.", parted, s => s[parted.Index] > 0.5, position, _ => 0));
+        }
+
+        foreach (Item hose in hoses)
         {
             plan.DriveHead(hose, s => 1 - Joined(s, position));
         }
@@ -54,6 +65,11 @@ public sealed class HoseCouplingKind : KindBuilder
         double[] law = GasPaths.OfDiameter(Math.Min(Head(one), Head(other)));
         GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position))]);
     }
+
+    /// <summary>The same for every coupling between two vehicles; between hoses of one vehicle the coupling stands alone.</summary>
+    private static string Between(Item one, Item other) =>
+        one.Vehicle == other.Vehicle ? $"{one.Name} and {other.Name}"
+        : string.Create(CultureInfo.InvariantCulture, $"{Math.Min(one.Vehicle.Index, other.Vehicle.Index)} and {Math.Max(one.Vehicle.Index, other.Vehicle.Index)}");
 
     private static double Joined(ReadOnlySpan<double> slots, Slot position) => slots[position.Index] > 0.5 ? 1 : 0;
 
