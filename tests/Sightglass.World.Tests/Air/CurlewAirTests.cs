@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Time;
+using Sightglass.Plant.Plans;
 using Sightglass.Tests.Support;
 using Sightglass.World.Tests.Trade;
 
@@ -167,6 +171,32 @@ public sealed class CurlewAirTests
         Assert.Equal(first, rig.At(36_000, "pressure of first main reservoir"), 0.1 * Psi);
         Assert.Equal(110, rig.At(36_000, "pressure of brake pipe") / Psi, 0.5);
         Assert.Equal(50, rig.At(36_000, "pressure of front brake cylinders") / Psi, 1.0);
+    }
+
+    /// <summary>
+    /// The train comes apart behind its first car. The vent valve of the machine blows as well, the relay valve is cut out by it and the main reservoirs are not blown out through the
+    /// open pipe; in release nothing charges until the handle has been in emergency, and then the relay is reset (common practice, no source).
+    /// </summary>
+    [Fact]
+    public void TrainParted_HandleInRelease_FeedIsCutOutUntilTheHandleWasInEmergency()
+    {
+        DiagnosticList found = new();
+        Plan plan = PlanCompiler.Compile(Books.Curlew.Book.Coupled("local train"), found)!;
+        using Rig rig = new(plan, "local train, charged");
+        rig.World.Do(
+            new WorldAction.PutIn("main reservoir pipe coupling between car 1 and car 2", "train parted", ImmutableSortedDictionary<string, double>.Empty), SimTime.FromSeconds(5));
+        rig.Do(6, "B main reservoir angle cock of car 1", "closed");
+        Assert.True(rig.At(60, "picked up of train emergency relay") >= 0);
+        Assert.True(rig.At(60, "pressure of brake pipe") / Psi < 3);
+        Assert.Equal(0, rig.At(60, "flow of brake pipe relay valve"), 1e-6);
+        Assert.True(rig.At(60, "pressure of second main reservoir") / Psi > 110);
+        Assert.True(rig.At(60, "brakes of every car are set") >= 0);
+        rig.Do(61, "brake pipe coupling between car 1 and car 2", "coupled");
+        Assert.True(rig.At(100, "pressure of brake pipe") / Psi < 3);
+        rig.Do(101, "automatic brake handle", "emergency");
+        Assert.True(rig.At(105, "picked up of train emergency relay") < 0);
+        rig.Do(170, "automatic brake handle", "release");
+        Assert.Equal(110, rig.At(600, "pressure of brake pipe") / Psi, 2.0);
     }
 
     private static Rig Running()
