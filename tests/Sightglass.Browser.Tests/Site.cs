@@ -46,6 +46,8 @@ public sealed class Site : IAsyncLifetime
             await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached }); // the rules are only read: nothing there listens
         }
 
+        // The title comes with the page's first words and may be set a moment later.
+        await Assertions.Expect(page).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("Sightglass"));
         Assert.Empty(said);
         return page;
     }

@@ -13,7 +13,7 @@ public sealed record DiagramState
     /// <summary>Hidden truth: the amount in each tank, the pressure in each closed vessel, as written.</summary>
     public ImmutableDictionary<string, string> Amounts { get; init; } = ImmutableDictionary<string, string>.Empty;
 
-    /// <summary>How far each path is open, 0…1.</summary>
+    /// <summary>How far each path is open, 0…1; of a control that is opened and shut, whether it is open.</summary>
     public ImmutableDictionary<string, double> Openings { get; init; } = ImmutableDictionary<string, double>.Empty;
 
     /// <summary>Flow of each path in its own direction, and what each machine uses, in any one unit.</summary>

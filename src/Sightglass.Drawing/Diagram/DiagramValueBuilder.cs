@@ -131,6 +131,10 @@ internal sealed class DiagramValueBuilder(DiagramLayout layout, DiagramState sta
         if (node.Role == DiagramRole.Control)
         {
             Set("it", node.Id, "class", state.Moved.Contains(node.Id) ? "it control moved" : "it control");
+            if (node.IsSwitch)
+            {
+                Set("it", node.Id, "aria-checked", state.Openings.GetValueOrDefault(node.Id) > 0 ? "true" : "false");
+            }
         }
         else
         {

@@ -56,7 +56,9 @@ internal sealed class DiagramLook
         Amounts = _volumes.ToImmutableDictionary(v => v.Name, v => QuantityFormat.Text(world.Value(v.Volume), _volume, _volume.Factor))
             .AddRange(_pressures.Select(p => KeyValuePair.Create(p.Name, QuantityFormat.Text(world.Value(p.Pressure), _pressure, _pressure.Factor)))),
         Openings = _plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Path)
-            .ToImmutableDictionary(i => i.Item.Name, i => world.GetSlot(i.Position!.Value) > 0.5 ? 1.0 : 0),
+            .ToImmutableDictionary(i => i.Item.Name, i => world.GetSlot(i.Position!.Value) > 0.5 ? 1.0 : 0)
+            .AddRange(_plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Control && i.Item.Positions.Contains("open"))
+                .Select(i => KeyValuePair.Create(i.Item.Name, i.Item.Positions[(int)world.GetSlot(i.Position!.Value)] == "open" ? 1.0 : 0))),
         Flows = _flows.ToImmutableDictionary(f => f.Name, f => world.Value(f.Flow)),
         Readings = Readings(world),
         Leaks = Leaks(world),

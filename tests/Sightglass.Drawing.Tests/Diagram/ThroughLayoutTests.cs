@@ -51,6 +51,18 @@ public sealed class ThroughLayoutTests
         Assert.All(carrying, p => Assert.Equal(p.Points[^1].X > p.Points[0].X ? "flow on" : "flow on rev", values[$"fl-{p.Id}", "class"]));
     }
 
+    /// <summary>A control that is opened and shut says so to who cannot see it, as a valve does.</summary>
+    [Fact]
+    public void Render_AControlThatIsOpened_SaysWhetherItIs()
+    {
+        DiagramInput train = Trains.Of(1);
+        train = train with { Nodes = train.Nodes.Add(new("release valve", DiagramRole.Control, DiagramSymbol.Handle, "Release valve") { Of = ["control valve of car 1"], IsSwitch = true, IsOperated = true, Vehicle = 1, VehicleName = "car 1" }) };
+        DiagramLayout layout = DiagramLayout.Of(train);
+        string Checked(DiagramState state) => (string)XDocument.Parse(DiagramDrawing.Render(layout, state)).Descendants().Single(e => (string?)e.Attribute("data-item") == "release valve").Attribute("aria-checked")!;
+        Assert.Equal("false", Checked(DiagramState.Still));
+        Assert.Equal("true", Checked(DiagramState.Still with { Openings = ImmutableDictionary<string, double>.Empty.Add("release valve", 1) }));
+    }
+
     [Fact]
     public void LongestOf_ATrain_IsTheBrakePipeFromTheHead()
     {
