@@ -103,6 +103,21 @@ internal sealed class DiagramBoard(DiagramOptions options)
     public IEnumerable<Bounds> Solid() =>
         [.. Bodies.Select(b => b.Box), .. Parts.Select(p => p.Box), .. Labels.Select(l => l.Box), .. Instruments.Select(i => i.Box), .. Glasses.Select(GlassBox)];
 
+    /// <summary>What is on the board, as the layout of a network on a sheet.</summary>
+    public DiagramLayout Layout(DiagramInput input, Bounds sheet) => new()
+    {
+        Input = input,
+        Sheet = sheet,
+        Bodies = [.. Bodies],
+        Parts = [.. Parts],
+        Pipes = [.. Pipes],
+        Dots = [.. Dots],
+        Glasses = [.. Glasses],
+        Instruments = [.. Instruments],
+        OpenEnds = [.. OpenEnds],
+        Labels = [.. Labels],
+    };
+
     /// <summary>Tube, stubs and the words above.</summary>
     public static Bounds GlassBox(DiagramGlass glass) => glass.Left
         ? new Bounds(Math.Min(glass.X - 8, glass.Wall - 40), -18, glass.Wall, glass.Bottom + 2)

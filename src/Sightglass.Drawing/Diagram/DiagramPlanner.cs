@@ -145,18 +145,6 @@ internal sealed partial class DiagramPlanner
             Include(new Bounds(end.X - 8, end.Y - 16, end.X + 8, end.Y + 16));
         }
 
-        return new DiagramLayout
-        {
-            Input = _input,
-            Sheet = sheet.Grow(10),
-            Bodies = [.. _board.Bodies],
-            Parts = [.. _board.Parts],
-            Pipes = [.. _board.Pipes],
-            Dots = [.. _board.Dots],
-            Glasses = [.. _board.Glasses],
-            Instruments = [.. _board.Instruments],
-            OpenEnds = [.. _board.OpenEnds],
-            Labels = [.. _board.Labels],
-        };
+        return _board.Layout(_input, sheet.Grow(10));
     }
 }

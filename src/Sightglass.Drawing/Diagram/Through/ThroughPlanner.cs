@@ -118,18 +118,6 @@ internal sealed class ThroughPlanner
     {
         Bounds sheet = _board.Solid().Concat(_board.Pipes.SelectMany(p => p.Points).Select(p => new Bounds(p.X, p.Y, p.X, p.Y).Grow(8)))
             .Concat(_board.OpenEnds.Select(e => new Bounds(e.X - 8, e.Y - 10, e.X + 8, e.Y + 10))).DefaultIfEmpty(new Bounds(0, 0, 1, 1)).Aggregate((a, b) => a.Union(b));
-        return new DiagramLayout
-        {
-            Input = _input,
-            Sheet = sheet.Grow(10),
-            Bodies = [.. _board.Bodies],
-            Parts = [.. _board.Parts],
-            Pipes = [.. _board.Pipes],
-            Dots = [.. _board.Dots],
-            Glasses = [.. _board.Glasses],
-            Instruments = [.. _board.Instruments],
-            OpenEnds = [.. _board.OpenEnds],
-            Labels = [.. _board.Labels],
-        };
+        return _board.Layout(_input, sheet.Grow(10));
     }
 }
