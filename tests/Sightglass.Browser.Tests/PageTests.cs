@@ -176,6 +176,20 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         Assert.Empty(said);
     }
 
+    // WCAG 2.2, 2.4.2: a page has a title; also while its connection is made, and after going on to another page.
+    [Fact]
+    public async Task Name_ArrivingAndGoingOn_AlwaysThere()
+    {
+        IPage page = await site.Open("/walk", prepare: "new MutationObserver(() => { window.names ??= []; if (document.head && names.at(-1) !== document.title) names.push(document.title); }).observe(document, { childList: true, subtree: true, characterData: true });");
+        await Expect(page).ToHaveTitleAsync("Walk · Sightglass");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Rules" }).ClickAsync();
+        await Expect(page).ToHaveTitleAsync("Rules · Sightglass");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Machine" }).ClickAsync();
+        await Expect(page).ToHaveTitleAsync("Machine · Sightglass");
+        string[] names = await page.EvaluateAsync<string[]>("window.names");
+        Assert.Equal(["Walk · Sightglass", "Rules · Sightglass", "Machine · Sightglass"], names.SkipWhile(n => n.Length == 0));
+    }
+
     // The last picture reaches each browser in its own time.
     private static async Task SameText(IPage one, IPage two, string place)
     {

@@ -12,6 +12,11 @@ export function apply(changes) {
   }
 }
 
+/** The page's name in the head; the server writes the first one. */
+export function name(title) {
+  document.title = title;
+}
+
 const typing = e => e.target.closest?.('input,select,textarea,dialog') !== null;
 
 /** Tells the page which thing of a drawing was touched or operated, and which keys were pressed. */
