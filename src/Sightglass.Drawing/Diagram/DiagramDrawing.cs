@@ -6,6 +6,9 @@ namespace Sightglass.Drawing.Diagram;
 /// <summary>Draws a network as a system diagram.</summary>
 public static class DiagramDrawing
 {
+    /// <summary>Id, without a prefix, of all that is drawn: <see cref="DiagramPieces"/> show parts of it.</summary>
+    internal const string All = "all";
+
     /// <summary>The diagram of a system of a book, standing still.</summary>
     public static string Render(ClassBook book, string? system = null, DiagramOptions? options = null, SvgOptions? svg = null)
     {
@@ -22,6 +25,7 @@ public static class DiagramDrawing
             svg, "diagram", layout.Sheet.Left, layout.Sheet.Low, layout.Sheet.Width, layout.Sheet.Height, layout.Input.Title, options.Interactive);
         DiagramPen pen = new(w, layout, DiagramValues.Of(layout, state, svg.IdPrefix), options, svg.IdPrefix);
         pen.Definitions();
+        w.Open("g", ("id", svg.IdPrefix + All));
         DiagramPipes.Draw(pen);
         DiagramBodies.Draw(pen);
         foreach (DiagramPart part in layout.Parts)
@@ -31,6 +35,7 @@ public static class DiagramDrawing
 
         DiagramInstruments.Draw(pen);
         DiagramWords.Draw(pen);
+        w.Close();
         return SvgDocument.End(w);
     }
 }

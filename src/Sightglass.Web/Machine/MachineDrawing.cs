@@ -20,6 +20,14 @@ internal sealed class MachineDrawing
 
     private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string System, int Vehicle), MachineDrawing>> s_drawn = [];
 
+    /// <summary>A4 within margins of 12 mm, pixels of 1/96 inch.</summary>
+    private const double PaperWide = 1032;
+
+    private const double PaperHigh = 703;
+
+    /// <summary>7.5 pt for letters of 13 px.</summary>
+    private const double PaperScale = 10.0 / 13;
+
     private readonly DiagramOptions _options;
 
     private MachineDrawing(DiagramInput input)
@@ -44,6 +52,12 @@ internal sealed class MachineDrawing
     /// <summary>What decides which vehicles look alike; while it stays, the drawing stays.</summary>
     public static string KeyOf(MachineSnapshot seen) =>
         string.Join(';', seen.Positions.Select(p => $"{p.Key}={p.Value}").Concat(seen.Faults.Select(f => $"{f.Item}!{f.Fault}")));
+
+    /// <summary>Whether it is too high for paper that lies, where its letters are to be large enough.</summary>
+    public bool Stands => Layout.Sheet.Height > PaperHigh / PaperScale;
+
+    /// <summary>What is printed: the drawing in pieces whose letters are at least 7.5 pt; it shows what <see cref="Render"/> has put into the page.</summary>
+    public string RenderPieces() => DiagramPieces.Render(Layout, (Stands ? PaperHigh : PaperWide) / PaperScale, Prefix);
 
     public string Render(DiagramState state) =>
         DiagramDrawing.Render(Layout, state, _options, SvgOptions.Inline with { IdPrefix = Prefix });

@@ -26,9 +26,11 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     // Stands for the drawing on the page: a new one for a new drawing.
     private object _picture = new();
+    private object _paper = new();
     private MachineDrawing _drawing = null!;
     private MachineView _view = null!;
     private string _drawn = "";
+    private string _pieces = "";
     private bool _truth = true;
     private bool _wanted;
     private bool _sending;
@@ -245,7 +247,8 @@ public sealed partial class MachinePage : IAsyncDisposable
         _trend = _gauges.FirstOrDefault();
         _view = ViewOf(seen);
         _drawn = _drawing.Render(seen.Diagram with { ShowTruth = _truth });
-        _picture = new();
+        _pieces = _drawing.Goes ? _drawing.RenderPieces() : "";
+        (_picture, _paper) = (new(), new());
     }
 
     private MachineView ViewOf(MachineSnapshot seen) => MachineView.Of(_drawing, _gauges, _trend, AlongLine is { } line ? s => Along(line, s) : null, seen, _truth);
