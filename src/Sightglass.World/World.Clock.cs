@@ -37,8 +37,9 @@ public sealed partial class World
                     break;
                 case Phase.Change when ComesIntoView():
                     ApplySlots();
+                    MeetChange();
                     _phase = Phase.Propose;
-                    if (!InView && !Plan.Switches.IsEmpty)
+                    if (!InView && (!Plan.Switches.IsEmpty || _people.Count > 0))
                     {
                         Look(Now);
                         _phase = Phase.FirstLook;
@@ -291,14 +292,14 @@ public sealed partial class World
             return;
         }
 
-        TellTrue();
-        RememberMargins();
         if (_slotsMoved && SlotsChangeAnything())
         {
             CutAll();
             return;
         }
 
+        TellTrue();
+        RememberMargins();
         if (_slotsMoved)
         {
             ForgetEnds();
@@ -357,6 +358,9 @@ public sealed partial class World
                 break;
             case AgendaKind.Errand:
                 Run?.Heard(entry.Id);
+                break;
+            case AgendaKind.Pass:
+                Pass(_people[entry.Id]);
                 break;
             case AgendaKind.Sample:
                 OnSample?.Invoke(this);

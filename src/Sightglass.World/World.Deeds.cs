@@ -42,16 +42,6 @@ public sealed partial class World
         return CollectionsMarshal.AsSpan(_faultValues)[first..];
     }
 
-    internal void StartWalk(Person person, int place)
-    {
-        LeaveHazards(person);
-        double seconds = person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace / person.Role.WalkingSpeed;
-        person.Walked += person.Place == place ? 0 : Plan.Ways.Seconds(person.Place, place) * WayTable.OrdinaryPace;
-        person.WalkingTo = place;
-        person.Place = seconds > 0 ? -1 : place;
-        Agenda.Add(new(Now + SimTime.FromSeconds(seconds), AgendaKind.Person, person.Id));
-    }
-
     /// <summary>Moves a control; a jammed or locked one stays where it is.</summary>
     internal bool Turn(Item item, string position)
     {
@@ -126,8 +116,7 @@ public sealed partial class World
         Person person = _people[id];
         if (person.WalkingTo >= 0)
         {
-            (person.Place, person.WalkingTo) = (person.WalkingTo, -1);
-            MeetHazards(person);
+            Arrive(person);
         }
 
         Heed(person);

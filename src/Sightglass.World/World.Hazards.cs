@@ -94,9 +94,9 @@ public sealed partial class World
     }
 
     /// <summary>Whether somebody is about to come where a hazard injures, or not, as the machine stands.</summary>
-    private bool ComesToWatch(Person person)
+    private bool ComesToWatch(Person person, int place)
     {
-        foreach (HazardEntry hazard in _hazards.At(person.WalkingTo))
+        foreach (HazardEntry hazard in _hazards.At(place))
         {
             if (hazard is { IsCritical: true, Margin: not null } && !IsSafe(person, hazard))
             {
@@ -166,7 +166,7 @@ public sealed partial class World
         return null;
     }
 
-    /// <summary>Looks at what people meet where they stand, and goes on watching it. Only with a state in view.</summary>
+    /// <summary>Looks at what people meet where they are, and goes on watching it. Only with a state in view.</summary>
     internal void MeetHazards()
     {
         foreach (Person person in _people)
@@ -190,7 +190,7 @@ public sealed partial class World
     private void MeetHazards(Person person)
     {
         LeaveHazards(person);
-        foreach (HazardEntry hazard in _hazards.At(person.Place))
+        foreach (HazardEntry hazard in _hazards.At(person.Within))
         {
             if (!hazard.IsCritical || IsSafe(person, hazard))
             {

@@ -64,9 +64,14 @@ public sealed partial class World
         return _unseen;
     }
 
-    private bool NeedsLook(AgendaEntry entry) => entry.Kind != AgendaKind.Person || Run is null || Run.Looks(_people[entry.Id]) || ComesToWatch(_people[entry.Id]);
+    private bool NeedsLook(AgendaEntry entry) => entry.Kind switch
+    {
+        AgendaKind.Person => Run is null || Run.Looks(_people[entry.Id]) || ComesToWatch(_people[entry.Id], _people[entry.Id].WalkingTo),
+        AgendaKind.Pass => ComesToWatch(_people[entry.Id], _people[entry.Id].Ahead),
+        _ => true,
+    };
 
-    /// <summary>After a cut that nobody looked at: the margins at that moment. False while it must still be brought into view.</summary>
+    /// <summary>Whether the moment of a cut is in view: one that nobody looked at is brought into it. False while it must still be.</summary>
     private bool ComesIntoView()
     {
         if (!_unseen)
@@ -81,10 +86,32 @@ public sealed partial class World
         }
 
         _unseen = false;
-        _bank.LookAtEnds();
         InView = true;
-        TellTrue();
-        RememberMargins();
         return true;
+    }
+
+    /// <summary>
+    /// Margins as they are once the networks have what follows from the slots: a flow jumps when something is turned, and what it jumps to may have died away before the
+    /// first step after is over. Before that, a handle would stand in its new position beside flows that are still the old ones.
+    /// </summary>
+    private void MeetChange()
+    {
+        if (InView)
+        {
+            _bank.LookAtEnds();
+            MeetAtStart();
+            TellTrue();
+            RememberMargins();
+        }
+    }
+
+    /// <summary>Whoever is there from the beginning meets what is where they stand.</summary>
+    private void MeetAtStart()
+    {
+        if (!_hasBegun)
+        {
+            _hasBegun = true;
+            MeetHazards();
+        }
     }
 }

@@ -32,7 +32,7 @@ public sealed partial class World
             Networks = [.. Plan.Stepped.Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
-            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)]))],
+            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)], p.Within, p.Ahead))],
             Actions = [.. _actions],
             Faults = [.. _faults.Select(f => f.Slots.Named(CollectionsMarshal.AsSpan(_faultValues).Slice(f.First, f.Slots.Values.Length)))],
             Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
@@ -77,7 +77,14 @@ public sealed partial class World
 
         foreach (PersonSnapshot p in snapshot.People)
         {
-            Person person = new(_people.Count, Plan.Book.Roles[p.Role], p.Place) { WalkingTo = p.WalkingTo, Walked = p.Walked, Protections = p.Protections };
+            Person person = new(_people.Count, Plan.Book.Roles[p.Role], p.Place)
+            {
+                WalkingTo = p.WalkingTo,
+                Walked = p.Walked,
+                Protections = p.Protections,
+                Within = p.Within ?? p.Place,
+                Ahead = p.Ahead,
+            };
             person.Permissions.UnionWith(p.Permissions);
             _people.Add(person);
         }
@@ -100,7 +107,7 @@ public sealed partial class World
         RestoreRun(snapshot, run);
         RestoreSentinels(snapshot);
         _restored = snapshot;
-        InView = true;
+        InView = _hasBegun = true;
         _phase = Phase.Propose;
     }
 

@@ -47,6 +47,7 @@ public sealed partial class World
     private bool _slotsMoved;
     private bool _unseen;
     private bool _blind;
+    private bool _hasBegun;
     private Snapshots.WorldSnapshot? _restored;
     private int _firings;
     private int _tellings;
@@ -148,7 +149,7 @@ public sealed partial class World
         Now = Limit = SimTime.Zero;
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
-        _pendingFirings = _cutting = _unseen = _blind = false;
+        _pendingFirings = _cutting = _unseen = _blind = _hasBegun = false;
         _slotsMoved = true;
         InView = false;
         _restored = null;

@@ -5,7 +5,8 @@ namespace Sightglass.Book.Walking;
 
 /// <summary>
 /// How one walks on the ground: round the outline, from each place to its two neighbours. A place strictly inside the outline, between two coupled vehicles say, is no
-/// part of that ring: it is joined to the nearest place on either side, and nobody passes through it.
+/// part of that ring: it is joined to the nearest place on either side, and nobody passes through it. A place of the ring that is dangerous in itself can be walked
+/// round: as far as through it, out of reach of what is dangerous.
 /// </summary>
 public sealed class GroundWays
 {
@@ -21,7 +22,7 @@ public sealed class GroundWays
         double middle = book.Front + half;
         Ring = [.. around.OrderBy(i => Math.Atan2(places[i].Position.Y / (book.Width / 2), (places[i].Position.X - middle) / half)).ThenBy(i => i)];
         Within = [.. ground.Except(around)];
-        Joints = [.. AlongRing(places), .. Within.SelectMany(i => ToSides(places, i))];
+        Joints = [.. AlongRing(places), .. RoundDangers(book, places), .. Within.SelectMany(i => ToSides(places, i))];
     }
 
     /// <summary>Numbers of the places round the outline, in walking order.</summary>
@@ -41,6 +42,31 @@ public sealed class GroundWays
         {
             (int a, int b) = (Ring[i], Ring[(i + 1) % Ring.Length]);
             yield return (a, b, Metres(places, a, b));
+        }
+    }
+
+    /// <summary>The places before and after each stretch of the ring that is dangerous in itself.</summary>
+    private IEnumerable<(int, int, double)> RoundDangers(ClassBook book, IReadOnlyList<Place> places)
+    {
+        HashSet<string> dangers = [.. book.Hazards.Values.Where(h => h.IsStanding).SelectMany(h => h.Places)];
+        bool[] dangerous = [.. Ring.Select(i => dangers.Contains(places[i].Name))];
+        for (int i = 0; i < Ring.Length; i++)
+        {
+            double metres = 0;
+            for (int k = 1; k < Ring.Length && !dangerous[i]; k++)
+            {
+                (int before, int here) = ((i + k - 1) % Ring.Length, (i + k) % Ring.Length);
+                metres += Metres(places, Ring[before], Ring[here]);
+                if (!dangerous[here])
+                {
+                    if (k > 1)
+                    {
+                        yield return (Ring[i], Ring[here], metres);
+                    }
+
+                    break;
+                }
+            }
         }
     }
 

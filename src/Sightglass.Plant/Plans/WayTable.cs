@@ -6,8 +6,9 @@ using Sightglass.Book.Walking;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>
-/// Shortest ways between places in seconds at an ordinary pace of 1.3 m/s, by <see cref="GroundWays"/> and the book's legs. Those from a place are worked out when first
-/// asked for (Dijkstra's algorithm), since a long train has a thousand places and nobody walks between all of them. For several threads at once.
+/// Shortest ways between places in seconds at an ordinary pace of 1.3 m/s, by <see cref="GroundWays"/> and the book's legs, among those that pass the fewest places which are
+/// dangerous in themselves. Those from a place are worked out when first asked for (Dijkstra's algorithm), since a long train has a thousand places and nobody walks
+/// between all of them. For several threads at once.
 /// </summary>
 public sealed class WayTable
 {
@@ -17,6 +18,7 @@ public sealed class WayTable
     private readonly FrozenDictionary<string, int> _numbers;
     private readonly Lazy<(List<(int To, double Seconds)>[] Joined, bool[] Dead)> _map;
     private readonly Row?[] _rows;
+    private readonly bool[] _dangerous;
 
     public WayTable(ClassBook book)
     {
@@ -25,6 +27,11 @@ public sealed class WayTable
         _numbers = Places.Select((p, i) => (p.Name, i)).ToFrozenDictionary(p => p.Name, p => p.i, StringComparer.Ordinal);
         _map = new(() => Map(book));
         _rows = new Row?[Places.Length];
+        _dangerous = new bool[Places.Length];
+        foreach (int place in book.Hazards.Values.Where(h => h.IsStanding).SelectMany(h => h.Places).Select(IndexOf).Where(i => i >= 0))
+        {
+            _dangerous[place] = true;
+        }
     }
 
     public ImmutableArray<Place> Places { get; }
@@ -78,23 +85,24 @@ public sealed class WayTable
     {
         (List<(int To, double Seconds)>[] joined, bool[] dead) = _map.Value;
         Row row = new(Places.Length);
-        (row.Seconds[start], row.Before[start]) = (0, start);
-        PriorityQueue<int, (double Seconds, int Place)> open = new();
-        open.Enqueue(start, (0, start));
-        while (open.TryDequeue(out int here, out (double Seconds, int Place) reached))
+        (row.Dangers[start], row.Seconds[start], row.Before[start]) = (0, 0, start);
+        PriorityQueue<int, (int Dangers, double Seconds, int Place)> open = new();
+        open.Enqueue(start, (0, 0, start));
+        while (open.TryDequeue(out int here, out (int Dangers, double Seconds, int Place) reached))
         {
-            if (reached.Seconds > row.Seconds[here] || (dead[here] && here != start))
+            if (row.IsBetter(here, reached.Dangers, reached.Seconds) || (dead[here] && here != start))
             {
                 continue;
             }
 
+            int dangers = reached.Dangers + (_dangerous[here] && here != start ? 1 : 0);
             foreach ((int there, double seconds) in joined[here])
             {
                 double sum = reached.Seconds + seconds;
-                if (sum < row.Seconds[there])
+                if (row.IsWorse(there, dangers, sum))
                 {
-                    (row.Seconds[there], row.Before[there]) = (sum, here);
-                    open.Enqueue(there, (sum, there));
+                    (row.Dangers[there], row.Seconds[there], row.Before[there]) = (dangers, sum, here);
+                    open.Enqueue(there, (dangers, sum, there));
                 }
             }
         }
@@ -102,18 +110,27 @@ public sealed class WayTable
         return row;
     }
 
-    /// <summary>The ways from one place: seconds to each, and the place before it on the way.</summary>
+    /// <summary>The ways from one place: dangers passed and seconds to each, and the place before it on the way.</summary>
     private sealed class Row
     {
         public Row(int places)
         {
-            (Seconds, Before) = (new double[places], new int[places]);
+            (Dangers, Seconds, Before) = (new int[places], new double[places], new int[places]);
+            Array.Fill(Dangers, int.MaxValue);
             Array.Fill(Seconds, double.PositiveInfinity);
             Array.Fill(Before, -1);
         }
 
+        public int[] Dangers { get; }
+
         public double[] Seconds { get; }
 
         public int[] Before { get; }
+
+        /// <summary>Whether the way known so far is worse than another one.</summary>
+        public bool IsWorse(int place, int dangers, double seconds) => (Dangers[place], Seconds[place]).CompareTo((dangers, seconds)) > 0;
+
+        /// <summary>Whether the way known so far is better than another one.</summary>
+        public bool IsBetter(int place, int dangers, double seconds) => (Dangers[place], Seconds[place]).CompareTo((dangers, seconds)) < 0;
     }
 }

@@ -23,4 +23,7 @@ public enum AgendaKind
 
     /// <summary>Somebody turns to what they were asked to do.</summary>
     Errand,
+
+    /// <summary>Somebody on the way comes within a place where something injures, or leaves it.</summary>
+    Pass,
 }

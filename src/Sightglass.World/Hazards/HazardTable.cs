@@ -12,6 +12,7 @@ internal sealed class HazardTable
 {
     private readonly ImmutableArray<HazardEntry>[] _atPlace;
     private readonly FrozenDictionary<string, ImmutableArray<HazardEntry>> _onItem;
+    private readonly bool[] _injures;
 
     public HazardTable(Plan plan)
     {
@@ -19,6 +20,7 @@ internal sealed class HazardTable
         All = [.. book.HazardsInOrder.Select((h, i) => Entry(plan, h, i))];
         ImmutableArray<HazardEntry> met = [.. All.Where(h => h.IsCritical || h.Margin is null || plan.Knows(h.Margin))];
         _atPlace = [.. plan.Ways.Places.Select(p => met.Where(h => !h.Hazard.OnTouch && h.Hazard.Places.Contains(p.Name)).ToImmutableArray())];
+        _injures = [.. _atPlace.Select(at => at.Any(h => h.IsCritical))];
         _onItem = met.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());
     }
 
@@ -27,6 +29,9 @@ internal sealed class HazardTable
 
     /// <summary>Where somebody stands; none on the way.</summary>
     public ImmutableArray<HazardEntry> At(int place) => place < 0 ? [] : _atPlace[place];
+
+    /// <summary>Whether something injures whoever is at a place, or may.</summary>
+    public bool Injures(int place) => _injures[place];
 
     public ImmutableArray<HazardEntry> On(Item item) => _onItem.GetValueOrDefault(item.Name, []);
 

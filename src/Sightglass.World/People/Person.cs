@@ -17,6 +17,12 @@ public sealed class Person
     /// <summary>Where a walk ends; −1 while standing.</summary>
     public int WalkingTo { get; set; } = -1;
 
+    /// <summary>Number of the place whose dangers one meets: where one stands, or on the way the place that one has not left yet or is passing; −1 between those.</summary>
+    internal int Within { get; set; }
+
+    /// <summary>Number of the next place on the way where something injures, or may; −1: none, or not known yet.</summary>
+    internal int Ahead { get; set; } = -1;
+
     /// <summary>Metres walked, at 1.3 m/s of ordinary way.</summary>
     public double Walked { get; set; }
 
@@ -34,6 +40,7 @@ public sealed class Person
     internal void Take(int id, Role role, int place)
     {
         (Id, Role, Place, WalkingTo, Walked, Protections, Heeded) = (id, role, place, -1, 0, 0, -1);
+        (Within, Ahead) = (place, -1);
         Permissions.Clear();
     }
 }

@@ -8,7 +8,7 @@ namespace Sightglass.World.Runs;
 
 /// <summary>
 /// All that a card worked in a situation may ever ask of the machine: what it looks at and reads, what must never be and must be in the end, and the hazards
-/// where somebody may stand or touch. What is started with, broken or operated bears on the outcome through these only.
+/// where somebody may stand, touch or come past. What is started with, broken or operated bears on the outcome through these only.
 /// </summary>
 public static class AskedSignals
 {
@@ -40,9 +40,28 @@ public static class AskedSignals
             .. ops.OfType<CardOp.Go>().Select(go => go.Place.Name),
             .. ops.OfType<CardOp.Request>().SelectMany(r => r.What.Item.Candidates).SelectMany(i => i.Places),
         ];
+        places.UnionWith(OnTheWay(plan, [.. places.Select(plan.Ways.IndexOf).Where(i => i >= 0)]));
         return plan.Book.Hazards.Values
             .Where(h => h.IsCritical && (h.Items.Any(touched.Contains) || (!h.OnTouch && h.Places.Any(places.Contains))))
             .Select(h => plan.Hazards.GetValueOrDefault(h.Name)).OfType<Signal>();
+    }
+
+    /// <summary>Names of the places that are passed between any two of some.</summary>
+    private static HashSet<string> OnTheWay(Plan plan, ImmutableArray<int> places)
+    {
+        HashSet<string> passed = [];
+        foreach (int to in places)
+        {
+            foreach (int from in places)
+            {
+                for (int here = plan.Ways.Next(from, to); here >= 0 && here != to; here = plan.Ways.Next(here, to))
+                {
+                    passed.Add(plan.Ways.Places[here].Name);
+                }
+            }
+        }
+
+        return passed;
     }
 
     private static ImmutableArray<Item> Touched(CardOp op) => op switch
