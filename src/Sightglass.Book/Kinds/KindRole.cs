@@ -20,4 +20,7 @@ public enum KindRole
 
     /// <summary>Tells a number of one system to items of another.</summary>
     Signal,
+
+    /// <summary>Is there only as a fault that can be made: it does something to the items that it names while the fault is in.</summary>
+    Mistake,
 }

@@ -51,6 +51,9 @@ public sealed record KindSheet
     /// <summary>The kind by which an item of this kind is joined to one of the next vehicle; null for what is not coupled.</summary>
     public string? CoupledBy { get; init; }
 
+    /// <summary>The kind by which two couplings of this kind can be taken for each other; null where that cannot be.</summary>
+    public string? CrossedBy { get; init; }
+
     /// <summary>Whether the author says which positions there are: of a control without its own, and of what is only described.</summary>
     public bool TakesPositions => Positions.Length == 0 && (Role is KindRole.Control or KindRole.Described);
 

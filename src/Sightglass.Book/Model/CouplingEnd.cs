@@ -8,4 +8,7 @@ public sealed record CouplingEnd(string Name, Span Span, Side Faces, ImmutableAr
 {
     /// <summary>Lines that go on into the vehicle coupled there: line → the item that is joined, such as a hose, with the place where it is said.</summary>
     public ImmutableSortedDictionary<string, (string Item, Span Span)> Joins { get; init; } = ImmutableSortedDictionary<string, (string Item, Span Span)>.Empty;
+
+    /// <summary>Pairs of these lines whose hoses can be taken for each other, in the order of the file, with the place where it is said.</summary>
+    public ImmutableArray<(string Line, string Other, Span Span)> Mistaken { get; init; } = [];
 }

@@ -32,8 +32,34 @@ internal static class MachineReader
         map.Required("faces", "front");
         Side faces = map.Choice("faces", "front", "rear") == "rear" ? Side.Rear : Side.Front;
         CouplingEnd end = new(entry.Name, entry.Key.Span, faces, map.Names("items", NameUse.Item)) { Joins = Joins(map.Take("joins"), context) };
+        end = end with { Mistaken = [.. Mistaken(map.Take("mistaken"), end, context)] };
         map.Finish();
         return end;
+    }
+
+    private static IEnumerable<(string Line, string Other, Span Span)> Mistaken(YamlNode? node, CouplingEnd end, ReadContext context)
+    {
+        foreach (YamlEntry line in node is not null && MapReader.AsMap(node, "`mistaken`", context) is { } map ? map.Entries : [])
+        {
+            foreach (YamlScalar other in Values.List(line.Value, $"`{line.Name}`", context))
+            {
+                if (IsJoined(line.Key, end, context) & IsJoined(other, end, context))
+                {
+                    yield return (line.Name, other.Value, other.Span);
+                }
+            }
+        }
+    }
+
+    private static bool IsJoined(YamlScalar line, CouplingEnd end, ReadContext context)
+    {
+        if (!end.Joins.ContainsKey(line.Value))
+        {
+            context.Add(BookMessages.NotAChoice(line.Span, "`mistaken`: its lines stand under `joins`", line.Value, end.Joins.Keys));
+            return false;
+        }
+
+        return true;
     }
 
     private static ImmutableSortedDictionary<string, (string Item, Span Span)> Joins(YamlNode? node, ReadContext context)

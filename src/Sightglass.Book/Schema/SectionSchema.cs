@@ -28,6 +28,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("faces", Choice(["front", "rear"])),
             Key("items", Ref("names")),
             Key("joins", Named(Text("An item, such as a hose."), "Lines that go on into the next vehicle: the same line of both is joined.")),
+            Key("mistaken", Named(Ref("names"), "Lines whose hose can be joined to that of another by mistake, with these.")),
         ], "faces"),
         "Ends of the vehicle.");
 

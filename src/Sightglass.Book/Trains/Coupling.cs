@@ -15,12 +15,12 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
 {
     private readonly ImmutableArray<Stand> _stands = Stands.Of(book, train);
     private readonly ImmutableSortedDictionary<string, Item>.Builder _items = book.Items.ToBuilder();
+    private readonly ImmutableSortedDictionary<string, Sign>.Builder _signs = book.Signs.ToBuilder();
 
     public ClassBook Join()
     {
         var places = book.Places.ToBuilder();
         var facts = book.Facts.ToBuilder();
-        var signs = book.Signs.ToBuilder();
         var hazards = book.Hazards.ToBuilder();
         List<Leg> legs = [.. book.Legs];
         foreach (Stand stand in _stands)
@@ -29,7 +29,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Replace(_items, stand.Class.Items.Values.Select(parts.Of), i => i.Name);
             Replace(places, stand.Class.Places.Values.Select(parts.Of), p => p.Name);
             Replace(facts, stand.Class.Facts.Values.Select(parts.Of), f => f.Name);
-            Replace(signs, stand.Class.Signs.Values.Select(parts.Of), s => s.Name);
+            Replace(_signs, stand.Class.Signs.Values.Select(parts.Of), s => s.Name);
             Replace(hazards, stand.Class.Hazards.Values.Select(parts.Of), h => h.Name);
             legs.AddRange(stand.Vehicle.IsTheMachine ? [] : stand.Class.Legs.Select(parts.Of));
         }
@@ -47,7 +47,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Items = _items.ToImmutable(),
             Places = places.ToImmutable(),
             Facts = facts.ToImmutable().SetItems(TrainFacts.Of(_stands)),
-            Signs = signs.ToImmutable(),
+            Signs = _signs.ToImmutable(),
             Hazards = hazards.ToImmutable(),
             Legs = [.. legs],
             Roles = book.Roles.ToImmutableSortedDictionary(r => r.Key, r => Reach(r.Value), StringComparer.Ordinal),
@@ -84,16 +84,24 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             return;
         }
 
-        foreach ((string line, (string Item, Span Span) at) in rear.Joins.Where(j => front.Joins.ContainsKey(j.Key)))
+        string where = Where(ahead, rear, behind, front);
+        Dictionary<string, Item> couplings = new(StringComparer.Ordinal);
+        foreach (string line in rear.Joins.Keys.Where(front.Joins.ContainsKey))
         {
-            if (Joined(line, ahead, rear, behind, front) is { } coupling)
+            if (Joined(line, ahead, rear, behind, front, where) is { } coupling)
             {
-                _items[coupling.Name] = coupling;
+                couplings[line] = _items[coupling.Name] = coupling;
             }
+        }
+
+        foreach ((Item pair, Sign seen) in Crossings.Of(rear, front, couplings, book.Kinds, where))
+        {
+            _items[pair.Name] = pair;
+            _signs[seen.Name] = seen;
         }
     }
 
-    private Item? Joined(string line, Stand ahead, CouplingEnd rear, Stand behind, CouplingEnd front)
+    private Item? Joined(string line, Stand ahead, CouplingEnd rear, Stand behind, CouplingEnd front, string where)
     {
         (string Item, Span Span) first = rear.Joins[line], second = front.Joins[line];
         Item? from = _items.GetValueOrDefault(ahead.Vehicle.NameOf(first.Item)), to = _items.GetValueOrDefault(behind.Vehicle.NameOf(second.Item));
@@ -108,7 +116,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             return null;
         }
 
-        string name = CouplingName(line, ahead, rear, behind, front);
+        string name = $"{line} coupling {where}";
         Point3? position = from.Position is { } p ? p with { X = ahead.Last } : null;
         return new()
         {
@@ -134,14 +142,14 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
     }
 
     /// <summary>After the end of the machine where it is one of the two; else after both vehicles in the order of the train.</summary>
-    private static string CouplingName(string line, Stand ahead, CouplingEnd rear, Stand behind, CouplingEnd front)
+    private static string Where(Stand ahead, CouplingEnd rear, Stand behind, CouplingEnd front)
     {
         if (ahead.Vehicle.IsTheMachine || behind.Vehicle.IsTheMachine)
         {
-            return $"{line} coupling at the {(ahead.Vehicle.IsTheMachine ? rear.Name : front.Name)}";
+            return $"at the {(ahead.Vehicle.IsTheMachine ? rear.Name : front.Name)}";
         }
 
         (Stand one, Stand two) = ahead.Vehicle.Index < behind.Vehicle.Index ? (ahead, behind) : (behind, ahead);
-        return $"{line} coupling between {one.Vehicle.Name} and {two.Vehicle.Name}";
+        return $"between {one.Vehicle.Name} and {two.Vehicle.Name}";
     }
 }

@@ -27,6 +27,7 @@ internal static class AllKinds
         new AirLineKind(),
         new HoseKind(),
         new HoseCouplingKind(),
+        new HosePairKind(),
         new CompressorKind(),
         new AirDryerKind(),
         new GovernorKind(),

@@ -12,6 +12,9 @@ public abstract class KindBuilder
     /// <summary>What it holds, of a store.</summary>
     public virtual Fluid? Holds => null;
 
+    /// <summary>Names of stores that an item joins beyond those that it names itself.</summary>
+    public virtual IEnumerable<string> AlsoJoins(ClassBook book, Item item) => [];
+
     /// <summary>First pass: stores and slots, so that paths find their ends whatever the order of names.</summary>
     public virtual void Declare(PlanBuilder plan, Item item)
     {

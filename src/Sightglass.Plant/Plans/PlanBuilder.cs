@@ -19,7 +19,8 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     private readonly Dictionary<string, StoreEnd> _stores = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ItemPlan> _items = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Slot> _slotOf = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, (SlotFunction Opening, ItemTies By)> _headOpenings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(SlotFunction Joined, ItemTies By)>> _joinedHeads = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Slot>> _swaps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ItemTies> _tiesOf = new(StringComparer.Ordinal);
 
     /// <summary>Of the item that is being built.</summary>
@@ -124,19 +125,54 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         return end with { Port = port };
     }
 
-    /// <summary>Says how far the head of a hose stands open, 0…1: called in the first pass by whatever can be coupled to it.</summary>
-    public void DriveHead(Item hose, SlotFunction opening) => _headOpenings[hose.Name] = (opening, _ties);
+    /// <summary>Says while something is joined to the head of a hose, 1, or not, 0: called in the first pass by whatever can be coupled to it.</summary>
+    public void JoinHead(Item hose, SlotFunction joined)
+    {
+        if (!_joinedHeads.TryGetValue(hose.Name, out List<(SlotFunction Joined, ItemTies By)>? all))
+        {
+            _joinedHeads[hose.Name] = all = [];
+        }
 
-    /// <summary>How far the head of a hose stands open; all of it where nothing can be coupled to it.</summary>
+        all.Add((joined, _ties));
+    }
+
+    /// <summary>How far the head of a hose stands open: all of it where nothing is joined to it.</summary>
     public SlotFunction HeadOpening(Item hose)
     {
-        if (!_headOpenings.TryGetValue(hose.Name, out (SlotFunction Opening, ItemTies By) head))
+        if (!_joinedHeads.TryGetValue(hose.Name, out List<(SlotFunction Joined, ItemTies By)>? all))
         {
             return _ => 1;
         }
 
-        _ties.Reads.UnionWith(head.By.Reads);
-        return head.Opening;
+        all.ForEach(j => _ties.Reads.UnionWith(j.By.Reads));
+        SlotFunction[] joined = [.. all.Select(j => j.Joined)];
+        return joined is [var only] ? s => 1 - only(s) : s => Math.Max(0, 1 - Sum(joined, s));
+    }
+
+    /// <summary>Says that while a slot is set, another item does what a path is for: called in the first pass.</summary>
+    public void SwapBy(Item path, Slot slot) => SwapsOf(path).Add(slot);
+
+    /// <summary>The slots of which any, set, has another item do what a path is for; complete after the first pass.</summary>
+    public List<Slot> SwapsOf(Item path)
+    {
+        if (!_swaps.TryGetValue(path.Name, out List<Slot>? slots))
+        {
+            _swaps[path.Name] = slots = [];
+        }
+
+        _ties.Reads.UnionWith(slots.Select(s => s.Index));
+        return slots;
+    }
+
+    private static double Sum(SlotFunction[] parts, ReadOnlySpan<double> slots)
+    {
+        double sum = 0;
+        foreach (SlotFunction part in parts)
+        {
+            sum += part(slots);
+        }
+
+        return sum;
     }
 
     public StoreEnd? FindStore(string name) => _stores.GetValueOrDefault(name);

@@ -35,7 +35,7 @@ internal sealed class StoreGroups
     private void Join(ClassBook book, Item item)
     {
         Dictionary<Fluid, StoreGroup> first = [];
-        IEnumerable<string?> named = [item.Name, item.From?.Item, item.To?.Item, .. item.Parameters.Values.SelectMany(p => p.Names)];
+        IEnumerable<string?> named = [item.Name, item.From?.Item, item.To?.Item, .. item.Parameters.Values.SelectMany(p => p.Names), .. KindLibrary.Find(item.Kind.Name)?.AlsoJoins(book, item) ?? []];
         foreach (string? name in named)
         {
             if (name is null || !book.Items.TryGetValue(name, out Item? store) || KindLibrary.Find(store.Kind.Name)?.Holds is not { } fluid)

@@ -57,7 +57,7 @@ internal sealed class Rig : IDisposable
     public static ImmutableArray<ProgramChoice> ChoicesOf(Plan plan, string title)
     {
         DiagnosticList found = new();
-        SourceText text = plan.Book.CardTexts.Single(t => t.Text.StartsWith($"Card: {title}\n", StringComparison.Ordinal));
+        SourceText text = plan.Book.CardTexts.Single(t => $"\n{t.Text}".Contains($"\nCard: {title}\n", StringComparison.Ordinal));
         Card? card = CardReader.Read(text, plan.Book, found);
         Assert.True(card is { HasErrors: false }, string.Join('\n', found));
         return [.. Choices(plan, card, found)];

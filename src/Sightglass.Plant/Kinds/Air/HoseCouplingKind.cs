@@ -14,7 +14,7 @@ public sealed class HoseCouplingKind : KindBuilder
 
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "hose coupling",
+        Name = HosePairKind.Coupling,
         Purpose = "Joins the hoses of two vehicles: coupled, air passes from one to the other; parted, both heads are open.",
         Details = """
             Coupled, an orifice between the hoses as wide as the narrower of their heads, and both heads shut to the outside. A train has one for every line that the facing
@@ -23,6 +23,7 @@ public sealed class HoseCouplingKind : KindBuilder
         Medium = "brake",
         Role = KindRole.Path,
         Symbol = "coupling",
+        CrossedBy = "hose pair",
         Positions = ["parted", "coupled"],
         UsualPosition = "coupled",
         Quantities = [PathSheet.Flow],
@@ -40,30 +41,32 @@ public sealed class HoseCouplingKind : KindBuilder
         plan.JamFault(item);
         Slot apart = plan.Fault(item, "pulled apart", ("", 1))[0];
         plan.AddPulse(new($"{item.Name} comes apart.", apart, s => s[apart.Index] > 0.5, position, _ => 0));
-        Item[] hoses = Hoses(plan, item);
+        Item[] hoses = Hoses(plan.Book, item);
         if (hoses is [var one, var other])
         {
             Slot parted = plan.SharedFault(item, TrainParted, $"{TrainParted} between vehicles {Between(one, other)}");
             plan.AddPulse(new($"{item.Name} comes apart.", parted, s => s[parted.Index] > 0.5, position, _ => 0));
         }
 
+        IReadOnlyList<Slot> swapped = plan.SwapsOf(item);
         foreach (Item hose in hoses)
         {
-            plan.DriveHead(hose, s => 1 - Joined(s, position));
+            plan.JoinHead(hose, s => Joined(s, position, swapped));
         }
     }
 
     public override void Connect(PlanBuilder plan, Item item)
     {
-        if (Hoses(plan, item) is not [var one, var other])
+        if (Hoses(plan.Book, item) is not [var one, var other])
         {
             plan.Found.Error("P026", item.Span, $"`{item.Name}` joins what is no hose", "let `from` and `to` name two items of the kind `hose`");
             return;
         }
 
         Slot position = plan.PositionSlot(item);
+        IReadOnlyList<Slot> swapped = plan.SwapsOf(item);
         double[] law = GasPaths.OfDiameter(Math.Min(Head(one), Head(other)));
-        GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position))]);
+        GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position, swapped))]);
     }
 
     /// <summary>The same for every coupling between two vehicles; between hoses of one vehicle the coupling stands alone.</summary>
@@ -71,10 +74,23 @@ public sealed class HoseCouplingKind : KindBuilder
         one.Vehicle == other.Vehicle ? $"{one.Name} and {other.Name}"
         : string.Create(CultureInfo.InvariantCulture, $"{Math.Min(one.Vehicle.Index, other.Vehicle.Index)} and {Math.Max(one.Vehicle.Index, other.Vehicle.Index)}");
 
-    private static double Joined(ReadOnlySpan<double> slots, Slot position) => slots[position.Index] > 0.5 ? 1 : 0;
+    /// <summary>1 while the two hoses are joined to each other: coupled, and neither taken for another's.</summary>
+    private static double Joined(ReadOnlySpan<double> slots, Slot position, IReadOnlyList<Slot> swapped)
+    {
+        for (int i = 0; i < swapped.Count; i++)
+        {
+            if (slots[swapped[i].Index] > 0.5)
+            {
+                return 0;
+            }
+        }
 
-    private static double Head(Item hose) => hose.Find("head diameter") ?? hose.Get("diameter");
+        return slots[position.Index] > 0.5 ? 1 : 0;
+    }
 
-    private static Item[] Hoses(PlanBuilder plan, Item item) =>
-        [.. new[] { item.From, item.To }.OfType<PortReference>().Select(e => plan.Book.Items.GetValueOrDefault(e.Item)).OfType<Item>().Where(i => i.Kind.CoupledBy == item.Kind.Name)];
+    internal static double Head(Item hose) => hose.Find("head diameter") ?? hose.Get("diameter");
+
+    /// <summary>The two hoses that it joins: that of its first end and that of its second; fewer where an end names none.</summary>
+    internal static Item[] Hoses(ClassBook book, Item item) =>
+        [.. new[] { item.From, item.To }.OfType<PortReference>().Select(e => book.Items.GetValueOrDefault(e.Item)).OfType<Item>().Where(i => i.Kind.CoupledBy == item.Kind.Name)];
 }
