@@ -8,12 +8,14 @@ namespace Sightglass.Book.Model;
 /// <param name="Unit">The unit in which it is shown.</param>
 public sealed record WorldInput(string Name, Dimension Dimension, double Default, string Unit, string Doc)
 {
+    public const string AmbientTemperature = "ambient temperature";
+
     /// <summary>All of them, in a fixed order.</summary>
     public static ImmutableArray<WorldInput> All { get; } =
     [
         new("grade", Dimension.One, 0, "%", "Rise over run of the track, positive where the front stands higher."),
         new("cant", Dimension.One, 0, "%", "Slope across the track, positive where the right side stands higher."),
-        new("ambient temperature", Dimension.Kelvin, 291.15, "degC", "Temperature of the air outside."),
+        new(AmbientTemperature, Dimension.Kelvin, 291.15, "degC", "Temperature of the air outside."),
         new("head-end load", Dimension.One, 0, "%", "Electric load of the train as a share of what the machine can give."),
     ];
 

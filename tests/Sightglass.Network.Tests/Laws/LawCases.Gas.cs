@@ -18,6 +18,7 @@ public static partial class LawCases
         LawCase.Of<GasCheckValve>("gas check valve", Draw.Inputs(GasPressures, GasCheckValves, Draw.Row(s_opening, s_opening)), 1e-4, 1e-4),
         LawCase.Of<GasServo>("gas servo", Draw.Inputs(SteeredPressures, GasServos, Draw.Row(Draw.Difference(1e5), s_opening, s_opening)), 1e-4, 1e-4, 1e-2, 1e-2, 1e-2),
         LawCase.Of<GasPump>("gas pump", Draw.Inputs(GasPressures, GasPumps, Draw.Row(Gen.Double[0, 30])), 1, 1),
+        LawCase.Of<Condensation>("condensation", Draw.Inputs(WetPressures, WetPumps, Draw.Row(Gen.Double[0, 30], Gen.Double[1e-4, 0.05], Draw.Decades(1e3, 1e6), Gen.Double[10, 1e4], s_opening)), 1e-3, 1e-3, 10) with { Monotone = false },
         LawCase.Of<PolytropicEnds<GasIso6358>>("between polytropic ends", Draw.Inputs(GasPressures, Polytropic(Components), Draw.Row(s_opening)), 1e-4, 1e-4)
             with { Monotone = false },
     ];
@@ -49,6 +50,10 @@ public static partial class LawCases
 
     private static Gen<double[]> GasPumps =>
         Gen.Select(Draw.Decades(1e-5, 1e-2), Gen.Double[0, 0.2], Gen.Double[250, 320], (d, c, t) => GasPump.ParametersOf(d, c, t));
+
+    private static Gen<double[]> WetPressures => Gen.Select(Gen.Double[0, 2], Draw.Decades(10, 2e6), (water, p) => new[] { water, water, p });
+
+    private static Gen<double[]> WetPumps => Gen.Select(GasPumps, Draw.Decades(0.1, 60), (pump, drain) => Condensation.ParametersOf(pump, 101_325, drain));
 
     private static Gen<double[]> Polytropic(Gen<double[]> law) =>
         Gen.Select(law, Gen.Double[1e5, 1e6], Gen.Double[1, 1.67], Gen.Double[1e5, 1e6], Gen.Double[1, 1.67], BlendFlow, (l, pa, na, pb, nb, blend) =>

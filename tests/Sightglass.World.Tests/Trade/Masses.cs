@@ -5,8 +5,8 @@ namespace Sightglass.World.Tests.Trade;
 /// <summary>All that is in the stores of a network and has passed its boundaries, kg.</summary>
 internal static class Masses
 {
-    /// <summary>Amounts that are no mass of fuel or of compressed air: air in fuel lines, wants, counters and lags.</summary>
-    private static readonly string[] s_noMass = ["air of ", "want of ", "turn of ", "wet of ", "delay of "];
+    /// <summary>Amounts that are no mass of fuel or of compressed air: air in fuel lines, wants, counters, lags, and water out of moist air.</summary>
+    private static readonly string[] s_noMass = ["air of ", "want of ", "turn of ", "wet of ", "delay of ", "water of "];
 
     /// <summary>Everything, with what rounding takes from the sum added again (Neumaier); and the same without signs, as a measure of what there is and has passed.</summary>
     public static (double Sum, double Size) Of(World world, int network)

@@ -12,9 +12,11 @@ namespace Sightglass.Plant.Kinds.Air;
 /// <summary>A piston compressor.</summary>
 public sealed class CompressorKind : KindBuilder
 {
+    public const string Name = "compressor";
+
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "compressor",
+        Name = Name,
         Purpose = "Presses air of the atmosphere into a store, while something drives it and its governor has it loaded.",
         Details = """
             ṁ = ρ·Q·speed·(1 + c − c·p₂/p₁): the more the pressure, the less of each stroke is fresh air, by the dead volume c. Its own valves let nothing back. Driven
@@ -46,19 +48,26 @@ public sealed class CompressorKind : KindBuilder
             return;
         }
 
-        Slot worn = plan.Fault(item, "worn", ("share", 0.4))[0];
-        Slot broken = plan.Fault(item, "does not pump", ("", 1))[0];
-        SlotFunction speed = Drive.Speed(plan, item);
-        SlotFunction? loaded = item.Parameters.ContainsKey("loaded by") ? Told.Share(plan, item, "loaded by") : _ => 1;
-        if (loaded is null)
+        if (Turning(plan, item) is not { } turns)
         {
             return;
         }
 
         StoreEnd outside = Join.Outside(plan, $"drawn by {item.Name}", to);
-        double[] law = GasPump.ParametersOf(item.Get("displacement"), item.Get("clearance"), FreeAir.Temperature);
         PathHandle path = GasPaths.Between<GasPump>(
-            plan, item.Name, outside, to, law, n => [plan.Bind(n, s => speed(s) * loaded(s) * (1 - s[worn.Index]) * (1 - s[broken.Index]))]);
+            plan, item.Name, outside, to, LawOf(item), n => [plan.Bind(n, turns)]);
         plan.Name($"flow of {item.Name}", Dimension.VolumeFlow, new FlowSignal(to.Network, path, 1 / FreeAir.Density));
     }
+
+    /// <summary>Its share of full speed while it presses, worn or not; null after an error.</summary>
+    internal static SlotFunction? Turning(PlanBuilder plan, Item item)
+    {
+        Slot worn = plan.Fault(item, "worn", ("share", 0.4))[0];
+        Slot broken = plan.Fault(item, "does not pump", ("", 1))[0];
+        SlotFunction speed = Drive.Speed(plan, item);
+        SlotFunction? loaded = item.Parameters.ContainsKey("loaded by") ? Told.Share(plan, item, "loaded by") : _ => 1;
+        return loaded is null ? null : s => speed(s) * loaded(s) * (1 - s[worn.Index]) * (1 - s[broken.Index]);
+    }
+
+    internal static double[] LawOf(Item item) => GasPump.ParametersOf(item.Get("displacement"), item.Get("clearance"), FreeAir.Temperature);
 }

@@ -8,9 +8,11 @@ namespace Sightglass.Plant.Kinds.Paths;
 /// <summary>A small cock to drain a tank to the outside.</summary>
 public sealed class DrainCockKind : ValveLikeKind
 {
+    public const string Name = "drain cock";
+
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "drain cock",
+        Name = Name,
         Purpose = "A small cock at the lowest point of a store.",
         Details = "As a hand valve. Source as for the orifice.",
         Role = KindRole.Path,
@@ -26,11 +28,16 @@ public sealed class DrainCockKind : ValveLikeKind
         ],
     };
 
-    public override void Connect(PlanBuilder plan, Item item)
+    public override void Connect(PlanBuilder plan, Item item) => Join.Of(plan, item).Opening(plan, item, Opening(plan, item));
+
+    /// <summary>How far it stands open, 0…1.</summary>
+    internal static SlotFunction Opening(PlanBuilder plan, Item item)
     {
         Slot position = plan.PositionSlot(item);
-        Slot shut = plan.Fault(item, "frozen shut", ("", 1))[0];
+        Slot shut = FrozenShut(plan, item);
         Slot open = plan.Fault(item, "frozen open", ("share", 0.5))[0];
-        Join.Of(plan, item).Opening(plan, item, s => s[shut.Index] > 0.5 ? 0 : s[position.Index] > 0.5 ? 1 : s[open.Index]);
+        return s => s[shut.Index] > 0.5 ? 0 : s[position.Index] > 0.5 ? 1 : s[open.Index];
     }
+
+    internal static Slot FrozenShut(PlanBuilder plan, Item item) => plan.Fault(item, "frozen shut", ("", 1))[0];
 }
