@@ -48,7 +48,7 @@ public static class CardCompiler
         ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(found);
         DiagnosticList own = [];
-        CardProgram program = Compile(card, names, words, own, Severity.Error);
+        CardProgram program = Compile(card, names, words, own);
         found.AddRange(own);
         return card.HasErrors || own.HasErrors ? null : program;
     }
@@ -74,7 +74,7 @@ public static class CardCompiler
             : letters.SelectMany(l => l.Domain.Select(w => ImmutableDictionary<string, string>.Empty.Add(l.Name, w)));
         foreach (ImmutableDictionary<string, string> words in cases.TakeWhile(_ => all.Count < EnoughFindings))
         {
-            Compile(card, names, words, all, Severity.Warning);
+            Compile(card, names, words, all);
         }
 
         _ = Bindings(card, names, all);
@@ -113,13 +113,13 @@ public static class CardCompiler
         return cases;
     }
 
-    private static CardProgram Compile(Card card, CardNames names, ImmutableDictionary<string, string> words, DiagnosticList found, Severity notRun)
+    private static CardProgram Compile(Card card, CardNames names, ImmutableDictionary<string, string> words, DiagnosticList found)
     {
         ImmutableArray<Letter> letters = LettersOf(card);
         Scope scope = new(letters, words);
         NameResolver resolver = new(names, scope, found);
         WrittenNames written = new();
-        StepCompiler steps = new(card, resolver, written, notRun);
+        StepCompiler steps = new(card, resolver, written);
         ImmutableArray<CardOp> ops = PlaceSettler.Settle(steps.Compile());
         Sentence? useWhen = card.Head(Operation.UseWhen);
         FactCompiler facts = new(resolver, written);

@@ -73,15 +73,13 @@ internal static class CardMessages
 
     public static Diagnostic Braces(Span at) => Error("C045", at, "a brace is not closed, or closes nothing", "write `{NAME}`");
 
-    public static Diagnostic BareLetter(Span at, string letter) => Warning("C046", at, $"the letter {letter} itself is said here, not what it stands for", $"write `{{{letter}}}`");
+    public static Diagnostic BareLetter(Span at, string letter) => Warning("C046", at, $"`{letter}` itself is said here, not what it stands for", $"write `{{{letter}}}`");
 
     public static Diagnostic NotACalculation(Span at, string text, string why) => Error("C047", at, $"`{Short(text)}` cannot be calculated: {why}", "use names read before, numbers, + − × ÷ and parentheses");
 
     public static Diagnostic WhenSentence(Span at) => Error("C048", at, "'when' leaves open whether to wait for it", "write `Wait until …, at most …` as a step of its own, or `If …, …`");
 
     public static Diagnostic NoProtectionHeld(Span at) => Error("C049", at, "which protection is given back is not clear", "name it");
-
-    public static Diagnostic NotRunYet(Span at, Severity severity) => new("C050", severity, at, "this sentence is read and printed, but not executed yet", "a card with it cannot be run or tried so far");
 
     /// <summary>Of a card that comes to call itself.</summary>
     public const string CircleCode = "C052";
@@ -147,7 +145,16 @@ internal static class CardMessages
 
     public static Diagnostic TooManyWords(Span at, int most) => Error("C069", at, $"a letter stands for at most {most} words", "write several cards");
 
-    public static Diagnostic TooManySteps(Span at, int most) => Error("C070", at, $"with the cards it calls, the card has more than {most} operations", "call fewer");
+    public static Diagnostic NoneOfNoun(Span at, string noun, IReadOnlyList<string> nouns) =>
+        Error("C071", at, $"the book has nothing to go through as `{Short(noun)}`", nouns.Count > 0 ? $"it has {string.Join(", ", nouns.Take(6).Select(n => $"`{n}`"))}; or list the words: `For each {Short(noun)} out of …:`" : $"list the words: `For each {Short(noun)} out of …:`");
+
+    public static Diagnostic NotOfNoun(Span at, string typed, string noun, IReadOnlyList<string> words) =>
+        Error("C072", at, $"`{Short(typed)}` is not one that `each {Short(noun)}` goes through", $"name one of {string.Join(", ", words.Take(8))}{(words.Count > 8 ? ", …" : "")}, or write `the first` and `the last`");
+
+    public static Diagnostic NotInRound(Span at, string noun) =>
+        Error("C073", at, $"no `For each {Short(noun)}` goes round here", "write it in the list of one, with its noun");
+
+    public static Diagnostic TooManySteps(Span at, int most) => Error("C070", at, $"with its rounds and the cards it calls, the card has more than {most} operations", "go through fewer, or call fewer");
 
     public static Diagnostic NotNoticedThere(Span at, string sign, string place, IEnumerable<string> places) =>
         Error("C068", at, $"from `{place}` nobody can notice `{sign}`", $"it is noticed from {string.Join(", ", places.Select(p => $"`{p}`"))}");

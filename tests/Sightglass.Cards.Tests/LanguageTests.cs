@@ -34,6 +34,10 @@ public sealed class LanguageTests
         15. Lock and tag the fuel pump switch.
         16. Remove the lock and tag from the fuel pump switch.
         17. Ask the engineer to turn the throttle to idle. Wait for the answer, at most 2 min. If not, go to step 1.
+        18. For each car from the last to the first:
+           - Go to the A truck, right of car.
+           - Check that the A truck window, right of car shows set. If not, go on with the next car.
+           - Tell the mechanical desk: {car}.
         """;
 
     private const string German = """
@@ -62,6 +66,10 @@ public sealed class LanguageTests
         15. Sperre fuel pump switch und hänge ein Schild an.
         16. Nimm die Sperre von fuel pump switch.
         17. Bitte engineer: stelle throttle auf idle. Warte auf die Antwort, höchstens 2 min. Sonst weiter bei Schritt 1.
+        18. Vom letzten bis zum ersten, jeder car:
+           - Gehe zu A truck, right of car.
+           - Prüfe, ob A truck window, right of car set zeigt. Sonst weiter mit dem nächsten car.
+           - Sage mechanical desk: {car}.
         """;
 
     [Theory]

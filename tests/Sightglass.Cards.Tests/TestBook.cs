@@ -6,7 +6,7 @@ using Sightglass.Book.Model;
 
 namespace Sightglass.Cards.Tests;
 
-/// <summary>A small invented machine: three compartments with valves and glasses on both sides, a panel on each side, a cab.</summary>
+/// <summary>A small invented machine: three compartments with valves and glasses on both sides, a panel on each side, a cab; behind it three cars with two trucks each.</summary>
 internal static class TestBook
 {
     public const string PanelRight = "fuel panel, right";
@@ -15,6 +15,8 @@ internal static class TestBook
     public const string EngineRoom = "engine room, front";
 
     private static readonly string[] s_compartments = ["forward", "centre", "aft"];
+    private static readonly Vehicle[] s_cars = [new(1, "car 1"), new(2, "car 2"), new(3, "car 3")];
+    private static readonly string[] s_trucks = ["A truck", "B truck"];
     private static readonly KindSheet s_valve = new() { Name = "hand valve", Purpose = "", Role = KindRole.Path };
     private static readonly KindSheet s_gauge = new() { Name = "gauge", Purpose = "", Role = KindRole.Indication };
     private static readonly KindSheet s_tank = new() { Name = "tank", Purpose = "", Role = KindRole.Store };
@@ -59,6 +61,7 @@ internal static class TestBook
         CardTexts = [.. s_cards.Select((text, i) => new SourceText($"cards/{i}.card", text))],
         Hazards = Hazards().ToImmutableSortedDictionary(h => h.Name, h => h, StringComparer.Ordinal),
         Protections = Protections().ToImmutableSortedDictionary(p => p.Name, p => p, StringComparer.Ordinal),
+        Vehicles = [Vehicle.Alone, .. s_cars],
     };
 
     public static Unit UnitOf(string text)
@@ -77,6 +80,12 @@ internal static class TestBook
             yield return Valve($"{word} drain cock");
             yield return Glass(word, "right", PanelRight);
             yield return Glass(word, "left", PanelLeft);
+        }
+
+        foreach ((Vehicle car, string truck) in s_cars.SelectMany(c => s_trucks.Select(t => (c, t))))
+        {
+            Item window = Gauge(car.NameOf($"{truck} window, right"), s_psi, 80, car.NameOf($"{truck}, right")) with { Vehicle = car };
+            yield return window with { Reading = window.Reading! with { Words = window.Reading.Words.Clear().Add("released", (0, s_psi.ToSi(5))).Add("set", (s_psi.ToSi(10), s_psi.ToSi(80))) } };
         }
 
         yield return Gauge("cab fuel gauge", s_percent, 1, Cab);
@@ -147,6 +156,7 @@ internal static class TestBook
         new("tank aft, right", Span.None, new(11.7, 2.4, 0), true, ""),
         new(Cab, Span.None, new(3, 0, 1.9), false, ""),
         new(EngineRoom, Span.None, new(8, 0, 1.9), false, ""),
+        .. s_cars.SelectMany(c => s_trucks.Select((t, i) => new Place(c.NameOf($"{t}, right"), Span.None, new((25 * c.Index) + (18 * i), 2.4, 0), true, "") { Vehicle = c })),
     ];
 
     private static IEnumerable<Role> Roles() =>

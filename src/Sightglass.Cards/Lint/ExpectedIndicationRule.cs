@@ -8,13 +8,14 @@ internal sealed class ExpectedIndicationRule() : LintRule(13)
     public override void Check(LintContext card)
     {
         CardProgram? before = null;
+        bool[] looks = [];
         bool told = false;
         foreach ((CardProgram program, CardOp op, int index, _) in card.Ops())
         {
-            bool blind = !LooksAfter(program, index);
-            told &= blind && program == before;
+            looks = program == before ? looks : LooksAfter(program);
+            told &= !looks[index] && program == before;
             before = program;
-            if (blind && !told && op is CardOp.Set set)
+            if (!looks[index] && !told && op is CardOp.Set set)
             {
                 card.Found.Add(LintMessages.NoIndication(op.Span, set.Item.Candidates[0].Name));
                 told = true;
@@ -22,28 +23,22 @@ internal sealed class ExpectedIndicationRule() : LintRule(13)
         }
     }
 
-    private static bool LooksAfter(CardProgram program, int index)
+    /// <summary>Of each operation, whether something is looked at on some way on.</summary>
+    private static bool[] LooksAfter(CardProgram program)
     {
-        HashSet<int> seen = [index];
-        Queue<int> open = new(PlaceFlow.After(program.Ops[index], index));
-        while (open.TryDequeue(out int at))
+        bool[] looks = new bool[program.Ops.Length];
+        bool changed = true;
+        while (changed)
         {
-            if (!seen.Add(at))
+            changed = false;
+            for (int i = program.Ops.Length - 1; i >= 0; i--)
             {
-                continue;
-            }
-
-            if (ConditionWalk.Of(program.Ops[at]) is not null || program.Ops[at] is CardOp.Read)
-            {
-                return true;
-            }
-
-            foreach (int next in PlaceFlow.After(program.Ops[at], at))
-            {
-                open.Enqueue(next);
+                bool after = PlaceFlow.After(program.Ops[i], i).Any(next => looks[next] || ConditionWalk.Of(program.Ops[next]) is not null || program.Ops[next] is CardOp.Read);
+                changed |= after && !looks[i];
+                looks[i] |= after;
             }
         }
 
-        return false;
+        return looks;
     }
 }

@@ -22,13 +22,21 @@ public static class Misstep
         ArgumentOutOfRangeException.ThrowIfGreaterThan(step, count);
         CardElement.Step gone = numbered.Steps.ElementAt(step - 1);
         HashSet<CardElement> with = new([gone, .. numbered.ListUnder(gone), .. NoticesOf(numbered, gone)], ReferenceEqualityComparer.Instance);
-        Card left = new Remover(with, step, count).Rewrite(numbered) with { Forgotten = [.. numbered.Forgotten, .. NamesOf([.. gone.Sentences, .. numbered.ListUnder(gone).SelectMany(i => i.Sentences)])] };
+        Card left = new Remover(with, step, count).Rewrite(numbered) with { Forgotten = [.. numbered.Forgotten, .. NamesOf(gone.Sentences, [.. numbered.ListUnder(gone).SelectMany(i => i.Sentences)])] };
         return left.Steps.FirstOrDefault(s => s.Sentences.IsEmpty) is { } empty ? LeaveOut(left, empty.Number) : left;
     }
 
-    /// <summary>What gives names that other steps use.</summary>
-    private static IEnumerable<Sentence> NamesOf(ImmutableArray<Sentence> sentences) =>
-        sentences.SelectMany(s => s.WithInner()).Where(s => s.Operation is Operation.Read or Operation.AskProtection or Operation.DoCard);
+    /// <summary>What gives names that other steps use; within rounds, so that their noun is still understood.</summary>
+    private static IEnumerable<Sentence> NamesOf(IEnumerable<Sentence> sentences, ImmutableArray<Sentence> list) => sentences.SelectMany(sentence =>
+    {
+        Sentence[] inner = [.. NamesOf(sentence.Slots.Values.OfType<Slot.Done>().SelectMany(d => d.Sentences).Concat(sentence.Tails).Concat(list), [])];
+        return sentence.Operation switch
+        {
+            Operation.Read or Operation.AskProtection or Operation.DoCard => inner.Prepend(sentence),
+            Operation.ForEach => [sentence with { Slots = sentence.Slots.SetItem("actions", new Slot.Done([.. inner], sentence.Span)), Tails = [] }],
+            _ => inner,
+        };
+    });
 
     /// <summary>The notices that stand before a step.</summary>
     public static ImmutableArray<CardElement.Notice> NoticesOf(Card card, CardElement.Step step)

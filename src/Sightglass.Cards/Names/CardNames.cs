@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
@@ -48,6 +49,9 @@ public sealed class CardNames
 
     /// <summary>Words of the names of items that are nouns.</summary>
     internal FrozenSet<string> Nouns => _nouns.Value;
+
+    /// <summary>What the book calls after a noun at a vehicle, once looked for.</summary>
+    internal ConcurrentDictionary<(string Vehicle, string Noun), ImmutableArray<string>> CalledAfter { get; } = new();
 
     /// <summary>The book's cards, for those that call others.</summary>
     internal CardLibrary Library { get; }

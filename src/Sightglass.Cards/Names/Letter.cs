@@ -15,6 +15,9 @@ public sealed record Letter(string Name, Phrase Noun, ImmutableArray<string> Dom
     /// <summary>Words a letter may stand for; of more, one more is kept, so that it is seen.</summary>
     public const int MostWords = 24;
 
+    /// <summary>Whether it is no letter but what a <c>For each</c> goes through: it is said by its noun, and capitals do not matter.</summary>
+    public bool IsRound { get; init; }
+
     /// <summary>The letter that a Let sentence makes, or null for any other sentence or a broken one.</summary>
     public static Letter? Of(Sentence sentence)
     {

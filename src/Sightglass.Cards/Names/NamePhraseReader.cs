@@ -13,6 +13,8 @@ public sealed class NamePhraseReader(CardLanguage language)
     private static readonly NameOperation[] s_quantifying = [NameOperation.EachOther, NameOperation.AnyOther, NameOperation.Other, NameOperation.Each, NameOperation.Any];
 
     private readonly NameKey _key = new(language.Small);
+    private readonly List<string> _of = [.. language.NameForms.First(f => f.Operation == NameOperation.Of).Parts.Where(p => p[0] != '{')];
+    private readonly List<string> _own = [.. language.NameForms.First(f => f.Operation == NameOperation.Own).Parts.Where(p => p[0] != '{')];
 
     /// <summary>Reads a phrase. Never fails: without a letter it is one referent with one key.</summary>
     public NamePhrase Read(Phrase phrase, Scope scope)
@@ -32,19 +34,12 @@ public sealed class NamePhraseReader(CardLanguage language)
             return quantified;
         }
 
-        if (TryLetter(words, scope) is { } found)
+        if (Mentions(words, phrase, scope) is [{ } first, .. var others])
         {
-            return new(Quantifier.One, [WithSide(Referent(words, found, scope.WordOf(found.Letter), scope), sideOf, scope)]);
+            return new(Quantifier.One, [WithSide(Referent(words, first, scope.WordOf(first.Letter), others, scope), sideOf, scope)]);
         }
 
         return new(Quantifier.One, [WithSide(Plain(words, scope), sideOf, scope)]);
-    }
-
-    /// <summary>The letter that a phrase mentions, if any.</summary>
-    public Letter? LetterIn(Phrase phrase, Scope scope)
-    {
-        ArgumentNullException.ThrowIfNull(phrase);
-        return phrase.Words.Select(w => scope.Find(w.Text)).FirstOrDefault(l => l is not null);
     }
 
     private NamePhrase.Referent Plain(List<string> words, Scope scope)
@@ -54,7 +49,7 @@ public sealed class NamePhraseReader(CardLanguage language)
         {
             string word = scope.WordOf(owner);
             keys.Add(_key.Of([word, .. words]));
-            keys.Add(_key.Of([.. words, .. OfWords(), word]));
+            keys.Add(_key.Of([.. words, .. _of, word]));
         }
 
         return new(null, [.. keys], []);
@@ -73,9 +68,14 @@ public sealed class NamePhraseReader(CardLanguage language)
     {
         foreach (NameOperation operation in s_quantifying)
         {
-            foreach (NameForm form in language.NameForms.Where(f => f.Operation == operation))
+            foreach (NameForm form in language.NameForms)
             {
-                foreach (Letter letter in scope.Letters)
+                if (form.Operation != operation || !form.Parts.All(p => p[0] == '{' || words.Contains(p, StringComparer.OrdinalIgnoreCase)))
+                {
+                    continue;
+                }
+
+                foreach (Letter letter in scope.Letters.Reverse())
                 {
                     List<string> wanted = [.. form.Parts.SelectMany(p => p == "{noun}" ? _key.Bare(letter.Noun.Words) : [p])];
                     int at = IndexOf(words, wanted, 0);
@@ -101,57 +101,109 @@ public sealed class NamePhraseReader(CardLanguage language)
 
         IEnumerable<string> meant = others ? domain.Where(w => w != scope.WordOf(mention.Letter)) : domain;
         bool any = operation is NameOperation.AnyOther or NameOperation.Any;
-        return new(operation == NameOperation.Other ? Quantifier.One : any ? Quantifier.Any : Quantifier.Each, [.. meant.Select(w => Referent(words, mention, w, scope))]);
+        return new(operation == NameOperation.Other ? Quantifier.One : any ? Quantifier.Any : Quantifier.Each, [.. meant.Select(w => Referent(words, mention, w, [], scope))]);
     }
 
-    private Mention? TryLetter(List<string> words, Scope scope)
+    /// <summary>Letters in one phrase beyond which no more are looked at: each triples the names to try.</summary>
+    private const int MostMentions = 3;
+
+    /// <summary>Where letters stand, with their nouns, from left to right: letters before what a round goes through, whose noun is no name of its own there.</summary>
+    private List<Mention> Mentions(List<string> words, Phrase phrase, Scope scope)
     {
-        for (int i = 0; i < words.Count; i++)
+        List<Mention> mentions = [];
+        foreach (Letter letter in scope.Letters.OrderBy(l => l.IsRound))
         {
-            if (scope.Find(words[i]) is not { } letter)
+            if (mentions.Count < MostMentions && (letter.IsRound ? RoundIn(words, phrase, letter) : LetterIn(words, letter)) is { } found && !mentions.Any(m => m.Overlaps(found)))
             {
-                continue;
+                mentions.Add(found);
             }
-
-            List<string> noun = _key.Bare(letter.Noun.Words);
-            int before = i - noun.Count;
-            if (before >= 0 && IndexOf(words, noun, before) == before)
-            {
-                return new(letter, before, noun.Count + 1);
-            }
-
-            return IndexOf(words, noun, i + 1) == i + 1 ? new(letter, i, noun.Count + 1) : new(letter, i, 1);
         }
 
-        return null;
+        mentions.Sort((a, b) => a.At.CompareTo(b.At));
+        return mentions;
     }
 
-    private NamePhrase.Referent Referent(List<string> words, Mention mention, string word, Scope scope)
+    private Mention? LetterIn(List<string> words, Letter letter)
+    {
+        int at = words.IndexOf(letter.Name);
+        if (at < 0)
+        {
+            return null;
+        }
+
+        List<string> noun = _key.Bare(letter.Noun.Words);
+        int before = at - noun.Count;
+        if (before >= 0 && IndexOf(words, noun, before) == before)
+        {
+            return new(letter, before, noun.Count + 1);
+        }
+
+        return IndexOf(words, noun, at + 1) == at + 1 ? new(letter, at, noun.Count + 1) : new(letter, at, 1);
+    }
+
+    /// <summary>The noun of a round, unless a word that it may stand for is said beside it: <c>the A truck</c> is no other truck.</summary>
+    private Mention? RoundIn(List<string> words, Phrase phrase, Letter round)
+    {
+        List<string> noun = _key.Bare(round.Noun.Words);
+        List<string> said = [.. phrase.Words.Select(w => w.Text)];
+        int at = IndexOf(words, noun, 0);
+        int there = IndexOf(said, noun, 0);
+        bool named = there > 0 && round.Domain.Any(d => d == said[there - 1]);
+        return at < 0 || named ? null : new(round, at, noun.Count);
+    }
+
+    private NamePhrase.Referent Referent(List<string> words, Mention mention, string word, List<Mention> others, Scope scope)
+    {
+        List<string> keys = [];
+        foreach (List<string> variant in Filled(words, others, scope))
+        {
+            AddKeys(keys, variant, mention, word);
+        }
+
+        if (mention.Letter.IsRound || others.Any(o => o.Letter.IsRound))
+        {
+            keys.Add(_key.Of(words)); // the noun may stand in a name as well
+        }
+
+        return new(word, [.. keys.Distinct(StringComparer.Ordinal)], []);
+    }
+
+    /// <summary>The words with the letters that stand further right replaced, in each way that a name may hold them.</summary>
+    private IEnumerable<List<string>> Filled(List<string> words, List<Mention> others, Scope scope)
+    {
+        IEnumerable<List<string>> filled = [words];
+        foreach (Mention other in others.AsEnumerable().Reverse())
+        {
+            string word = scope.WordOf(other.Letter);
+            List<string> noun = _key.Bare(other.Letter.Noun.Words);
+            List<string>[] ways = [[word], [word, .. noun], [.. noun, word]];
+            filled = filled.SelectMany(f => ways.Select(way => (List<string>)[.. f[..other.At], .. way, .. f[(other.At + other.Length)..]])).ToList();
+        }
+
+        return filled;
+    }
+
+    private void AddKeys(List<string> keys, List<string> words, Mention mention, string word)
     {
         List<string> before = words[..mention.At];
         List<string> after = words[(mention.At + mention.Length)..];
         List<string> noun = _key.Bare(mention.Letter.Noun.Words);
-        List<string> of = OfWords();
-        List<string> keys = [];
-        if (EndsWith(before, of))
+        if (EndsWith(before, _of))
         {
-            keys.Add(_key.Of([word, .. before[..^of.Count], .. after]));
+            keys.Add(_key.Of([word, .. before[..^_of.Count], .. after]));
         }
 
-        List<string> own = OwnWords();
-        if (after.Count > own.Count && IndexOf(after, own, 0) == 0)
+        if (after.Count > _own.Count && IndexOf(after, _own, 0) == 0)
         {
-            after = after[own.Count..];
+            after = after[_own.Count..];
             keys.Add(_key.Of([.. before, word, .. after]));
-            keys.Add(_key.Of([.. before, .. after, .. of, word]));
-            keys.Add(_key.Of([.. before, .. after, .. of, word, .. noun]));
+            keys.Add(_key.Of([.. before, .. after, .. _of, word]));
+            keys.Add(_key.Of([.. before, .. after, .. _of, word, .. noun]));
         }
 
         keys.Add(_key.Of([.. before, word, .. after]));
         keys.Add(_key.Of([.. before, word, .. noun, .. after]));
         keys.Add(_key.Of([.. before, .. noun, word, .. after]));
-        keys.Add(_key.Of([.. before, word, .. after]));
-        return new(word, [.. keys.Distinct(StringComparer.Ordinal)], []);
     }
 
     /// <summary><c>fuel panel on the right side</c> is <c>fuel panel, right</c>.</summary>
@@ -198,18 +250,13 @@ public sealed class NamePhraseReader(CardLanguage language)
         if (at >= 0)
         {
             words.RemoveAt(at);
-            words.AddRange([.. OfWords(), owner.Name]);
+            words.AddRange([.. _of, owner.Name]);
         }
     }
 
     /// <summary>The parts of a form after <c>{name}</c>, without articles.</summary>
     private List<string> Between(NameForm form) => _key.Bare(form.Parts.Skip(1).Select(p => new Word(p, 0, 0)));
 
-    private List<string> OfWords() =>
-        [.. language.NameForms.First(f => f.Operation == NameOperation.Of).Parts.Where(p => p[0] != '{')];
-
-    private List<string> OwnWords() =>
-        [.. language.NameForms.First(f => f.Operation == NameOperation.Own).Parts.Where(p => p[0] != '{')];
 
     private static bool EndsWith(List<string> words, List<string> end) =>
         words.Count > end.Count && IndexOf(words, end, words.Count - end.Count) == words.Count - end.Count;
@@ -218,7 +265,13 @@ public sealed class NamePhraseReader(CardLanguage language)
     {
         for (int at = from; wanted.Count > 0 && at + wanted.Count <= words.Count; at++)
         {
-            if (wanted.Index().All(w => Same(words[at + w.Index], w.Item)))
+            int same = 0;
+            while (same < wanted.Count && Same(words[at + same], wanted[same]))
+            {
+                same++;
+            }
+
+            if (same == wanted.Count)
             {
                 return at;
             }
@@ -229,5 +282,8 @@ public sealed class NamePhraseReader(CardLanguage language)
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 
-    private readonly record struct Mention(Letter Letter, int At, int Length);
+    private readonly record struct Mention(Letter Letter, int At, int Length)
+    {
+        public bool Overlaps(Mention other) => At < other.At + other.Length && other.At < At + Length;
+    }
 }

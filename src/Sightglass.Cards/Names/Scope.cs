@@ -16,5 +16,12 @@ public sealed record Scope(ImmutableArray<Letter> Letters, ImmutableDictionary<s
         return Words.GetValueOrDefault(letter.Name, letter.Domain[0]);
     }
 
-    public Letter? Find(string name) => Letters.FirstOrDefault(l => l.Name == name);
+    public Letter? Find(string name) => Letters.FirstOrDefault(l => string.Equals(l.Name, name, l.IsRound ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal));
+
+    /// <summary>Within a round of <c>For each</c>: its noun means the one at hand. The innermost round stands last.</summary>
+    public Scope InRound(Letter each, string word)
+    {
+        ArgumentNullException.ThrowIfNull(each);
+        return this with { Letters = [.. Letters.Where(l => l.Name != each.Name), each], Words = Words.SetItem(each.Name, word) };
+    }
 }

@@ -1,6 +1,7 @@
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
+using Sightglass.Cards.Tree;
 
 namespace Sightglass.Cards.Parsing;
 
@@ -24,6 +25,9 @@ internal sealed class CardContext(SourceText source, CardNames names)
 
     /// <summary>Ways tried so far in the line that is read.</summary>
     public int Tries { get; set; }
+
+    /// <summary>The names within what a sentence goes through, standing for its first; those of now for a sentence that goes through nothing.</summary>
+    public Scope ScopeIn(Sentence sentence) => Rounds.Of(sentence, Names, Scope, []) is { } each ? Scope.InRound(each, each.Domain[0]) : Scope;
 
     /// <summary>Names given by Read so far.</summary>
     public HashSet<string> Written { get; } = new(StringComparer.Ordinal);

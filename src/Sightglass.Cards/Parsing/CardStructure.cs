@@ -24,8 +24,25 @@ internal static class CardStructure
     }
 
     /// <summary>Whether a step's sentence takes the list lines that follow.</summary>
-    public static bool TakesList(CardElement.Step step) =>
-        step.Sentences.Any(s => s.Operation is Operation.AnyOrder or Operation.OneOf or Operation.SameTime or Operation.ForEach && s.ActionsAt("actions").IsEmpty);
+    public static bool TakesList(CardElement.Step step) => step.Sentences.Any(TakesList);
+
+    private static bool TakesList(Sentence sentence) =>
+        sentence.Operation is Operation.AnyOrder or Operation.OneOf or Operation.SameTime or Operation.ForEach && sentence.ActionsAt("actions").IsEmpty;
+
+    /// <summary>A list stands under a step only: within another sentence its lines have no place.</summary>
+    private static void CheckInner(CardElement element, DiagnosticList found)
+    {
+        IEnumerable<Sentence> inner = element switch
+        {
+            CardElement.Step step => step.Sentences.SelectMany(s => s.WithInner().Skip(1)),
+            CardElement.ListItem item => item.Sentences.SelectMany(s => s.WithInner()),
+            _ => [],
+        };
+        foreach (Sentence sentence in inner.Where(TakesList))
+        {
+            found.Add(CardMessages.EmptyList(sentence.Span));
+        }
+    }
 
     private static void CheckHead(Card card, DiagnosticList found)
     {
@@ -88,6 +105,7 @@ internal static class CardStructure
         CardElement.Step? waiting = null;
         foreach (CardElement element in card.Elements)
         {
+            CheckInner(element, found);
             switch (element)
             {
                 case CardElement.Step step:

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
@@ -14,6 +15,9 @@ internal sealed class ElementReader(CardContext context)
     private const int LongestPerson = 4;
 
     private readonly SentenceReader _sentences = new(context);
+
+    /// <summary>The names of list lines: those of a round where the step above goes through something.</summary>
+    private Scope? _list;
 
     public CardElement Read(RawLine line, DiagnosticList found)
     {
@@ -127,12 +131,16 @@ internal sealed class ElementReader(CardContext context)
             found.Add(CardMessages.SentenceNotUnderstood(span, span.Text.Trim(), "write what to do"));
         }
 
+        _list = sentences.Where(s => s.ActionsAt("actions").IsEmpty).Select(context.ScopeIn).LastOrDefault();
         return new(line.Number, person, sentences, span);
     }
 
     private CardElement.ListItem ListItem(ImmutableArray<Word> words, Span span, DiagnosticList found)
     {
+        Scope around = context.Scope;
+        context.Scope = _list ?? around;
         (Phrase? person, ImmutableArray<Sentence> sentences) = PersonAndSentences(words, found);
+        context.Scope = around;
         return new(person, sentences, span);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards.Names;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 
@@ -62,15 +63,18 @@ internal sealed class SentenceReader
         DiagnosticList found = [];
         int issues = 0;
         bool open = false;
+        Span span = _context.Source.Between(words[from].Start, words[to - 1].End);
+        Scope around = _context.Scope;
         foreach ((PatternPart.Slot gap, int start, int end) in match.Gaps)
         {
+            _context.Scope = gap.Kind == SlotKind.Actions ? _context.ScopeIn(new(form.Operation, slots.ToImmutable(), span)) : around;
             Filled filled = _slots.Read(gap.Kind, words, start, end, found, depth);
             slots[gap.Name] = filled.Slot;
             issues += filled.Issues;
             open = end == to && filled.IsOpen;
         }
 
-        Span span = _context.Source.Between(words[from].Start, words[to - 1].End);
+        _context.Scope = around;
         return new(new(form.Operation, slots.ToImmutable(), span), issues, form.Pattern.LiteralCount, [.. found], open);
     }
 }

@@ -17,6 +17,7 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
     {
         SlotKind.Text => new(new Slot.Text(Squeezed(words, from, to), SpanOf(words, from, to)), 0, IsOpen: true),
         SlotKind.Words => Named(words, from, to, _ => true),
+        SlotKind.Noun => Named(words, from, to, p => Rounds.AreKnown(p, context.Names, context.Scope)),
         SlotKind.Name => new(new Slot.Named(PhraseOf(words, from, to)), to - from == 1 && IsName(words[from].Text) ? 0 : 2),
         SlotKind.Item => Named(words, from, to, p => context.Names.Items(p, context.Scope) is { IsFound: true, IsLoose: false }),
         SlotKind.Place => Named(words, from, to, p => context.Names.Places(p, context.Scope).IsFound),

@@ -10,8 +10,8 @@ namespace Sightglass.Cards.Programs;
 /// <summary>A card that calls another: the other's steps are put down in place, with names and letters of their own.</summary>
 internal sealed partial class StepCompiler
 {
-    /// <summary>Operations after which no further card is put down: cards that call cards that call cards grow beyond all measure.</summary>
-    private const int MostOperations = 2_000;
+    /// <summary>Operations after which no further card and no further round is put down: cards that call cards that call cards grow beyond all measure.</summary>
+    private const int MostOperations = 3_000;
 
     private void DoCard(Sentence sentence)
     {
@@ -27,14 +27,14 @@ internal sealed partial class StepCompiler
         }
 
         DiagnosticList found = [.. called.Found];
-        NameResolver resolver = new(_resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), found);
+        NameResolver resolver = new(Resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), found);
         CheckRoles(sentence, called.Card, resolver);
         CheckNeeds(sentence, called.Card);
         Binding? binding = words.Select(w => new Binding(w.Key, w.Value)).FirstOrDefault();
         _ops.Add(new CardOp.Call(called.Card.Title, binding) { Step = _step, Span = sentence.Span, Person = _person });
         int from = _ops.Count;
         WrittenNames written = _written.OfCalled();
-        StepCompiler inner = new(called.Card, resolver, written, NotRunSeverity, _ops, _titles.Add(called.Card.Title));
+        StepCompiler inner = new(called.Card, resolver, written, _ops, _titles.Add(called.Card.Title));
         inner.CompileInPlace();
         _ops.MarkCalled(from, called.Card.Title, _step, sentence.Span, _person);
         _mustNevers.AddRange(MustNevers(called.Card, resolver, written));
@@ -63,7 +63,7 @@ internal sealed partial class StepCompiler
     {
         if (Called(sentence) is { } called && LettersFor(sentence, called) is { } words)
         {
-            _mustNevers.AddRange(MustNevers(called.Card, new(_resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), []), new()));
+            _mustNevers.AddRange(MustNevers(called.Card, new(Resolver.Names, new Scope(CardCompiler.LettersOf(called.Card), words), []), new()));
         }
     }
 
@@ -77,16 +77,16 @@ internal sealed partial class StepCompiler
             return null;
         }
 
-        if (_titles.Any(t => _resolver.Names.Key.Of(t) == _resolver.Names.Key.Of(title.Text)))
+        if (_titles.Any(t => Resolver.Names.Key.Of(t) == Resolver.Names.Key.Of(title.Text)))
         {
             Found.Add(CardMessages.CallsItself(sentence.Span, [.. _titles, title.Text]));
             return null;
         }
 
-        CalledCard? called = _resolver.Names.Library.Find(title.Text);
+        CalledCard? called = Resolver.Names.Library.Find(title.Text);
         if (called is null)
         {
-            Found.Add(CardMessages.NoSuchCard(title.Span, title.Text, Nearest.Find(title.Text, _resolver.Names.Library.Titles)));
+            Found.Add(CardMessages.NoSuchCard(title.Span, title.Text, Nearest.Find(title.Text, Resolver.Names.Library.Titles)));
         }
 
         return called;
@@ -122,8 +122,8 @@ internal sealed partial class StepCompiler
             return ImmutableDictionary<string, string>.Empty;
         }
 
-        string value = _resolver.Scope.Find(word.Text) is { } own ? _resolver.Scope.WordOf(own) : word.Text;
-        string? known = set.Domain.FirstOrDefault(d => _resolver.Names.Key.Of(d) == _resolver.Names.Key.Of(value));
+        string value = Resolver.Scope.Find(Resolver.Names.Key.Bare(word.Words) is [{ } letter] ? letter : word.Text) is { } own ? Resolver.Scope.WordOf(own) : word.Text;
+        string? known = set.Domain.FirstOrDefault(d => Resolver.Names.Key.Of(d) == Resolver.Names.Key.Of(value));
         if (known is null)
         {
             Found.Add(CardMessages.NotOfLetter(word.Span, called.Card.Title, set.Name, value, set.Domain));
@@ -136,7 +136,7 @@ internal sealed partial class StepCompiler
     private void CheckRoles(Sentence sentence, Card called, NameResolver resolver)
     {
         ImmutableArray<Role> mayWork = resolver.Roles(called.Head(Operation.For)?.PhrasesAt("roles") ?? []);
-        ImmutableArray<Role> work = _person is { } one ? [one] : _resolver.Roles(_card.Head(Operation.For)?.PhrasesAt("roles") ?? []);
+        ImmutableArray<Role> work = _person is { } one ? [one] : Resolver.Roles(_card.Head(Operation.For)?.PhrasesAt("roles") ?? []);
         string[] others = [.. work.Where(r => !mayWork.Contains(r)).Select(r => r.Name)];
         if (others.Length > 0)
         {

@@ -36,6 +36,12 @@ internal sealed partial class StepCompiler
             case Operation.SameTime:
                 AtTheSameTime(sentence, list);
                 break;
+            case Operation.ForEach:
+                EachRound(sentence, () => InOrder(sentence, list));
+                break;
+            case Operation.NextRound:
+                _ops.Add(new CardOp.Jump(NextRound(sentence)) { Step = _step, Span = sentence.Span, Person = _person });
+                break;
             case Operation.OneOf:
                 OneOf(sentence, list);
                 break;
@@ -47,7 +53,7 @@ internal sealed partial class StepCompiler
 
     private void If(Sentence sentence)
     {
-        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
+        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _round.Conditions.Compile(seen) : null;
         int next = _ops.NewLabel();
         int otherwise = Otherwise(sentence, next);
         _ops.Add(condition is null ? Nothing(sentence, otherwise) : new CardOp.If(condition, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
@@ -76,7 +82,7 @@ internal sealed partial class StepCompiler
             Found.Add(CardMessages.RepeatRange(sentence.Span, from > to ? "the steps to repeat are named backwards" : "the last step to repeat is not the one just before"));
         }
 
-        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
+        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _round.Conditions.Compile(seen) : null;
         if (sentence.Slots.GetValueOrDefault("count") is null)
         {
             Found.Add(CardMessages.NoLimit(sentence.Span));
@@ -158,7 +164,7 @@ internal sealed partial class StepCompiler
             int next = _ops.NewLabel();
             if (choice.Operation == Operation.If && choice.ConditionAt("condition") is { } seen)
             {
-                Condition? condition = _conditions.Compile(seen);
+                Condition? condition = _round.Conditions.Compile(seen);
                 _ops.Add(condition is null ? Nothing(choice, next) : new CardOp.If(condition, next) { Step = _step, Span = choice.Span, Person = _person });
                 foreach (Sentence action in choice.ActionsAt("action"))
                 {
@@ -185,7 +191,7 @@ internal sealed partial class StepCompiler
     private void WithPerson(CardElement.ListItem item, Action compile)
     {
         Book.Model.Role? before = _person;
-        _person = item.Person is null ? _person : _resolver.Role(item.Person);
+        _person = item.Person is null ? _person : Resolver.Role(item.Person);
         compile();
         _person = before;
     }

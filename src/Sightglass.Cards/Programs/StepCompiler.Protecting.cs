@@ -14,13 +14,13 @@ internal sealed partial class StepCompiler
         if (sentence.PhraseAt("item") is { } phrase)
         {
             ProtectionSort sort = sentence.Operation is Operation.LockAndTag or Operation.Unlock ? ProtectionSort.Locks : ProtectionSort.Chocks;
-            if (_resolver.Item(phrase) is { } item && SetOn(item, sort, phrase) is { } own)
+            if (Resolver.Item(phrase) is { } item && SetOn(item, sort, phrase) is { } own)
             {
                 _ops.Add(new CardOp.Protect(own, item, null, sets, sentence.Operation) { Step = _step, Span = sentence.Span, Person = _person });
             }
         }
         else if (sentence.PhraseAt("protection") is { } named && sentence.PhraseAt("place") is { } where
-            && _resolver.Protection(named) is { } protection && _resolver.Place(where) is { } place && IsSetAt(protection, place, named, where))
+            && Resolver.Protection(named) is { } protection && Resolver.Place(where) is { } place && IsSetAt(protection, place, named, where))
         {
             _ops.Add(new CardOp.Protect(protection, null, place, sets, sentence.Operation) { Step = _step, Span = sentence.Span, Person = _person });
         }
@@ -29,7 +29,7 @@ internal sealed partial class StepCompiler
     /// <summary>The protection of a sort that the book sets on each item that may be meant.</summary>
     private Protection? SetOn(ItemChoice item, ProtectionSort sort, Phrase phrase)
     {
-        Protection[] known = [.. _resolver.Names.Book.Protections.Values.Where(p => p.Sort == sort)];
+        Protection[] known = [.. Resolver.Names.Book.Protections.Values.Where(p => p.Sort == sort)];
         Protection? own = known.FirstOrDefault(p => item.Candidates.All(i => p.Targets.Contains(i.Name)));
         if (own is null)
         {
@@ -59,7 +59,7 @@ internal sealed partial class StepCompiler
     private void Connect(Sentence sentence)
     {
         if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("other") is not { } second
-            || _resolver.Item(phrase) is not { } item || _resolver.Item(second) is not { } other)
+            || Resolver.Item(phrase) is not { } item || Resolver.Item(second) is not { } other)
         {
             return;
         }
@@ -72,7 +72,7 @@ internal sealed partial class StepCompiler
             return;
         }
 
-        if (_resolver.Position(item, _card.Language.Of(Operation.Connect)[0].Position!, sentence.Span) is { } position)
+        if (Resolver.Position(item, _card.Language.Of(Operation.Connect)[0].Position!, sentence.Span) is { } position)
         {
             _ops.Add(new CardOp.Set(item, position, Operation.Connect) { Other = end, Step = _step, Span = sentence.Span, Person = _person });
         }

@@ -12,11 +12,6 @@ internal sealed partial class StepCompiler
 {
     private void Compile(Sentence sentence, ImmutableArray<CardElement.ListItem> list)
     {
-        if (_card.Language.HintsOf(sentence.Operation).HasFlag(FormHints.NotRun))
-        {
-            Found.Add(CardMessages.NotRunYet(sentence.Span, NotRunSeverity));
-        }
-
         switch (sentence.Operation)
         {
             case Operation.Go:
@@ -60,7 +55,7 @@ internal sealed partial class StepCompiler
 
     private void Go(Sentence sentence)
     {
-        if (sentence.PhraseAt("place") is { } phrase && _resolver.Place(phrase) is { } place)
+        if (sentence.PhraseAt("place") is { } phrase && Resolver.Place(phrase) is { } place)
         {
             _ops.Add(new CardOp.Go(place) { Step = _step, Span = sentence.Span, Person = _person });
         }
@@ -69,7 +64,7 @@ internal sealed partial class StepCompiler
     /// <summary>To where the walk begins, then to where it ends; of several sides it begins on the one on which it ends.</summary>
     private void Walk(Sentence sentence)
     {
-        if (sentence.PhraseAt("place") is { } to && sentence.PhraseAt("from") is { } from && _resolver.Place(to) is { } end && _resolver.Place(from, end) is { } start)
+        if (sentence.PhraseAt("place") is { } to && sentence.PhraseAt("from") is { } from && Resolver.Place(to) is { } end && Resolver.Place(from, end) is { } start)
         {
             _ops.Add(new CardOp.Go(start) { Step = _step, Span = sentence.Span, Person = _person });
             _ops.Add(new CardOp.Go(end) { Step = _step, Span = sentence.Span, Person = _person });
@@ -78,7 +73,7 @@ internal sealed partial class StepCompiler
 
     private void Set(Sentence sentence, string typed, Span at)
     {
-        if (sentence.PhraseAt("item") is not { } phrase || _resolver.Items(phrase) is not { } items)
+        if (sentence.PhraseAt("item") is not { } phrase || Resolver.Items(phrase) is not { } items)
         {
             return;
         }
@@ -92,7 +87,7 @@ internal sealed partial class StepCompiler
         foreach (ImmutableArray<Item> group in items.Groups)
         {
             ItemChoice choice = new(group);
-            if (_resolver.Position(choice, typed, at) is { } position)
+            if (Resolver.Position(choice, typed, at) is { } position)
             {
                 _ops.Add(new CardOp.Set(choice, position, sentence.Operation) { Step = _step, Span = sentence.Span, Person = _person });
             }
@@ -101,8 +96,8 @@ internal sealed partial class StepCompiler
 
     private void Hold(Sentence sentence)
     {
-        if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("position") is not { } typed || _resolver.Item(phrase) is not { } item
-            || _resolver.Position(item, typed.Text, typed.Span) is not { } position)
+        if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("position") is not { } typed || Resolver.Item(phrase) is not { } item
+            || Resolver.Position(item, typed.Text, typed.Span) is not { } position)
         {
             return;
         }
@@ -113,7 +108,7 @@ internal sealed partial class StepCompiler
         }
 
         double seconds = Seconds(sentence, "limit");
-        Condition? until = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
+        Condition? until = sentence.ConditionAt("condition") is { } seen ? _round.Conditions.Compile(seen) : null;
         Branch(sentence, otherwise => new CardOp.Hold(item, position, seconds, until, otherwise) { Step = _step, Span = sentence.Span, Person = _person });
     }
 
@@ -128,7 +123,7 @@ internal sealed partial class StepCompiler
                 Read(sentence);
                 break;
             case Operation.Look or Operation.LookAt or Operation.LookWhether:
-                if (sentence.PhraseAt("sign") is { } phrase && _resolver.Signs(phrase) is { } signs)
+                if (sentence.PhraseAt("sign") is { } phrase && Resolver.Signs(phrase) is { } signs)
                 {
                     Look(sentence, phrase, signs);
                 }
@@ -154,7 +149,7 @@ internal sealed partial class StepCompiler
         }
 
         double limit = isCheck ? 0 : Seconds(sentence, "limit");
-        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _conditions.Compile(seen) : null;
+        Condition? condition = sentence.ConditionAt("condition") is { } seen ? _round.Conditions.Compile(seen) : null;
         Branch(sentence, otherwise => condition is null
             ? Nothing(sentence, otherwise)
             : isCheck
@@ -174,7 +169,7 @@ internal sealed partial class StepCompiler
         }
 
         Sign sign = signs.Groups[0][0];
-        Place? place = sentence.PhraseAt("place") is { } where ? _resolver.Place(where) : null;
+        Place? place = sentence.PhraseAt("place") is { } where ? Resolver.Place(where) : null;
         if (place is not null && !sign.Places.IsDefaultOrEmpty && !sign.Places.Contains(place.Name))
         {
             Found.Add(CardMessages.NotNoticedThere(sentence.PhraseAt("place")!.Span, sign.Name, place.Name, sign.Places));
@@ -194,7 +189,7 @@ internal sealed partial class StepCompiler
     /// <summary>What is read and the name it gets.</summary>
     private (ItemChoice Item, int Name)? NameOf(Sentence sentence)
     {
-        if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("letter") is not { } name || _resolver.Item(phrase) is not { } item)
+        if (sentence.PhraseAt("item") is not { } phrase || sentence.PhraseAt("letter") is not { } name || Resolver.Item(phrase) is not { } item)
         {
             return null;
         }
@@ -206,7 +201,7 @@ internal sealed partial class StepCompiler
         }
 
         Reading reading = item.Candidates[0].Reading!;
-        bool taken = _resolver.Scope.Find(name.Text) is not null || (_written.Find(name.Text) is { } old && old.Unit.Dimension != reading.Unit.Dimension);
+        bool taken = Resolver.Scope.Find(name.Text) is not null || (_written.Find(name.Text) is { } old && old.Unit.Dimension != reading.Unit.Dimension);
         if (taken)
         {
             Found.Add(CardMessages.NameTaken(name.Span, name.Text));

@@ -15,7 +15,7 @@ internal sealed partial class StepCompiler
         switch (sentence.Operation)
         {
             case Operation.Tell:
-                Tell(sentence, _texts.Compile(sentence.TextAt("text") ?? new Slot.Text("", sentence.Span)));
+                Tell(sentence, _round.Texts.Compile(sentence.TextAt("text") ?? new Slot.Text("", sentence.Span)));
                 break;
             case Operation.Stop:
                 Stop(sentence);
@@ -38,13 +38,13 @@ internal sealed partial class StepCompiler
 
     private void Tell(Sentence sentence, TextTemplate text)
     {
-        ImmutableArray<Role> roles = _resolver.Roles(sentence.PhrasesAt("roles"));
+        ImmutableArray<Role> roles = Resolver.Roles(sentence.PhrasesAt("roles"));
         _ops.Add(new CardOp.Tell(roles, text) { Step = _step, Span = sentence.Span, Person = _person });
     }
 
     private void Stop(Sentence sentence)
     {
-        TextTemplate text = sentence.TextAt("text") is { } said ? _texts.Compile(said) : StoppedText();
+        TextTemplate text = sentence.TextAt("text") is { } said ? _round.Texts.Compile(said) : StoppedText();
         if (!sentence.PhrasesAt("roles").IsEmpty)
         {
             Tell(sentence, text);
@@ -62,7 +62,7 @@ internal sealed partial class StepCompiler
 
     private void Ask(Sentence sentence)
     {
-        Role? role = sentence.PhraseAt("role") is { } phrase ? _resolver.Role(phrase) : null;
+        Role? role = sentence.PhraseAt("role") is { } phrase ? Resolver.Role(phrase) : null;
         Protection? protection = null;
         ItemChoice? control = null;
         if (sentence.PhraseAt("protection") is { } wanted && role is not null)
@@ -72,7 +72,7 @@ internal sealed partial class StepCompiler
         }
         else if (sentence.PhraseAt("item") is { } item)
         {
-            control = _resolver.Item(item);
+            control = Resolver.Item(item);
         }
 
         double limit = AnswerSeconds(sentence);
@@ -84,7 +84,7 @@ internal sealed partial class StepCompiler
     /// <summary>Asks somebody to operate one control. What is asked is put down apart, as what it would be for whoever does it.</summary>
     private void AskTo(Sentence sentence)
     {
-        Role? role = sentence.PhraseAt("role") is { } phrase ? _resolver.Role(phrase) : null;
+        Role? role = sentence.PhraseAt("role") is { } phrase ? Resolver.Role(phrase) : null;
         double limit = AnswerSeconds(sentence);
         if (role is not null && role.Name == Doer?.Name)
         {
@@ -123,7 +123,7 @@ internal sealed partial class StepCompiler
     }
 
     /// <summary>Who does what is compiled now; null where the card does not say.</summary>
-    private Role? Doer => _person ?? (_titles.Length == 1 && _card.Head(Operation.For)?.PhrasesAt("roles") is [{ } first, ..] ? _resolver.Names.Roles(first, _resolver.Scope) is { IsFound: true } found ? found.Groups[0][0] : null : null);
+    private Role? Doer => _person ?? (_titles.Length == 1 && _card.Head(Operation.For)?.PhrasesAt("roles") is [{ } first, ..] ? Resolver.Names.Roles(first, Resolver.Scope) is { IsFound: true } found ? found.Groups[0][0] : null : null);
 
     /// <summary>For how long an answer is waited for; reports where the card does not say, or not what then.</summary>
     private double AnswerSeconds(Sentence sentence)
@@ -143,14 +143,14 @@ internal sealed partial class StepCompiler
     }
 
     private Protection? AskedFor(Phrase phrase, Role? role) =>
-        ProtectionOf(phrase, _resolver.Names.Book.Protections.Values.Where(p => p.AskedOf == role?.Name));
+        ProtectionOf(phrase, Resolver.Names.Book.Protections.Values.Where(p => p.AskedOf == role?.Name));
 
     /// <summary>The protection a phrase names; the only one there is for the bare word.</summary>
     private Protection? ProtectionOf(Phrase phrase, IEnumerable<Protection> known)
     {
-        if (!_resolver.Names.IsProtectionHeld(phrase))
+        if (!Resolver.Names.IsProtectionHeld(phrase))
         {
-            return _resolver.Protection(phrase);
+            return Resolver.Protection(phrase);
         }
 
         Protection[] candidates = [.. known];

@@ -14,9 +14,6 @@ namespace Sightglass.Cards.Programs;
 internal sealed partial class StepCompiler
 {
     private readonly Card _card;
-    private readonly NameResolver _resolver;
-    private readonly ConditionCompiler _conditions;
-    private readonly TextCompiler _texts;
     private readonly WrittenNames _written;
     private readonly OpList _ops;
     private readonly Dictionary<int, int> _stepLabels = [];
@@ -31,17 +28,17 @@ internal sealed partial class StepCompiler
     /// <summary>Whether what is compiled is done at the same time as what others do.</summary>
     private bool _apart;
     private Role? _person;
+    private Round _round;
 
-    /// <param name="severity">How bad a sentence is that nothing runs yet.</param>
-    public StepCompiler(Card card, NameResolver resolver, WrittenNames written, Severity severity)
-        : this(card, resolver, written, severity, new(), [card.Title])
+    public StepCompiler(Card card, NameResolver resolver, WrittenNames written)
+        : this(card, resolver, written, new(), [card.Title])
     {
     }
 
-    private StepCompiler(Card card, NameResolver resolver, WrittenNames written, Severity severity, OpList ops, ImmutableArray<string> titles)
+    private StepCompiler(Card card, NameResolver resolver, WrittenNames written, OpList ops, ImmutableArray<string> titles)
     {
-        (_card, _resolver, _written, _ops, _titles) = (card, resolver, written, ops, titles);
-        (_conditions, _texts, NotRunSeverity) = (new(resolver, written), new(resolver, written), severity);
+        (_card, _written, _ops, _titles) = (card, written, ops, titles);
+        _round = new(null, resolver, new(resolver, written), new(resolver, written), 0, null);
     }
 
     public int Counters => _ops.Counters;
@@ -49,9 +46,9 @@ internal sealed partial class StepCompiler
     /// <summary>What the cards that this one calls must never let happen.</summary>
     public IEnumerable<FactCondition> InheritedMustNevers => _mustNevers;
 
-    private Severity NotRunSeverity { get; }
+    private NameResolver Resolver => _round.Resolver;
 
-    private DiagnosticList Found => _resolver.Diagnostics;
+    private DiagnosticList Found => Resolver.Diagnostics;
 
     public ImmutableArray<CardOp> Compile()
     {
@@ -92,7 +89,7 @@ internal sealed partial class StepCompiler
             _ops.Place(_stepLabels[step.Number]);
         }
 
-        (_step, _person) = (step.Number, step.Person is null ? null : _resolver.Role(step.Person));
+        (_step, _person) = (step.Number, step.Person is null ? null : Resolver.Role(step.Person));
         foreach (Sentence sentence in step.Sentences)
         {
             ImmutableArray<CardElement.ListItem> list = CardStructure.TakesList(step) ? _card.ListUnder(step) : [];
@@ -109,7 +106,7 @@ internal sealed partial class StepCompiler
             {
                 NameOf(sentence);
             }
-            else if (sentence.PhraseAt("role") is { } role && sentence.PhraseAt("protection") is { } wanted && AskedFor(wanted, _resolver.Role(role)) is { } protection)
+            else if (sentence.PhraseAt("role") is { } role && sentence.PhraseAt("protection") is { } wanted && AskedFor(wanted, Resolver.Role(role)) is { } protection)
             {
                 _asked.Add(protection);
             }
@@ -117,12 +114,16 @@ internal sealed partial class StepCompiler
             {
                 Inherit(sentence);
             }
+            else if (sentence.Operation == Operation.ForEach)
+            {
+                EachRound(sentence, () => Remember(sentence.ActionsAt("actions")));
+            }
         }
     }
 
     private void Compile(Aside aside)
     {
-        (_step, _person, _apart) = (aside.Step, aside.Person, aside.Apart);
+        (_step, _person, _apart, _round) = (aside.Step, aside.Person, aside.Apart, aside.Round);
         _ops.Place(aside.Label);
         Compile(aside.Action, []);
         _apart = false;
@@ -132,7 +133,7 @@ internal sealed partial class StepCompiler
         }
     }
 
-    private static bool Leaves(Sentence sentence) => sentence.Operation is Operation.Jump or Operation.JumpToEnd or Operation.Stop;
+    private static bool Leaves(Sentence sentence) => sentence.Operation is Operation.Jump or Operation.JumpToEnd or Operation.NextRound or Operation.Stop;
 
     /// <summary>Where it goes on if not: at a step, at the end, or at an aside; at <paramref name="next"/> when the card does not say.</summary>
     private int Otherwise(Sentence sentence, int next)
@@ -151,9 +152,11 @@ internal sealed partial class StepCompiler
                 return StepLabel(action.StepAt("step"));
             case Operation.JumpToEnd:
                 return _endLabel;
+            case Operation.NextRound:
+                return NextRound(action);
             default:
                 int label = _ops.NewLabel();
-                _asides.Enqueue(new(label, next, action, _step, _person, _apart));
+                _asides.Enqueue(new(label, next, action, _step, _person, _apart, _round));
                 return label;
         }
     }
@@ -198,5 +201,5 @@ internal sealed partial class StepCompiler
     }
 
     /// <summary>What is done if not, placed behind the last step.</summary>
-    private sealed record Aside(int Label, int Next, Sentence Action, int Step, Role? Person, bool Apart);
+    private sealed record Aside(int Label, int Next, Sentence Action, int Step, Role? Person, bool Apart, Round Round);
 }

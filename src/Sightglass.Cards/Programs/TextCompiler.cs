@@ -74,9 +74,18 @@ internal sealed class TextCompiler(NameResolver resolver, WrittenNames written)
 
     private void CheckBareLetters(Slot.Text text)
     {
-        foreach (Letter letter in resolver.Scope.Letters.Where(l => WordList.Of(text.Value).Any(w => w.Text == l.Name)))
+        ImmutableArray<Word> words = WordList.Of(text.Value);
+        foreach (Letter letter in resolver.Scope.Letters.Where(l => l.IsRound ? LeavesOpen(words, l) : words.Any(w => w.Text == l.Name)))
         {
             resolver.Diagnostics.Add(CardMessages.BareLetter(text.Span, letter.Name));
         }
+    }
+
+    /// <summary>Whether a text speaks of <c>the car</c>: whoever hears it does not see which.</summary>
+    private bool LeavesOpen(ImmutableArray<Word> words, Letter round)
+    {
+        string[] noun = [.. round.Noun.Words.Select(w => w.Text)];
+        return Enumerable.Range(1, Math.Max(0, words.Length - noun.Length)).Any(at =>
+            resolver.Names.Language.Small.Articles.Any(words[at - 1].Is) && noun.Index().All(n => words[at + n.Index].Is(n.Item)));
     }
 }

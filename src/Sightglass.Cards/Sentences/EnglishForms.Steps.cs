@@ -86,7 +86,11 @@ public static partial class EnglishForms
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\"", "took the card \"{title}\"", hints: FormHints.Action),
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\" with {letter:name} = {word:words}", "took the card \"{title}\" with {letter} = {word}", hints: FormHints.Action),
         new(Operation.DoCard, FormPlace.Step, "Do card \"{title:words}\" with {word:words}", hints: FormHints.Action),
-        new(Operation.ForEach, FormPlace.Step, "For each {noun:words} from {first:words} to {last:words}:[ {actions}]", hints: FormHints.NotRun),
+        new(Operation.ForEach, FormPlace.Step, "For each {noun} from {first:words} to {last:words}:[ {actions}]"),
+        new(Operation.ForEach, FormPlace.Step, "For each {noun:words} out of {domain:texts}:[ {actions}]"),
+        new(Operation.ForEach, FormPlace.Step, "For each {noun}:[ {actions}]"),
+        new(Operation.ForEach, FormPlace.Step, "For each {noun} of the train:[ {actions}]"),
+        new(Operation.NextRound, FormPlace.Step, "Go on with the next {noun:words}", "went on with the next {noun}", hints: FormHints.Leaves),
         new(Operation.Stop, FormPlace.Step, "Stop[, and tell {roles}][: {text}]", "stopped there", hints: FormHints.Leaves),
     ];
 

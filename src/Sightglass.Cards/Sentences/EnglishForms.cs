@@ -71,6 +71,8 @@ public static partial class EnglishForms
         You = "You",
         Nobody = "nobody",
         Sides = ["right", "left"],
+        First = ["first"],
+        Last = ["last"],
         NotSo = "it is not so that {0}",
         Showed = "it showed {0}",
         Replies = new Dictionary<Reply, string>

@@ -21,9 +21,6 @@ public enum FormHints
     /// <summary>The step goes elsewhere afterwards.</summary>
     Leaves = 16,
 
-    /// <summary>It is read and printed, but nothing runs it yet.</summary>
-    NotRun = 32,
-
     /// <summary>It is printed without a full stop.</summary>
-    NoStop = 64,
+    NoStop = 32,
 }

@@ -61,6 +61,7 @@ public enum Operation
     SameTime,
     OneOf,
     ForEach,
+    NextRound,
     Repeat,
     DoCard,
     Stop,

@@ -15,6 +15,9 @@ public enum SlotKind
     /// <summary>One word that names a letter or a number written down.</summary>
     Name,
 
+    /// <summary>What several things of the book are each one of: car, compartment.</summary>
+    Noun,
+
     Item,
     Place,
     Position,

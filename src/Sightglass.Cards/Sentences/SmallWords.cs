@@ -36,6 +36,12 @@ public sealed record SmallWords
     /// <summary>Words after a comma in a name that are told as a side: right, left.</summary>
     public required ImmutableArray<string> Sides { get; init; }
 
+    /// <summary>Words for the one with which <c>For each</c> begins where no other is named.</summary>
+    public ImmutableArray<string> First { get; init; } = [];
+
+    /// <summary>Words for the one with which it ends.</summary>
+    public ImmutableArray<string> Last { get; init; } = [];
+
     /// <summary>Denies a whole condition; <c>{0}</c> is the condition.</summary>
     public required string NotSo { get; init; }
 

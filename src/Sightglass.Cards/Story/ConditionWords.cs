@@ -53,7 +53,7 @@ public sealed class ConditionWords(CardLanguage language)
         _ => Operation.IsLessThan,
     };
 
-    private bool StartsWithArticle(string name) => language.Small.Articles.Any(a => name.StartsWith(a + " ", StringComparison.OrdinalIgnoreCase));
+    private bool StartsWithArticle(string name) => language.Small.Articles.Any(a => name.StartsWith(a + " ", StringComparison.Ordinal)); // not of `A truck`
 
     private string WithSide(string name)
     {
