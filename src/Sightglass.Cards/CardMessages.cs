@@ -145,6 +145,8 @@ internal static class CardMessages
 
     public static Diagnostic TooManyWords(Span at, int most) => Error("C069", at, $"a letter stands for at most {most} words", "write several cards");
 
+    public static Diagnostic NoLamp(Span at, string item) => Error("C074", at, $"`{item}` is no lamp, and cannot be lit or dark", "say what it shows, or how it stands");
+
     public static Diagnostic NoneOfNoun(Span at, string noun, IReadOnlyList<string> nouns) =>
         Error("C071", at, $"the book has nothing to go through as `{Short(noun)}`", nouns.Count > 0 ? $"it has {string.Join(", ", nouns.Take(6).Select(n => $"`{n}`"))}; or list the words: `For each {Short(noun)} out of …:`" : $"list the words: `For each {Short(noun)} out of …:`");
 

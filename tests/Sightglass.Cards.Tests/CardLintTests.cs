@@ -70,6 +70,7 @@ public sealed class CardLintTests
         { "L014", Panel + "2. Repeat this again.", Panel + "2. Wait 5 s." },
         // 15 US DOE-STD-1029
         { "L015", Panel + "2. Wait until fuel is smelled, at most 5 min.", Panel + "2. Wait until fuel is smelled, at most 5 min. If not, stop." },
+        { "L015", Panel + "2. For each compartment:\n   - Wait until fuel is smelled, at most 5 min.", Panel + "2. For each compartment:\n   - Wait until fuel is smelled, at most 5 min. If not, stop." },
         {
             "L015",
             Panel + "2. Wait until fuel is smelled, at most 45 min. If not, stop.",

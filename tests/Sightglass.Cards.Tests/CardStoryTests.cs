@@ -31,6 +31,11 @@ public sealed class CardStoryTests
     public void Tell_Operation_IsASentenceOfThePast(string step, string expected) => Assert.Equal(expected, Story(step).Tell(0));
 
     [Theory]
+    [InlineData("lit", true, "You checked, and it was so: the low fuel lamp is lit.")]
+    [InlineData("dark", false, "You checked, and it was not so: the low fuel lamp is dark.")]
+    public void Tell_Lamp_SaysHowItWasSeen(string word, bool held, string expected) => Assert.Equal(expected, Story($"Check that the low fuel lamp is {word}. If not, stop.").Tell(0, held));
+
+    [Theory]
     [InlineData(true, "You checked, and it was so: the aft sight glass on the right side shows room (it showed 30 cm).")]
     [InlineData(false, "You checked, and it was not so: the aft sight glass on the right side shows room (it showed 30 cm) and went on to step 3.")]
     public void Tell_Check_SaysWhyTheBranchWent(bool held, string expected) => Assert.Equal(

@@ -41,6 +41,8 @@ internal static class GermanForms
         new(Operation.IfNot, FormPlace.Tail, "Sonst {action}"),
         new(Operation.Answer, FormPlace.Tail, "Warte auf die Antwort, höchstens {limit:time}"),
         new(Operation.ShowsWord, FormPlace.Condition, "{item} {word:scale word} zeigt"),
+        new(Operation.IsLit, FormPlace.Condition, "{item} leuchtet", position: "lit"),
+        new(Operation.IsDark, FormPlace.Condition, "{item} dunkel ist", position: "dark"),
         new(Operation.Sign, FormPlace.Condition, "{sign}"),
         new(Operation.Fact, FormPlace.Fact, "{fact}"),
     ];

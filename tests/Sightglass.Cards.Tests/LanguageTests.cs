@@ -38,6 +38,8 @@ public sealed class LanguageTests
            - Go to the A truck, right of car.
            - Check that the A truck window, right of car shows set. If not, go on with the next car.
            - Tell the mechanical desk: {car}.
+        19. Check that the low fuel lamp is dark. If not, go to step 1.
+        20. Check that the low fuel lamp is lit. If not, go to step 1.
         """;
 
     private const string German = """
@@ -70,6 +72,8 @@ public sealed class LanguageTests
            - Gehe zu A truck, right of car.
            - Prüfe, ob A truck window, right of car set zeigt. Sonst weiter mit dem nächsten car.
            - Sage mechanical desk: {car}.
+        19. Prüfe, ob low fuel lamp dunkel ist. Sonst weiter bei Schritt 1.
+        20. Prüfe, ob low fuel lamp leuchtet. Sonst weiter bei Schritt 1.
         """;
 
     [Theory]

@@ -77,6 +77,28 @@ public sealed class MisstepTests
     }
 
     [Fact]
+    public void LeaveOut_LineOfAList_KeepsTheOthersAndItsNames()
+    {
+        Card card = Cards.Clean(Cards.WithHead("For each car:\n   - Go to the A truck, right of the car.\n   - Read the A truck window, right of the car as P1.", "Check that P1 is at most 5 psi. If not, stop."));
+        Card left = Misstep.LeaveOut(card, 1, 2);
+        Assert.Equal(["1. For each car:", "2. Check that P1 is at most 5 psi. If not, stop."], Printed(left));
+        CardProgram program = CardCompiler.Compile(left, TestBook.Book);
+        Assert.Equal(3, program.Ops.Count(o => o is CardOp.Go));
+        Assert.Equal("P1", Assert.Single(program.Names).Name);
+    }
+
+    [Fact]
+    public void LeaveOut_OnlyLineOfAList_LeavesTheStepOut() => Assert.Equal(
+        ["1. Wait 1 s."], Printed(Misstep.LeaveOut(Cards.Steps("For each car:\n   - Wait 5 s.", "Wait 1 s."), 1, 1)));
+
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(1, 3)]
+    [InlineData(2, 1)]
+    public void LeaveOut_NoSuchLine_Throws(int step, int line) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Misstep.LeaveOut(Cards.Steps("In any order:\n   - Wait 5 s.\n   - Wait 6 s.", "Wait 1 s."), step, line));
+
+    [Fact]
     public void LeaveOut_GoingThere_LeavesTheChoiceToThePlace()
     {
         Card card = Cards.Steps("Go to the fuel panel on the left side.", "Read the aft sight glass as P1.");

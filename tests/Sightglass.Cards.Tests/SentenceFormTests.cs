@@ -1,3 +1,4 @@
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Sentences;
 
 namespace Sightglass.Cards.Tests;
@@ -147,6 +148,8 @@ public sealed class SentenceFormTests
     [InlineData("C030", "Walk from the fuel panel to the cab.")]
     [InlineData("C068", "Look for fuel at the foot of the aft compartment at the cab.")]
     [InlineData("C023", "Look for smoke at the cab.")]
+    [InlineData("C074", "Check that the throttle is dark. If not, stop.")]
+    [InlineData("C074", "Check that the cab fuel gauge is lit. If not, stop.")]
     [InlineData("C071", "For each wagon from the first to the last:\n   - Wait 5 s.")]
     [InlineData("C072", "For each car from the first to car 4:\n   - Wait 5 s.")]
     [InlineData("C073", "For each car:\n   - Go on with the next compartment.")]
@@ -158,6 +161,23 @@ public sealed class SentenceFormTests
     [InlineData("C059", "Set going between at the cab.")]
     [InlineData("C059", "Connect the tail hose to the throttle.")]
     public void Read_WhatCannotBe_HasItsCode(string code, string step) => Assert.Contains(code, Cards.Codes(Cards.WithHead(step)));
+
+    [Theory]
+    [InlineData("the low fuel lamp is lit", "low fuel lamp lit")]
+    [InlineData("the low fuel lamp is dark", "not low fuel lamp lit")]
+    [InlineData("the low fuel lamp is lit and the throttle is not idle", "(low fuel lamp lit and not throttle = idle)")]
+    [InlineData("the marker switch is lit", "marker switch = lit")]
+    [InlineData("the marker switch is dark", "marker switch = dark")]
+    public void Compile_LitOrDark_LooksAtTheLampOrThePosition(string condition, string expected) =>
+        Assert.Equal($"0: [1] check {expected} else 2\n1: [1] done\n2: [1] stop: no", Cards.Ops($"Check that {condition}. If not, stop: no."));
+
+    [Fact]
+    public void Lint_LampOutOfReach_IsTold()
+    {
+        DiagnosticList found = [];
+        CardLint.Check(Cards.Steps("Go to the fuel panel on the right side.", "Check that the low fuel lamp is dark. If not, stop."), TestBook.Book, found);
+        Assert.Contains(found, d => d.Code == "L020");
+    }
 
     [Fact]
     public void Compile_OneOf_DoesTheFirstThatHolds() => Assert.Equal(

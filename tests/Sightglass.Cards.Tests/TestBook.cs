@@ -21,6 +21,7 @@ internal static class TestBook
     private static readonly KindSheet s_gauge = new() { Name = "gauge", Purpose = "", Role = KindRole.Indication };
     private static readonly KindSheet s_tank = new() { Name = "tank", Purpose = "", Role = KindRole.Store };
     private static readonly KindSheet s_control = new() { Name = "handle", Purpose = "", Role = KindRole.Control };
+    private static readonly KindSheet s_lamp = new() { Name = "lamp", Purpose = "", Role = KindRole.Indication, Lights = true };
     private static readonly Unit s_cm = UnitOf("1 cm");
     private static readonly Unit s_percent = UnitOf("1 %");
     private static readonly Unit s_psi = UnitOf("1 psi");
@@ -88,6 +89,8 @@ internal static class TestBook
             yield return window with { Reading = window.Reading! with { Words = window.Reading.Words.Clear().Add("released", (0, s_psi.ToSi(5))).Add("set", (s_psi.ToSi(10), s_psi.ToSi(80))) } };
         }
 
+        yield return new() { Name = "low fuel lamp", Span = Span.None, Kind = s_lamp, Places = [Cab] };
+        yield return Control("marker switch", ["dark", "lit"], Cab);
         yield return Gauge("cab fuel gauge", s_percent, 1, Cab);
         yield return Gauge("panel fuel gauge", s_percent, 1, PanelRight);
         yield return Gauge("fuel pressure gauge", s_psi, 100, EngineRoom);

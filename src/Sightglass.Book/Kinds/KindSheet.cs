@@ -37,6 +37,9 @@ public sealed record KindSheet
     /// <summary>The position it has when the book says nothing; the first where null.</summary>
     public string? UsualPosition { get; init; }
 
+    /// <summary>Whether an item of this kind is seen to be lit or dark.</summary>
+    public bool Lights { get; init; }
+
     /// <summary>True quantities it offers to formulas, as in <c>volume of forward compartment</c>.</summary>
     public ImmutableArray<KindQuantity> Quantities { get; init; } = [];
 

@@ -37,6 +37,7 @@ internal static class ConditionWalk
         Condition.OneInReach one => [(one.Cases[0].Item.Name, one.Cases.Select(c => PlacesOf(c.Item)).ToList())],
         Condition.Shows shows => [(shows.Item.Name, [PlacesOf(shows.Item)])],
         Condition.ShowsWord shows => [(shows.Item.Name, [PlacesOf(shows.Item)])],
+        Condition.Lit lit => [(lit.Item.Name, [PlacesOf(lit.Item)])],
         Condition.PositionIs position => [(position.Item.Name, [PlacesOf(position.Item)])],
         Condition.SignHolds { Sign.Places.IsEmpty: false } sign => [(sign.Sign.Name, [sign.Sign.Places])],
         _ => [],

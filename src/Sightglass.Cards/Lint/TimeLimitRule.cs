@@ -11,16 +11,16 @@ internal sealed class TimeLimitRule() : LintRule(15)
 
     public override void Check(LintContext card)
     {
+        foreach (Sentence sentence in card.StepSentences.Where(s => IsLimited(card, s) && s.Tail(Operation.IfNot) is null))
+        {
+            card.Found.Add(LintMessages.MissedLimit(sentence.Span));
+        }
+
         CardElement.Step? before = null;
         foreach (CardElement.Step step in card.Card.Steps)
         {
-            foreach (Sentence sentence in step.Sentences.Where(s => card.Language.HintsOf(s.Operation).HasFlag(FormHints.Limited)))
+            foreach (Sentence sentence in step.Sentences.Where(s => IsLimited(card, s)))
             {
-                if (sentence.Tail(Operation.IfNot) is null)
-                {
-                    card.Found.Add(LintMessages.MissedLimit(sentence.Span));
-                }
-
                 bool isLong = sentence.AmountAt("limit")?.Quantity.Si >= LongSeconds;
                 bool told = before?.Sentences.Any(s => s.Operation == Operation.Tell) ?? false;
                 if (isLong && !told && Misstep.NoticesOf(card.Card, step).IsEmpty)
@@ -32,4 +32,6 @@ internal sealed class TimeLimitRule() : LintRule(15)
             before = step;
         }
     }
+
+    private static bool IsLimited(LintContext card, Sentence sentence) => card.Language.HintsOf(sentence.Operation).HasFlag(FormHints.Limited);
 }

@@ -26,6 +26,26 @@ public static class Misstep
         return left.Steps.FirstOrDefault(s => s.Sentences.IsEmpty) is { } empty ? LeaveOut(left, empty.Number) : left;
     }
 
+    /// <summary>The card without one line of a step's list; without the step where it was the only line.</summary>
+    /// <param name="card">A card whose steps are numbered 1, 2, 3, …; others are renumbered first.</param>
+    /// <param name="step">The step's number after that.</param>
+    /// <param name="line">Of its list, from 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No such step or line.</exception>
+    public static Card LeaveOut(Card card, int step, int line)
+    {
+        Card numbered = StepNumbers.Renumber(card);
+        ArgumentOutOfRangeException.ThrowIfLessThan(step, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(step, numbered.Steps.Count());
+        CardElement.Step of = numbered.Steps.ElementAt(step - 1);
+        ImmutableArray<CardElement.ListItem> list = numbered.ListUnder(of);
+        ArgumentOutOfRangeException.ThrowIfLessThan(line, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(line, list.Length);
+        CardElement.ListItem gone = list[line - 1];
+        return list.Length == 1
+            ? LeaveOut(card, step)
+            : numbered with { Elements = numbered.Elements.Remove(gone), Forgotten = [.. numbered.Forgotten, .. NamesOf(of.Sentences, gone.Sentences)] };
+    }
+
     /// <summary>What gives names that other steps use; within rounds, so that their noun is still understood.</summary>
     private static IEnumerable<Sentence> NamesOf(IEnumerable<Sentence> sentences, ImmutableArray<Sentence> list) => sentences.SelectMany(sentence =>
     {

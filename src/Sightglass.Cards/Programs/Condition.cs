@@ -26,6 +26,9 @@ public abstract record Condition
     /// <summary>A control stands in a position, as seen from its place.</summary>
     public sealed record PositionIs(Item Item, string Position) : Condition;
 
+    /// <summary>A lamp is lit, as seen from its place; otherwise it is dark.</summary>
+    public sealed record Lit(Item Item) : Condition;
+
     /// <summary>Something is seen, heard or smelled.</summary>
     public sealed record SignHolds(Sign Sign) : Condition;
 

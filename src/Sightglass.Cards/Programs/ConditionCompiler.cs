@@ -50,6 +50,8 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
         Operation.IsMoreThan => Compare(sentence, Comparison.MoreThan),
         Operation.IsLessThan => Compare(sentence, Comparison.LessThan),
         Operation.IsKnown => Known(sentence),
+        Operation.IsLit => OfItems(sentence, item => Lit(item, sentence)),
+        Operation.IsDark => OfItems(sentence, item => item.Kind.Lights ? Not(Lit(item, sentence)) : Lit(item, sentence)),
         Operation.PositionIs => OfItems(sentence, item => Position(item, sentence.PhraseAt("position"))),
         Operation.PositionIsNot => OfItems(sentence, item => Not(Position(item, sentence.PhraseAt("position")))),
         Operation.Sign => Signs(sentence, negative: false),
@@ -119,6 +121,24 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
         }
 
         resolver.Diagnostics.Add(CardMessages.UnknownPosition(position.Span, item.Name, position.Text, string.Join(", ", item.Positions)));
+        return null;
+    }
+
+    /// <summary>A lamp, or a control with a position that is called so.</summary>
+    private Condition? Lit(Item item, Sentence sentence)
+    {
+        string word = resolver.Names.Language.Of(sentence.Operation)[0].Position!;
+        if (item.Kind.Lights)
+        {
+            return new Condition.Lit(item) { Span = sentence.Span };
+        }
+
+        if (resolver.Names.PositionOf(item, word) is not null || resolver.Names.ScaleWordOf(item, word) is not null)
+        {
+            return Position(item, new(word, sentence.Span));
+        }
+
+        resolver.Diagnostics.Add(CardMessages.NoLamp(sentence.Span, item.Name));
         return null;
     }
 

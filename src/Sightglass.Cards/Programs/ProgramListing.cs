@@ -66,6 +66,7 @@ public static class ProgramListing
     {
         Condition.Shows shows => Number($"{shows.Item.Name} {Sign(shows.Comparison)} {shows.Value:G9}"),
         Condition.ShowsWord shows => Number($"{shows.Item.Name} {shows.Word} ({shows.From:G9}..{shows.To:G9})"),
+        Condition.Lit lit => $"{lit.Item.Name} lit",
         Condition.PositionIs position => $"{position.Item.Name} = {position.Position}",
         Condition.SignHolds sign => $"sign '{sign.Sign.Name}'",
         Condition.Compare compare => Number($"({compare.Expression.Text}) {Sign(compare.Comparison)} {compare.Value:G9}"),

@@ -21,6 +21,8 @@ public static partial class EnglishForms
         new(Operation.IsMoreThan, FormPlace.Condition, "{calculation} is more than {value}"),
         new(Operation.IsLessThan, FormPlace.Condition, "{calculation} is less than {value}"),
         new(Operation.IsKnown, FormPlace.Condition, "{calculation} is known"),
+        new(Operation.IsLit, FormPlace.Condition, "{item} is lit", position: "lit"),
+        new(Operation.IsDark, FormPlace.Condition, "{item} is dark", position: "dark"),
         new(Operation.PositionIs, FormPlace.Condition, "{item} is {position}"),
         new(Operation.PositionIsNot, FormPlace.Condition, "{item} is not {position}"),
         new(Operation.NoSign, FormPlace.Condition, "no {sign}"),

@@ -89,6 +89,8 @@ public enum Operation
     IsMoreThan,
     IsLessThan,
     IsKnown,
+    IsLit,
+    IsDark,
     PositionIs,
     PositionIsNot,
     Sign,

@@ -31,7 +31,7 @@ public sealed class SentenceForm
     /// <summary>What was done when it did not hold or no answer came.</summary>
     public string Otherwise { get; }
 
-    /// <summary>For a verb that says the position itself: <c>Open</c> is <c>open</c>.</summary>
+    /// <summary>For a sentence that says the position itself: <c>Open</c> is <c>open</c>; of a condition, what an item that is no lamp may be as well.</summary>
     public string? Position { get; }
 
     public FormHints Hints { get; }

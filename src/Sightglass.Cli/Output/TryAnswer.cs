@@ -27,7 +27,7 @@ internal sealed record TryAnswer(string Build, IReadOnlyList<TryAnswer.TrialRow>
         [.. r.Trial.ByNumber.Select(n => new NumberRow(n.Number, n.Applicable, n.Done, n.Stopped, n.Failed, n.Undecided))],
         [.. r.Trial.Groups.Select(g => Group(r, g))],
         [.. r.Trial.Ranking.Select(x => new FactorRow(x.Range.Name, x.Share))],
-        [.. r.LeftOut.Select(l => new LeftOutRow(l.Step, l.Text, l.Applicable, l.Bad, l.Mechanism, l.Stops))]);
+        [.. r.LeftOut.Select(l => new LeftOutRow(l.Step, l.Line, l.Text, l.Applicable, l.Bad, l.Mechanism, l.Stops))]);
 
     private static GroupRow Group(TryResult r, FailureGroup group)
     {
@@ -78,6 +78,7 @@ internal sealed record TryAnswer(string Build, IReadOnlyList<TryAnswer.TrialRow>
     /// <param name="Share">Of whether a case fails, the share that it explains alone, less what chance would: 0…1.</param>
     internal sealed record FactorRow(string Name, double Share);
 
+    /// <param name="Line">Of the step's list, from 1; 0 for the whole step.</param>
     /// <param name="Stops">Cases that were done with the step and stop without it.</param>
-    internal sealed record LeftOutRow(int Step, string Text, int Applicable, int Failed, string Mechanism, int Stops);
+    internal sealed record LeftOutRow(int Step, int Line, string Text, int Applicable, int Failed, string Mechanism, int Stops);
 }

@@ -108,7 +108,7 @@ internal static class TryText
     {
         foreach (LeftOutResult row in result.LeftOut)
         {
-            output.WriteLine($"  Without step {row.Text} {Cost(row)}");
+            output.WriteLine(row.Line == 0 ? $"  Without step {row.Text} {Cost(row)}" : $"    Without its line {row.Text} {Cost(row)}");
         }
 
         if (result.LeftOut.Length > 0 && result.Trial.Passes && !LeftOutTrial.AnyMatters(result.LeftOut))

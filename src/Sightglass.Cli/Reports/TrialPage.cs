@@ -23,6 +23,7 @@ internal static class TrialPage
         .two{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:48px;margin-bottom:48px}
         @media(max-width:860px){.two{grid-template-columns:1fr}}
         .steps li{display:grid;grid-template-columns:132px 1fr;gap:20px;padding:9px 0;border-bottom:1px solid var(--hair)}
+        .steps .line>span:last-child{padding-left:24px}
         .cost{font:400 var(--t-label)/1.35 var(--sans);color:var(--ink2);text-align:right}
         .track{height:4px;background:var(--desk);margin:3px 0}.track i{display:block;height:4px;background:var(--ink);margin-left:auto}
         .needed .track i{background:var(--bad)}.needed .cost b{color:var(--bad)}
@@ -68,6 +69,7 @@ internal static class TrialPage
     private static void Steps(StringBuilder page, TryResult findings)
     {
         page.Append(findings.LeftOut.IsEmpty ? "<ol class=\"steps plain\">" : "<ol class=\"steps\">");
+        (int number, int line) = (0, 0);
         foreach (CardElement element in findings.Request.Card.Elements)
         {
             if (element is CardElement.Notice notice)
@@ -76,15 +78,27 @@ internal static class TrialPage
             }
             else if (element is CardElement.Step step)
             {
-                LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == step.Number);
-                double share = cost is { Applicable: > 0 } ? (cost.Bad + cost.Stops) / (double)cost.Applicable : 0;
-                bool critical = cost is { Matters: true } && share > 0.5;
-                page.Append(critical ? "<li class=\"needed\">" : "<li>");
-                page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share))}</span>").Append("<span>").Append(Html.Text(step.Span.Text.Trim())).Append("</span></li>");
+                (number, line) = (step.Number, 0);
+                Step(page, findings, number, line, step.Span.Text.Trim());
+            }
+            else if (element is CardElement.ListItem item)
+            {
+                Step(page, findings, number, ++line, item.Span.Text.Trim());
             }
         }
 
         page.Append("</ol>");
+    }
+
+    /// <summary>A step, or a line of its list (from 1).</summary>
+    private static void Step(StringBuilder page, TryResult findings, int number, int line, string text)
+    {
+        LeftOutResult? cost = findings.LeftOut.FirstOrDefault(r => r.Step == number && r.Line == line);
+        double share = cost is { Applicable: > 0 } ? (cost.Bad + cost.Stops) / (double)cost.Applicable : 0;
+        bool critical = cost is { Matters: true } && share > 0.5;
+        string style = $"{(line > 0 ? "line " : "")}{(critical ? "needed" : "")}".Trim();
+        page.Append(style.Length == 0 ? "<li>" : $"<li class=\"{style}\">");
+        page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share))}</span>").Append("<span>").Append(Html.Text(text)).Append("</span></li>");
     }
 
     private static string Cost(LeftOutResult cost, double share) => !cost.Matters

@@ -7,10 +7,10 @@ using Sightglass.World.Runs;
 
 namespace Sightglass.Trials.Missteps;
 
-/// <summary>The simplest misstep: each step of a card left out in turn, tried in the same cases.</summary>
+/// <summary>The simplest misstep: each step of a card, and each line of a list, left out in turn, tried in the same cases.</summary>
 public static class LeftOutTrial
 {
-    /// <summary>A row for each step, in the card's order, each in the same cases on the same machines. Steps without which the card can no longer be read are left away.</summary>
+    /// <summary>A row for each step, in the card's order, and behind it for each line of its list, each in the same cases on the same machines. Those without which the card can no longer be read are left away.</summary>
     /// <param name="setup">The trial of the whole card.</param>
     /// <param name="card">That card.</param>
     /// <param name="options">Which cases.</param>
@@ -23,9 +23,9 @@ public static class LeftOutTrial
         ImmutableArray<LeftOutResult>.Builder rows = ImmutableArray.CreateBuilder<LeftOutResult>();
         Card numbered = StepNumbers.Renumber(card);
         TrialResult? whole = Try(numbered);
-        foreach (CardElement.Step step in numbered.Steps)
+        foreach ((int step, int line, string text, Card left) in Missteps(numbered))
         {
-            TrialResult? result = whole is null || stop.IsCancellationRequested ? null : Try(Misstep.LeaveOut(numbered, step.Number));
+            TrialResult? result = whole is null || stop.IsCancellationRequested ? null : Try(left);
             if (stop.IsCancellationRequested)
             {
                 break;
@@ -34,13 +34,26 @@ public static class LeftOutTrial
             if (result is not null)
             {
                 int stops = whole!.Outcomes.Zip(result.Outcomes).Count(o => o is { First.Kind: OutcomeKind.Done, Second.Kind: OutcomeKind.Stopped });
-                rows.Add(new(step.Number, step.Span.Text.Trim(), result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? "", stops, whole.Failed));
+                rows.Add(new(step, line, text, result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? "", stops, whole.Failed));
             }
         }
 
         return rows.ToImmutable();
 
         TrialResult? Try(Card tried) => TrialPreparation.Instead(setup, tried, []) is { } other ? new(other, options, [.. CaseSweep.Run(other, options, stop)]) : null;
+    }
+
+    private static IEnumerable<(int Step, int Line, string Text, Card Left)> Missteps(Card card)
+    {
+        foreach (CardElement.Step step in card.Steps)
+        {
+            yield return (step.Number, 0, step.Span.Text.Trim(), Misstep.LeaveOut(card, step.Number));
+            ImmutableArray<CardElement.ListItem> list = card.ListUnder(step);
+            for (int line = 1; line <= list.Length && list.Length > 1; line++)
+            {
+                yield return (step.Number, line, list[line - 1].Span.Text.Trim(), Misstep.LeaveOut(card, step.Number, line));
+            }
+        }
     }
 
     /// <summary>True when at least one step is needed: a card that passes without any of its steps is to be shortened.</summary>

@@ -22,6 +22,7 @@ public static class ConditionCompiler
     {
         Condition.Shows s => Shows(plan, s.Item, s.Comparison, s.Value),
         Condition.ShowsWord w => new AllSignal([Shows(plan, w.Item, Comparison.AtLeast, w.From), Shows(plan, w.Item, Comparison.AtMost, w.To)]),
+        Condition.Lit l => plan.Items[l.Item.Name].Lit ?? throw new ArgumentException($"'{l.Item.Name}' is no lamp.", nameof(condition)),
         Condition.PositionIs p => new PositionSignal(PositionOf(plan, p.Item), p.Item.Positions.IndexOf(p.Position)),
         Condition.SignHolds s => SeenFrom(place, s.Sign) ? plan.Signs[s.Sign.Name] : new ConstantSignal(-1),
         Condition.Compare or Condition.Known => new WrittenSignal(condition, written),

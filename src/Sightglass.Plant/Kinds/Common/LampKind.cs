@@ -14,11 +14,12 @@ public sealed class LampKind : KindBuilder
     {
         Name = "lamp",
         Purpose = "Is lit while a condition holds.",
-        Details = "Positions are dark and lit, seen from its places; nobody operates it.",
+        Details = "It is seen to be lit or dark from its places; nobody operates it.",
         Role = KindRole.Indication,
         Symbol = "lamp",
+        Lights = true,
         Parameters = [new("lit when", ParameterType.Formula, Dimension.One, "The condition.", Required: true)],
-        Faults = [new("stuck", "It goes on as it is.", [])],
+        Faults = [new("burnt out", "It stays dark.", []), new("stays lit", "It stays lit.", [])],
     };
 
     public override void Indicate(PlanBuilder plan, Item item)
@@ -26,7 +27,9 @@ public sealed class LampKind : KindBuilder
         if (item.Parameters.TryGetValue("lit when", out ParameterValue? value)
             && plan.Read(value.Text, value.Span, FormulaKind.Condition, item.Vehicle) is { } formula)
         {
-            plan.Update(plan.PlanOf(item) with { Lit = new FormulaSignal(formula) });
+            MarginSignal whole = new(new SlotSignal(plan.Fault(item, "burnt out", ("", 1))[0]), 0.5, -1);
+            MarginSignal stays = new(new SlotSignal(plan.Fault(item, "stays lit", ("", 1))[0]), 0.5, 1);
+            plan.Update(plan.PlanOf(item) with { Lit = new AnySignal([new AllSignal([new FormulaSignal(formula), whole]), stays]) });
         }
     }
 }
