@@ -12,6 +12,7 @@ public sealed class SweepOrderTests
     [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", 256)]
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 64)]
     [InlineData("couple-the-air-of-a-train", "engine change", 32)]
+    [InlineData("brake-test-of-the-train", "before departure", 32)]
     public void Run_CasesInAnyWay_SameOutcomes(string card, string situation, int cases)
     {
         TrialSetup setup = SweepTests.Setup(card, situation);

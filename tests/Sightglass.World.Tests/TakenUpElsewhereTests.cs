@@ -26,7 +26,7 @@ public sealed class TakenUpElsewhereTests
         ("reset-the-cut-off", "cut-off tripped", 5),
         ("true-quantity", "gauges disagree", 4),
         ("charge-from-nothing", "air from nothing", 1),
-        ("couple-the-air-of-a-train", "engine change", 2),
+        ("brake-test-of-the-train", "before departure", 1),
     ];
 
     [Fact]

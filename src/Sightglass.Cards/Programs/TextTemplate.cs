@@ -9,15 +9,22 @@ public sealed record TextTemplate(ImmutableArray<TextPart> Parts)
 {
     public static readonly TextTemplate Empty = new([]);
 
-    /// <summary>The whole text where no number goes into it.</summary>
-    private readonly string? _fixed = Parts.All(p => p is TextPart.Words) ? string.Concat(Parts.OfType<TextPart.Words>().Select(w => w.Text)) : null;
+    /// <summary>The text with the calculations themselves where numbers go, as the card writes them: the same in every run.</summary>
+    public string Form { get; } = string.Concat(Parts.Select(p => p switch
+    {
+        TextPart.Words words => words.Text,
+        TextPart.Value value => $"{{{value.Expression.Text}}}",
+        _ => "",
+    }));
+
+    private readonly bool _isFixed = Parts.All(p => p is TextPart.Words);
 
     /// <summary>The text as said, with the numbers written down so far (SI, by index of <see cref="CardProgram.Names"/>).</summary>
     public string Say(ReadOnlySpan<double> written)
     {
-        if (_fixed is not null)
+        if (_isFixed)
         {
-            return _fixed;
+            return Form;
         }
 
         StringBuilder text = new();

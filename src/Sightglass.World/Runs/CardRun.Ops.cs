@@ -74,7 +74,7 @@ public sealed partial class CardRun
                 _at.Next = jump.Target;
                 return false;
             case CardOp.Stop stop:
-                End(OutcomeKind.Stopped, stop.Text.Say(_written));
+                End(OutcomeKind.Stopped, stop.Text.Form, stop.Text);
                 return true;
             case CardOp.Done:
                 Judge();

@@ -58,7 +58,7 @@ public sealed partial class CardRun
 
     public OutcomeKind Ended { get; private set; }
 
-    /// <summary>What it failed of or stopped with; empty when done.</summary>
+    /// <summary>What it failed of or stopped with, numbers as the card's calculations; empty when done.</summary>
     public string Mechanism { get; private set; } = "";
 
     /// <summary>Step under way, or the last.</summary>
@@ -306,7 +306,10 @@ public sealed partial class CardRun
         _story = null;
     }
 
-    private void End(OutcomeKind kind, string mechanism)
+    /// <param name="kind">How it ends.</param>
+    /// <param name="mechanism">Of what, in the same words in every run.</param>
+    /// <param name="said">What is said of it, with this run's numbers; null for nothing else.</param>
+    private void End(OutcomeKind kind, string mechanism, TextTemplate? said = null)
     {
         Ended = kind;
         Mechanism = mechanism;
@@ -335,7 +338,7 @@ public sealed partial class CardRun
             _world.Limit = _world.Now;
         }
 
-        _world.Say(JournalKind.End, Step, Words(kind, _world.Words), ("why", mechanism));
+        _world.Say(JournalKind.End, Step, Words(kind, _world.Words), ("why", _world.Journal is null ? mechanism : said?.Say(_written) ?? mechanism));
     }
 
     private static string Words(OutcomeKind kind, JournalWords words) => kind switch

@@ -53,6 +53,15 @@ public sealed class ReadNumberTests
         Assert.Equal((OutcomeKind.Stopped, "no number"), (world.Run!.Ended, world.Run.Mechanism));
     }
 
+    /// <summary>The story says the number; what the run ended of is the same text in every run, so that cases of one mechanism are one group.</summary>
+    [Fact]
+    public void Run_StopThatSaysANumber_EndsOfTheFormAndTellsTheNumber()
+    {
+        World world = Work("Done when: engine runs.", "Go to the panel.", Read1, "Stop: the glass shows {P1}, twice that is {2 * P1}.");
+        Assert.Equal((OutcomeKind.Stopped, "the glass shows {P1}, twice that is {2 * P1}"), (world.Run!.Ended, world.Run.Mechanism));
+        Assert.Contains("the glass shows 60\u202Fcm, twice that is 120\u202Fcm", world.Journal![^1].Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Restore_WithNumbersReadAndNot_EndsTheSame()
     {
