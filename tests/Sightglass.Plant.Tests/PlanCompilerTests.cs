@@ -41,6 +41,7 @@ public sealed class PlanCompilerTests
     [InlineData("P021", "  relay: { kind: relay valve, from: vessel, to: other, follows: other, diameter: 8 mm, cut out by: other }")]
     [InlineData("P022", "  regulator: { kind: regulating valve, from: vessel, to: other, diameter: 2 mm }")]
     [InlineData("P023", "  cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm, moves at: 9 psi, out at: 8 psi }")]
+    [InlineData("P031", "  cylinder: { kind: brake cylinder, diameter: 200 mm, travel: 100 mm, radius ratio: 0.5 }")]
     [InlineData("P015", "  relay: { kind: relay, picks up when: pressure of vessel + pressure of line > 9 psi, drops when: pressure of vessel < 8 psi }\n  line: { kind: fuel line, volume: 1 L }")]
     [InlineData("P026", "  joint: { kind: hose coupling, from: vessel, to: other }")]
     [InlineData("P024", "  pull: { kind: spring brake release, releases: [vessel], arms at: 60 psi }")]

@@ -35,12 +35,14 @@ internal static class Condensate
         Parameter.Of(Humidity, Dimension.One, "Of the air that is drawn, relative.", "60 %", "1 %", "100 %"),
     ];
 
-    public static readonly KindQuantity Quantity = new("water", Dimension.Volume, "Liquid at its bottom; only where it collects any.");
+    public static readonly KindQuantity Quantity = new("water", Dimension.Volume, "Liquid at its bottom; none where it collects none.");
 
     public static void Connect(PlanBuilder plan, Item item)
     {
+        string name = $"water of {item.Name}";
         if (!item.Parameters.TryGetValue(Compressor, out ParameterValue? named) || plan.FindStore(item.Name) is not { } inside)
         {
+            plan.Name(name, Dimension.Volume, new ConstantSignal(0));
             return;
         }
 
@@ -54,7 +56,6 @@ internal static class Condensate
         SlotFunction[] openings = [.. cocks.Select(c => DrainCockKind.Opening(plan, c))];
         double humidity = item.Get(Humidity);
         Slot ambient = plan.SlotNamed(WorldInput.AmbientTemperature);
-        string name = $"water of {item.Name}";
         NetworkBuilder b = plan.Network(inside.Network);
         Amount water = b.AddStore<FollowerStore>(name, [], [0], [1]).First;
         plan.NameAmounts(inside.Network, name);
