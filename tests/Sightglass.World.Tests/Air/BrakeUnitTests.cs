@@ -32,7 +32,7 @@ public sealed class BrakeUnitTests
     {
         const double PoundForce = 4.4482216152605;
         using Rig rig = new(Rig.Compile(Book), "released");
-        Assert.Equal(0, rig.At(1, "brake force of shoes"));
+        Assert.Equal(0, rig.At(1, "retarding force of shoes"));
         Assert.Equal(0, rig.At(1, "piston travel of shoes"), 1e-6);
         rig.Do(1, "cock", "open");
         rig.Do(1, "other cock", "open");
@@ -41,8 +41,8 @@ public sealed class BrakeUnitTests
         Assert.True(shoes > 80);
         Assert.Equal(201.062 * shoes * PoundForce, rig.At(120, "force of shoes"), 1.0);
         Assert.Equal(201.062 * shoes * 3.5 * PoundForce, rig.At(120, "shoe force of shoes"), 4.0);
-        Assert.Equal(201.062 * shoes * 3.5 * 0.25 * PoundForce, rig.At(120, "brake force of shoes"), 1.0);
-        Assert.Equal(78.5398 * pads * 5 * 0.35 * 0.55 * PoundForce, rig.At(120, "brake force of pads"), 1.0);
+        Assert.Equal(201.062 * shoes * 3.5 * 0.25 * PoundForce, rig.At(120, "retarding force of shoes"), 1.0);
+        Assert.Equal(78.5398 * pads * 5 * 0.35 * 0.55 * PoundForce, rig.At(120, "retarding force of pads"), 1.0);
     }
 
     /// <summary>Air that is filled in is found again: what the reservoir lost fills clearance and swept volume of all pistons (Boyle), and they are out by their travel.</summary>

@@ -133,7 +133,7 @@ public sealed class CrossedHosesTests
         rig.World.Begin(Rig.RunOf(plan, "Brake test before departure, brakes set"));
         rig.World.RunTo(SimTime.Never);
         Assert.Equal(Runs.OutcomeKind.Stopped, rig.World.Run!.Ended);
-        Assert.Contains("the A truck of car 1 does not set", rig.World.Run.Mechanism, StringComparison.Ordinal);
+        Assert.Contains("the B truck of car 3 does not set", rig.World.Run.Mechanism, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -22,7 +22,7 @@ public sealed class BrakeCylinderKind : KindBuilder
         Purpose = "Presses shoes or pads while there is air in it: the piston goes out against its spring, then the pressure rises.",
         Details = """
             Air at 20 °C; the volume is the clearance until the piston moves and the whole when it is out. Force = area·(pressure − pressure at which it is out), never below
-            zero; shoe force = force·leverage; brake force = shoe force·friction·radius ratio, at the rail while no wheel slides (Coulomb's law and the lever). A reduction r of a brake pipe that started at p₀ leaves p = k·r − p_a in a cylinder of 1/k of its auxiliary reservoir's volume (A2-08). Source: ideal gas law.
+            zero; shoe force = force·leverage; retarding force = shoe force·friction·radius ratio, at the rail while no wheel slides (Coulomb's law and the lever). A reduction r of a brake pipe that started at p₀ leaves p = k·r − p_a in a cylinder of 1/k of its auxiliary reservoir's volume (A2-08). Source: ideal gas law.
             """,
         Medium = "brake",
         Role = KindRole.Store,
@@ -46,7 +46,7 @@ public sealed class BrakeCylinderKind : KindBuilder
             .. AirSheet.Quantities,
             new("force", Dimension.Force, "With which its pistons press together."),
             new("shoe force", Dimension.Force, "With which its shoes or pads press together."),
-            new("brake force", Dimension.Force, "With which they hold its wheels back, at the rail."),
+            new("retarding force", Dimension.Force, "With which they hold its wheels back, at the rail."),
             new("piston travel", Dimension.Metre, "How far its piston is out."),
             new("applied", Dimension.One, "Its piston is out and presses.", IsCondition: true),
         ],
@@ -85,7 +85,7 @@ public sealed class BrakeCylinderKind : KindBuilder
         double shoes = area * item.Get("leverage");
         plan.Name($"force of {item.Name}", Dimension.Force, Pressing(area));
         plan.Name($"shoe force of {item.Name}", Dimension.Force, Pressing(shoes));
-        plan.Name($"brake force of {item.Name}", Dimension.Force, Pressing(shoes * item.Get("friction") * item.Get(RadiusRatio)));
+        plan.Name($"retarding force of {item.Name}", Dimension.Force, Pressing(shoes * item.Get("friction") * item.Get(RadiusRatio)));
         plan.Name($"piston travel of {item.Name}", Dimension.Metre, new TravelSignal(network, store.First, Physical.AirGasConstant * FreeAir.Temperature, clearance, area));
         plan.Name($"applied of {item.Name}", Dimension.One, pressing, isCondition: true);
     }
