@@ -269,6 +269,12 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private void OnChanged()
     {
+        if (_script is null)
+        {
+            // Nothing can be sent yet, and nothing may count as sent; asked for again as soon as the script is there.
+            return;
+        }
+
         lock (_gate)
         {
             _wanted = true;
@@ -299,9 +305,9 @@ public sealed partial class MachinePage : IAsyncDisposable
                 MachineView next = ViewOf(seen);
                 string[] changes = MachineView.Changes(_view, next);
                 _view = next;
-                if (changes.Length > 0 && _script is not null)
+                if (changes.Length > 0)
                 {
-                    await _script.InvokeVoidAsync("apply", (object)changes);
+                    await _script!.InvokeVoidAsync("apply", (object)changes);
                 }
 
                 Shown shown = new(seen.Journal.Length == 0 ? 0 : seen.Journal[^1].Time.Ticks + seen.Journal.Length, seen.Pace, seen.Trouble, seen.Faults.Length, Around);
