@@ -32,8 +32,9 @@ public sealed partial class World
     private readonly List<Person> _people = [];
     private readonly List<Person> _known = [];
     private readonly List<WorldAction> _actions = [];
-    private readonly List<(Situations.FaultSlots Slots, int First)> _faults = [];
-    private readonly List<double> _faultValues = [];
+    // Room for what a situation may draw: a lane that first has a fault in its hundredth case takes no memory for it then.
+    private readonly List<(Situations.FaultSlots Slots, int First)> _faults = new(16);
+    private readonly List<double> _faultValues = new(32);
     private Phase _phase;
     private SimTime _horizon;
     private SimTime _fireAt = SimTime.Never;

@@ -28,6 +28,7 @@ public sealed class Site : IAsyncLifetime
         DiagnosticList found = new();
         _app = WebHost.Build(Folder("curlew"), 0, Records, found, ruleFolders: [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")]) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
+        Assertions.SetDefaultExpectTimeout(30_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
         Address = WebHost.Address(_app);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = s_flags });

@@ -16,6 +16,7 @@ public sealed class SweepAllocationTests
     [InlineData("true-quantity", "gauges disagree", 192)]
     [InlineData("charge-from-nothing", "air from nothing", 768)]
     [InlineData("couple-the-air-of-a-train", "engine change", 192)]
+    [InlineData("brake-test-of-the-train", "before departure", 384)]
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 384)]
     public void Run_AfterWarmUp_NoBytesACase(string card, string situation, int cases)
     {

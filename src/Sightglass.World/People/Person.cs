@@ -33,7 +33,7 @@ public sealed class Person
     internal int Heeded { get; set; } = -1;
 
     /// <summary>Controls the person was given permission for, by item name.</summary>
-    public HashSet<string> Permissions { get; } = new(StringComparer.Ordinal);
+    public HashSet<string> Permissions { get; } = new(8, StringComparer.Ordinal);
 
     /// <summary>Becomes somebody else, in another case: nothing is allocated for it.</summary>
     [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(Role))]
