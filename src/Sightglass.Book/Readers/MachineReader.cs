@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
@@ -32,9 +33,23 @@ internal static class MachineReader
         map.Required("faces", "front");
         Side faces = map.Choice("faces", "front", "rear") == "rear" ? Side.Rear : Side.Front;
         CouplingEnd end = new(entry.Name, entry.Key.Span, faces, map.Names("items", NameUse.Item)) { Joins = Joins(map.Take("joins"), context) };
-        end = end with { Mistaken = [.. Mistaken(map.Take("mistaken"), end, context)] };
+        end = end with { Mistaken = [.. Mistaken(map.Take("mistaken"), end, context)], Gangway = Gangway(map.Take("gangway"), context) };
         map.Finish();
         return end;
+    }
+
+    private static (string Place, double Seconds)? Gangway(YamlNode? node, ReadContext context)
+    {
+        if (node is null || MapReader.Of(node, node.Span, "the gangway", context) is not { } map)
+        {
+            return null;
+        }
+
+        bool whole = map.Required("from", "PLACE") & map.Required("takes", "3 s");
+        string? place = map.Name("from", NameUse.Place);
+        double seconds = map.Positive("takes", Dimension.Second, 1);
+        map.Finish();
+        return whole && place is not null ? (place, seconds) : null;
     }
 
     private static IEnumerable<(string Line, string Other, Span Span)> Mistaken(YamlNode? node, CouplingEnd end, ReadContext context)

@@ -22,13 +22,18 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("silhouettes", Silhouettes()),
     ];
 
-    private static JsonObject Ends() => Named(
+    private JsonObject Ends() => Named(
         Map("What can be coupled there.",
         [
             Key("faces", Choice(["front", "rear"])),
             Key("items", Ref("names")),
             Key("joins", Named(Text("An item, such as a hose."), "Lines that go on into the next vehicle: the same line of both is joined.")),
             Key("mistaken", Named(Ref("names"), "Lines whose hose can be joined to that of another by mistake, with these.")),
+            Key("gangway", Map("How people go through this end: joined to that of the vehicle coupled there, where it has one.",
+            [
+                Key("from", Text("A place within the vehicle.")),
+                Key("takes", quantities.Value(Dimension.Second, "From there to the end at an ordinary pace.")),
+            ], "from", "takes")),
         ], "faces"),
         "Ends of the vehicle.");
 

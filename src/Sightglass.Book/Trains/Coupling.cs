@@ -37,6 +37,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
         for (int i = 0; i + 1 < _stands.Length; i++)
         {
             Couple(_stands[i], _stands[i + 1]);
+            legs.AddRange(Through(_stands[i], _stands[i + 1]));
         }
 
         return book with
@@ -76,6 +77,12 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             .SelectMany(s => (s.Listed.IsMachine ? role.Reaches : s.Class.Places.Keys).Select(s.Vehicle.NameOf));
         return role with { Reaches = [.. role.Reaches, .. more] };
     }
+
+    /// <summary>The way for people from one vehicle into the next, where both facing ends have one.</summary>
+    private static IEnumerable<Leg> Through(Stand ahead, Stand behind) =>
+        ahead.EndFacing(Side.Rear)?.Gangway is { } from && behind.EndFacing(Side.Front) is { Gangway: { } to, Span: var span }
+            ? [new(ahead.Vehicle.NameOf(from.Place), behind.Vehicle.NameOf(to.Place), span, from.Seconds + to.Seconds, "gangway")]
+            : [];
 
     private void Couple(Stand ahead, Stand behind)
     {
