@@ -45,6 +45,15 @@ public sealed class WayTable
     /// <summary>The place after <paramref name="from"/> on the shortest way, or −1.</summary>
     public int Next(int from, int to) => From(to).Before[from];
 
+    /// <summary>The places that are joined to one, with the seconds to each at the ordinary pace.</summary>
+    public IReadOnlyList<(int To, double Seconds)> JoinedTo(int place) => _map.Value.Joined[place];
+
+    /// <summary>Whether a way can only begin or end there: between two vehicles.</summary>
+    public bool OnlyEndsAt(int place) => _map.Value.Dead[place];
+
+    /// <summary>Whether a place is dangerous in itself, so that nobody passes there who can go round.</summary>
+    public bool IsDangerous(int place) => _dangerous[place];
+
     /// <summary>What each place is joined to, and at which places a way can only begin or end.</summary>
     private (List<(int To, double Seconds)>[] Joined, bool[] Dead) Map(ClassBook book)
     {
