@@ -58,6 +58,9 @@ public sealed record ClassBook
     /// <summary>What quantities of published rules are on this machine.</summary>
     public ImmutableSortedDictionary<string, Measure> Measures { get; init; } = ImmutableSortedDictionary<string, Measure>.Empty;
 
+    /// <summary>Walks for a purpose.</summary>
+    public ImmutableSortedDictionary<string, PlannedWalk> Walks { get; init; } = ImmutableSortedDictionary<string, PlannedWalk>.Empty;
+
     public ImmutableSortedDictionary<string, Role> Roles { get; init; } = ImmutableSortedDictionary<string, Role>.Empty;
 
     public ImmutableSortedDictionary<string, RoadNumber> RoadNumbers { get; init; } = ImmutableSortedDictionary<string, RoadNumber>.Empty;

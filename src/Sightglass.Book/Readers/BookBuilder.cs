@@ -29,6 +29,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Protections = _parts.Each("protections", PeopleReader.ReadProtection),
             Systems = _parts.Each("systems", MachineReader.ReadSystem),
             Measures = _parts.Each("measures", TruthReader.ReadMeasure),
+            Walks = _parts.Each("walks", WalkReader.Read),
             RoadNumbers = numbers,
             CardTexts = [.. cards],
         };

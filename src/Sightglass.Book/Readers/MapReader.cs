@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
@@ -95,6 +96,23 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
 
         context.Add(BookMessages.OutOfRange(s.Span, $"`{key}`", s.Value, "more than zero"));
         return absent;
+    }
+
+    /// <summary>A whole number, 1 or more; null where the key is absent or holds something else.</summary>
+    public int? Whole(string key)
+    {
+        if (Scalar(key) is not { } s)
+        {
+            return null;
+        }
+
+        if (int.TryParse(s.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int whole) && whole > 0)
+        {
+            return whole;
+        }
+
+        context.Add(BookMessages.OutOfRange(s.Span, $"`{key}`", s.Value, "a whole number, 1 or more"));
+        return null;
     }
 
     /// <summary>A range of which no part lies below zero, SI.</summary>

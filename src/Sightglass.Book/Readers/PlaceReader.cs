@@ -17,8 +17,9 @@ internal static class PlaceReader
 
         Point3 position = PointReader.Read(map);
         string text = map.Text("text");
+        int? room = map.Whole("room");
         map.Finish();
-        return new(entry.Name, entry.Key.Span, position, position.Z == 0, text);
+        return new(entry.Name, entry.Key.Span, position, position.Z == 0, text) { Room = room };
     }
 
     public static Leg? ReadLeg(YamlNode node, ReadContext context)

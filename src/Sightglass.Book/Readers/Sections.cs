@@ -19,6 +19,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["hazards"] = "hazard",
         ["protections"] = "protection",
         ["measures"] = "measure",
+        ["walks"] = "walk",
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
@@ -66,26 +65,10 @@ internal static class TrainReader
         }
 
         YamlScalar? type = map.Required("vehicle", "CAR") ? map.Scalar("vehicle") : null;
-        int count = Count(map, context);
+        int count = map.Whole("count") ?? 1;
         bool turned = map.YesNo("turned", absent: false);
         map.Finish();
         return type is null ? [] : Enumerable.Repeat(Vehicle(type, turned, context), count);
-    }
-
-    private static int Count(MapReader map, ReadContext context)
-    {
-        if (map.Scalar("count") is not { } s)
-        {
-            return 1;
-        }
-
-        if (int.TryParse(s.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count > 0)
-        {
-            return count;
-        }
-
-        context.Add(BookMessages.OutOfRange(s.Span, "`count`", s.Value, "a whole number, 1 or more"));
-        return 1;
     }
 
     private static TrainVehicle Vehicle(YamlScalar type, bool turned, ReadContext context)

@@ -9,7 +9,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
 {
     public IEnumerable<KeyValuePair<string, JsonObject>> Keys() =>
     [
-        Key("places", Named(Map("Somewhere a person can stand; z 0 is on the ground.", [.. new CommonDefinitions(quantities).Axes(), Key("text", Text())], "x", "y"), "Places by name.")),
+        Key("places", Named(Place(), "Places by name.")),
         Key("legs", List(Leg(), "Ways that the outline does not give.")),
         Key("roles", Named(Role(), "Roles that people have.")),
         Key("systems", Named(System(), "Running systems.")),
@@ -18,9 +18,31 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("hazards", Named(Hazard(), "Dangers of places and items.")),
         Key("protections", Named(Protection(), "Protections by name.")),
         Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
+        Key("walks", Walks()),
         Key("ends", Ends()),
         Key("silhouettes", Silhouettes()),
     ];
+
+    private JsonObject Place() => Map(
+        "Somewhere a person can stand; z 0 is on the ground.",
+        [.. new CommonDefinitions(quantities).Axes(), Key("text", Text()), Key("room", new JsonObject { ["type"] = "integer", ["minimum"] = 1, ["description"] = "How many people find room there." })],
+        "x",
+        "y");
+
+    private static JsonObject Walks() => Named(
+        Map("What is to be shown, and within which bounds; the shortest way is found from it.",
+        [
+            Key("text", Text()),
+            Key("from", Text("A place; where the walk round the machine begins where absent.")),
+            Key("to", Text("A place; any last stop where absent.")),
+            Key("systems", Ref("names", "All items of these systems are shown.")),
+            Key("items", Ref("names", "Items that are shown.")),
+            Key("cards", Ref("names", "All that these cards name is shown.")),
+            Key("in order", Ref("names", "Items that are shown one after the other.")),
+            Key("closed", Ref("names", "Places at which nobody of the group may be.")),
+            Key("role", Text("Whose places the group keeps to.")),
+        ]),
+        "Walks for a purpose.");
 
     private JsonObject Ends() => Named(
         Map("What can be coupled there.",

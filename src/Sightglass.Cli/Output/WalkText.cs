@@ -44,7 +44,7 @@ internal static class WalkText
     }
 
     /// <summary>Prints a text in lines, the following ones indented like the first; nothing where the text is empty.</summary>
-    private static void Wrap(TextWriter output, string first, string text)
+    public static void Wrap(TextWriter output, string first, string text)
     {
         if (text.Length == 0)
         {

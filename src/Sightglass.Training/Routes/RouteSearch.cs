@@ -7,7 +7,7 @@ public static class RouteSearch
     /// Exact for few groups of things (<see cref="ExactRoute.MostGroups"/>); for more a short walk and a bound below which none lies. Null where something cannot be reached or the order
     /// goes in a circle.
     /// </summary>
-    public static RouteAnswer? Find(RouteProblem problem)
+    public static FoundRoute? Find(RouteProblem problem)
     {
         ArgumentNullException.ThrowIfNull(problem);
         problem = problem with { Wanted = [.. problem.Wanted.Select(w => w.RemoveAll(problem.Map.IsClosed))] };
@@ -19,9 +19,9 @@ public static class RouteSearch
         RouteGroups groups = RouteGroups.Of(problem);
         if (groups.Places.Length <= ExactRoute.MostGroups)
         {
-            return ExactRoute.Find(problem, groups) is { } found ? RouteAnswer.Of(problem, found.Places, found.Stops, found.Seconds) : null;
+            return ExactRoute.Find(problem, groups) is { } found ? FoundRoute.Of(problem, found.Places, found.Stops, found.Seconds) : null;
         }
 
-        return TourSearch.Find(problem, groups) is { } tour ? RouteAnswer.Of(problem, tour.Places, tour.Stops, tour.Least) : null;
+        return TourSearch.Find(problem, groups) is { } tour ? FoundRoute.Of(problem, tour.Places, tour.Stops, tour.Least) : null;
     }
 }

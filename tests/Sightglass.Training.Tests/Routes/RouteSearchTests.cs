@@ -20,7 +20,7 @@ public sealed class RouteSearchTests(ITestOutputHelper output)
             ClassBook book = RandomMachine.Book(chance, chance.Next(3, 13));
             RouteProblem problem = RandomMachine.Problem(chance, book, chance.Next(1, 7));
             (int Dangers, double Seconds)? best = problem.Map.IsClosed(problem.Start) ? null : AllWalks.Best(problem);
-            RouteAnswer? found = RouteSearch.Find(problem);
+            FoundRoute? found = RouteSearch.Find(problem);
             Assert.Equal(best is null, found is null);
             if (found is not null)
             {
@@ -52,7 +52,7 @@ public sealed class RouteSearchTests(ITestOutputHelper output)
             }
 
             (List<int> places, List<bool> stops, double least) = TourSearch.Find(problem, RouteGroups.Of(problem))!.Value;
-            RouteAnswer tour = RouteAnswer.Of(problem, places, stops, least);
+            FoundRoute tour = FoundRoute.Of(problem, places, stops, least);
             AssertSound(problem, tour);
             (int, double) got = (tour.Steps.Skip(1).Count(s => problem.Map.IsDangerous(s.Place)), Math.Round(tour.Seconds, 9));
             Assert.True(got.CompareTo((best.Dangers, Math.Round(best.Seconds, 9))) >= 0, $"case {seed}: {got} is better than the best, {best}");
@@ -74,7 +74,7 @@ public sealed class RouteSearchTests(ITestOutputHelper output)
         RouteMap map = new(new WayTable(book), []);
         ImmutableArray<ImmutableArray<int>> wanted = [.. book.Items.Values.Where(i => !i.Places.IsEmpty).Select(i => i.Places.Select(map.IndexOf).ToImmutableArray())];
         RouteProblem problem = new(map, map.IndexOf("cab steps, right"), map.IndexOf("cab steps, right"), wanted, []);
-        RouteAnswer walk = RouteSearch.Find(problem)!;
+        FoundRoute walk = RouteSearch.Find(problem)!;
         AssertSound(problem, walk);
         output.WriteLine($"{walk.Metres:0} m, {walk.Seconds:0} s, at least {walk.Least:0} s: {string.Join(" > ", walk.Steps.Select(s => map.Places[s.Place].Name + (s.Shown.IsEmpty ? "" : $" ({s.Shown.Length})")))}");
         Assert.True(walk.Least > 0.9 * walk.Seconds, $"{walk.Seconds} s, bound {walk.Least} s");
@@ -93,7 +93,7 @@ public sealed class RouteSearchTests(ITestOutputHelper output)
     }
 
     /// <summary>Everything is shown once, at one of its places, in its order; each step is joined to the next; nobody passes where a way can only end.</summary>
-    private static void AssertSound(RouteProblem problem, RouteAnswer walk)
+    private static void AssertSound(RouteProblem problem, FoundRoute walk)
     {
         Assert.Equal(problem.Start, walk.Steps[0].Place);
         Assert.True(problem.End is null || problem.End == walk.Steps[^1].Place);

@@ -5,7 +5,7 @@ namespace Sightglass.Training.Routes;
 /// <summary>A walk that shows everything wanted.</summary>
 /// <param name="Steps">From the start, place after place.</param>
 /// <param name="Least">No walk that passes as few dangerous places takes fewer seconds than this; equal to <see cref="Seconds"/> where the walk is known to be shortest, 0 where nothing is known.</param>
-public sealed record RouteAnswer(ImmutableArray<RouteStep> Steps, double Least)
+public sealed record FoundRoute(ImmutableArray<RouteStep> Steps, double Least)
 {
     /// <summary>Walking alone, at the ordinary pace.</summary>
     public double Seconds => Steps.Sum(s => s.Seconds);
@@ -20,7 +20,7 @@ public sealed record RouteAnswer(ImmutableArray<RouteStep> Steps, double Least)
     /// <param name="places">From the start, each joined to the next.</param>
     /// <param name="stops">For each place whether one must stop there; elsewhere nothing is shown.</param>
     /// <param name="least">See <see cref="Least"/>.</param>
-    internal static RouteAnswer Of(RouteProblem problem, IReadOnlyList<int> places, IReadOnlyList<bool> stops, double least)
+    internal static FoundRoute Of(RouteProblem problem, IReadOnlyList<int> places, IReadOnlyList<bool> stops, double least)
     {
         bool[] shown = new bool[problem.Wanted.Length];
         ImmutableArray<RouteStep>.Builder steps = ImmutableArray.CreateBuilder<RouteStep>(places.Count);

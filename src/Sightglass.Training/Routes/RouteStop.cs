@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Training.Routes;
+
+/// <summary>A place at which the group stops.</summary>
+/// <param name="Place">Where.</param>
+/// <param name="Seconds">Of walking since the stop before, at the group's pace.</param>
+/// <param name="Metres">Since the stop before.</param>
+/// <param name="Passed">Places that are passed on the way to it.</param>
+/// <param name="Items">What is shown there, from the nearest onward as the book lists it.</param>
+/// <param name="Hazards">Dangers of being there.</param>
+/// <param name="OnTouch">Dangers of touching something that is shown there.</param>
+public sealed record RouteStop(
+    Place Place, double Seconds, double Metres, ImmutableArray<string> Passed, ImmutableArray<Item> Items, ImmutableArray<Hazard> Hazards, ImmutableArray<Hazard> OnTouch)
+{
+    /// <summary>In how many turns a group comes by; 1 where the book says of no room.</summary>
+    public int TurnsOf(int? people) => people is { } n && Place.Room is { } room ? Math.Max(1, (n + room - 1) / room) : 1;
+}
