@@ -199,6 +199,25 @@ public sealed class CurlewAirTests
         Assert.Equal(110, rig.At(600, "pressure of brake pipe") / Psi, 2.0);
     }
 
+    /// <summary>
+    /// Release mixed in a train: at half of the way up the coaches in graduated release hold what the pipe still asks, 2.5·(15 − 3) psi, and the one set to direct has let go to the end (common practice,
+    /// no source). Set alike they all hold.
+    /// </summary>
+    [Theory]
+    [InlineData("last coach set for another train", 0)]
+    [InlineData("local train, charged", 30)]
+    public void Release_LastCoachSetToDirect_LetsGoWhileTheOthersHold(string situation, double last)
+    {
+        DiagnosticList found = new();
+        using Rig rig = new(PlanCompiler.Compile(Books.Curlew.Book.Coupled("local train"), found)!, situation);
+        rig.Do(10, "automatic brake handle", "full service");
+        Assert.Equal(57.5, rig.At(100, "pressure of A truck cylinders of car 3") / Psi, 3.0);
+        rig.Do(100, "automatic brake handle", "half service");
+        Assert.Equal(30, rig.At(200, "pressure of A truck cylinders of car 1") / Psi, 3.0);
+        Assert.Equal(last, rig.At(200, "pressure of A truck cylinders of car 3") / Psi, 3.0);
+        Assert.Equal(last > 0, rig.At(200, "brakes of every car are set") >= 0);
+    }
+
     private static Rig Running()
     {
         Rig rig = new(Books.Curlew, "standing with air");

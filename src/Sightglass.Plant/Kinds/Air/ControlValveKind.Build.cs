@@ -32,6 +32,7 @@ public sealed partial class ControlValveKind
         double ratio = x.Item.Get("ratio");
         double width = Steer.WidthOf(x.Item);
         double insensitivity = x.Item.Get("insensitivity");
+        Choice? choice = ChoiceOf(x, reference);
         double set = Physical.Atmosphere - (ratio * insensitivity);
         double greatest = Physical.Atmosphere + x.Item.Get("greatest");
         double[] Sheet(double[] opening, double size, double begins) => GasServo.ParametersOf(opening, size, begins, ratio, -ratio, Physical.Atmosphere, greatest);
@@ -40,14 +41,48 @@ public sealed partial class ControlValveKind
         PathHandle apply = GasPaths.Between<GasServo>(x.Plan, x.Item.Name, x.Auxiliary, x.Cylinder, Sheet(x.Supply, width, 0), n => Inputs(n, x.Works), pilots);
         NameFlows(x, apply, GasPaths.Between<GasServo>(
             x.Plan, $"exhaust of {x.Item.Name}", x.Cylinder, Join.Outside(x.Plan, $"exhaust of {x.Item.Name}", x.Cylinder), Sheet(x.OpeningOf("exhaust diameter"), -width, width / 4),
-            n => Inputs(n, s => x.Works(s) * x.ExhaustShare(s)), pilots));
+            n => Inputs(n, choice is null ? s => x.Works(s) * x.ExhaustShare(s) : s => x.Works(s) * x.ExhaustShare(s) * choice.Exhausts(s)), pilots));
 
         // Open while the brake pipe stands no lower than the insensitivity under the reference volume, shut from there on.
         GasPaths.Between<GasServo>(
             x.Plan, ReferenceOf(x.Item), x.Pipe, reference,
             GasServo.ParametersOf(x.OpeningOf("reference diameter"), -insensitivity / 3, -insensitivity, 1, 0, 0, Steer.Highest),
-            n => [x.Plan.Bind(n, _ => 0), x.Plan.Bind(n, _ => 1), x.Plan.Bind(n, _ => 0)],
+            n => [x.Plan.Bind(n, _ => 0), x.Plan.Bind(n, _ => 1), x.Plan.Bind(n, choice is null ? _ => 0 : choice.Joins)],
             x.Pipe.Store.First, reference.Store.First, reference.Store.First);
+    }
+
+    /// <summary>
+    /// Whether a valve with a reference volume releases directly, where the book lets an item choose it: a latch that is set as the brake pipe rises by the release difference above the balance, and
+    /// falls as the valve applies again or graduated release is chosen. Null where nothing chooses, and after an error.
+    /// </summary>
+    private static Choice? ChoiceOf(Parts x, StoreEnd reference)
+    {
+        if (!x.Item.Parameters.TryGetValue(DirectBy, out ParameterValue? by))
+        {
+            return null;
+        }
+
+        if (Steer.ChooserOf(x.Plan, by) is not { } chooser)
+        {
+            x.Plan.Found.Error("P032", by.Span, $"`{by.Text}` cannot choose how `{x.Item.Name}` releases", "name an item with positions: graduated in its first one, direct in the others; or a relay");
+            return null;
+        }
+
+        Slot releasing = x.Plan.SlotNamed(ReleasingOf(x.Item));
+        double ratio = x.Item.Get("ratio");
+        Signal Beyond(double sign, double rise) => new SumSignal(
+        [
+            new PotentialSignal(x.Network, x.Cylinder.Store.First, sign, sign * ((ratio * (x.Item.Get("insensitivity") - rise)) - Physical.Atmosphere)),
+            new PotentialSignal(x.Network, reference.Store.First, -sign * ratio),
+            new PotentialSignal(x.Network, x.Pipe.Store.First, sign * ratio),
+        ]);
+        x.Plan.AddSwitch(new(
+            $"{x.Item.Name} releases to the end.", x.Network, Beyond(1, x.Item.Get("release difference")),
+            s => s[releasing.Index] < 0.5 && s[chooser.Index] > 0.5 && x.Works(s) > 0.5, releasing, new ConstantSignal(1), Jumps: true));
+        x.Plan.AddSwitch(new(
+            $"{x.Item.Name} ends its release.", x.Network, new AnySignal([Beyond(-1, 0), new SlotSignal(chooser, -1, 0.5)]),
+            s => s[releasing.Index] > 0.5, releasing, new ConstantSignal(0), Jumps: true));
+        return new(s => s[releasing.Index], s => s[chooser.Index] > 0.5 ? s[releasing.Index] : 1);
     }
 
     private static void ConnectDirect(Parts x)
@@ -70,6 +105,11 @@ public sealed partial class ControlValveKind
         x.Plan.AddSwitch(new($"{x.Item.Name} releases.", x.Network, risen, s => s[releasing.Index] < 0.5, releasing, new ConstantSignal(1)));
         x.Plan.AddSwitch(new($"{x.Item.Name} applies.", x.Network, fallen, s => s[releasing.Index] > 0.5, releasing, new ConstantSignal(0)));
     }
+
+    /// <summary>What a chosen direct release does to a valve with a reference volume.</summary>
+    /// <param name="Joins">1 while the hole of the reference volume stands open whatever the pressures, else 0.</param>
+    /// <param name="Exhausts">1 while the cylinder may empty, 0 while it is held.</param>
+    private sealed record Choice(SlotFunction Joins, SlotFunction Exhausts);
 
     private static void NameFlows(Parts x, PathHandle apply, PathHandle exhaust)
     {

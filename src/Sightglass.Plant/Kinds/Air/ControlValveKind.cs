@@ -10,6 +10,7 @@ namespace Sightglass.Plant.Kinds.Air;
 public sealed partial class ControlValveKind : KindBuilder
 {
     private const string Graduated = "graduated";
+    private const string DirectBy = "direct release by";
 
     public override KindSheet Sheet { get; } = new()
     {
@@ -17,7 +18,9 @@ public sealed partial class ControlValveKind : KindBuilder
         Purpose = "Puts air of an auxiliary reservoir into the brake cylinder as the brake pipe's pressure falls, and lets it out as it rises.",
         Details = """
             Graduated release: the cylinder gets ratio·(reference volume − brake pipe − insensitivity), at most its greatest pressure; the reference volume follows the brake pipe
-            through a small hole while the two are within the insensitivity, and is cut off beyond; the auxiliary reservoir is charged through a check valve. Direct release: air
+            through a small hole while the two are within the insensitivity, and is cut off beyond; the auxiliary reservoir is charged through a check valve. The book may let an item
+            choose that it releases directly: its exhaust then stays shut until the brake pipe has risen by the release difference above the balance, whereupon the reference volume empties
+            into the brake pipe through its hole and the cylinder follows it to the end, until the brake pipe falls so far that it applies again. Direct release by design: air
             passes while the auxiliary reservoir stands above the brake pipe, so that both fall together (Boyle's law, A2-08); once the brake pipe has risen above it by the
             release difference the cylinder empties to the end and the charging hole stands open both ways, until the brake pipe falls below by the insensitivity. Source: ideal gas
             law, ISO 6358; the balances are common practice, no source.
@@ -29,12 +32,13 @@ public sealed partial class ControlValveKind : KindBuilder
         [
             .. PathSheet.Opening,
             Parameter.Item("senses", "The brake pipe.", required: true),
-            Parameter.Choice("release", "How it releases.", Graduated, Graduated, "direct"),
+            Parameter.Choice("release", "How it releases by design.", Graduated, Graduated, "direct"),
+            Parameter.Item(DirectBy, "Graduated release: a handle with positions; graduated while it stands in its first one, direct in the others. Or a relay: direct while it is picked up."),
             Parameter.Needed("exhaust diameter", Dimension.Metre, "Of its exhaust to the outside.", "0.1 mm", "100 mm"),
             Parameter.Of("charging diameter", Dimension.Metre, "Of the hole through which the auxiliary reservoir is charged from the brake pipe.", "2 mm", "0.1 mm", "50 mm"),
             Steer.Width,
             Parameter.Of("insensitivity", Dimension.Pressure, "Fall of the brake pipe that applies nothing.", "3 psi", "0.1 psi", "20 psi"),
-            Parameter.Of("release difference", Dimension.Pressure, "Direct release: rise of the brake pipe above the auxiliary reservoir that lets the brake off.", "1.5 psi", "0.1 psi", "20 psi"),
+            Parameter.Of("release difference", Dimension.Pressure, "Direct release: rise of the brake pipe above what the brake is held by, its auxiliary reservoir or its balance, that lets the brake off.", "1.5 psi", "0.1 psi", "20 psi"),
             Parameter.Of("ratio", Dimension.One, "Graduated release: cylinder pressure over reduction.", "2.5", "0.2", "10"),
             Parameter.Of("greatest", Dimension.Pressure, "Graduated release: greatest cylinder pressure.", "60 psi", "1 psi", "200 psi"),
             Parameter.Of("reference volume", Dimension.Volume, "Graduated release: of its reference volume.", "4 L", "0.05 L", "100 L"),
@@ -54,11 +58,20 @@ public sealed partial class ControlValveKind : KindBuilder
     {
         if (item.Text("release") == Graduated)
         {
+            if (item.Parameters.ContainsKey(DirectBy))
+            {
+                plan.SlotNamed(ReleasingOf(item));
+            }
+
             GasStore.DeclareChamber(plan, item, ReferenceOf(item), item.Get("reference volume"), GasStore.ItemNamed(plan, item, "senses"));
         }
         else
         {
             plan.SlotNamed(ReleasingOf(item));
+            if (item.Parameters.TryGetValue(DirectBy, out ParameterValue? by))
+            {
+                plan.Found.Error("P033", by.Span, $"`{item.Name}` releases directly by design, so `{by.Text}` has nothing to choose", "leave `release` out, or leave this out");
+            }
         }
     }
 

@@ -46,20 +46,24 @@ internal static class Steer
             return _ => 1;
         }
 
-        if (plan.Book.Items.TryGetValue(by.Names[0], out Item? handle) && handle.Kind.Role == KindRole.Signal)
-        {
-            Slot told = Told.By(plan, handle);
-            return s => s[told.Index] < 0.5 ? 1 : 0;
-        }
-
-        if (handle is null || handle.Positions.IsDefaultOrEmpty)
+        if (ChooserOf(plan, by) is not { } chooser)
         {
             plan.Found.Error("P021", by.Span, $"`{by.Text}` cannot cut `{item.Name}` out", "name an item with positions: in its first one the valve works; or a relay");
             return _ => 1;
         }
 
-        Slot position = plan.PositionSlot(handle);
-        return s => s[position.Index] < 0.5 ? 1 : 0;
+        return s => s[chooser.Index] < 0.5 ? 1 : 0;
+    }
+
+    /// <summary>The slot of an item that chooses between two ways: below a half while it stands in its first position, or tells nothing. Null where it can choose nothing.</summary>
+    public static Slot? ChooserOf(PlanBuilder plan, ParameterValue named)
+    {
+        if (named.Names is not [var name, ..] || !plan.Book.Items.TryGetValue(name, out Item? item))
+        {
+            return null;
+        }
+
+        return item.Kind.Role == KindRole.Signal ? Told.By(plan, item) : item.Positions.IsDefaultOrEmpty ? null : plan.PositionSlot(item);
     }
 
     public static readonly KindParameter CutOutBy =
