@@ -20,6 +20,17 @@ public class BookReaderTests
         Assert.Equal("US gal", s_heron.ShownIn[Dimension.Volume].Symbol);
     }
 
+    /// <summary>The surroundings have limits where more would make no sense; at the limit itself nothing is said.</summary>
+    [Theory]
+    [InlineData("200 mph", null)]
+    [InlineData("0 mph .. 201 mph", "`speed` is `0 mph .. 201 mph`; it must be between 0 mph and 200 mph")]
+    [InlineData("-1 mph", "`speed` is `-1 mph`; it must be between 0 mph and 200 mph")]
+    public void Read_SpeedOfASituation_WithinItsLimits(string speed, string? says)
+    {
+        DiagnosticList found = SampleBook.Read(SampleBook.Text.Replace("head-end load: 0 .. 100 %", $"speed: {speed}", StringComparison.Ordinal)).Found;
+        Assert.Equal(says is null ? [] : [("B039", says)], found.Select(d => (d.Code, $"{d.Message}; {d.Fix}")));
+    }
+
     [Fact]
     public void Read_Places_KnowWhetherTheyAreOnTheGround()
     {

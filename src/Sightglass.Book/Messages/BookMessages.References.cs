@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
 
 namespace Sightglass.Book.Messages;
 
@@ -35,7 +36,7 @@ internal static partial class BookMessages
         Error("B068", span, $"{Quote(item)} has no quantity {Quote(quantity)}", quantities.Count == 0 ? "its kind has none" : Suggest(quantity, quantities, "it has"));
 
     public static Diagnostic NoStart(Span span, string name, IEnumerable<string> known) =>
-        Error("B070", span, $"{Quote(name)} cannot be set at the start", Nearest.DidYouMean(name, known) ?? "name a control, `QUANTITY of ITEM`, or one of grade, cant, ambient temperature, head-end load");
+        Error("B070", span, $"{Quote(name)} cannot be set at the start", Nearest.DidYouMean(name, known) ?? $"name a control, `QUANTITY of ITEM`, or one of {string.Join(", ", WorldInput.All.Select(w => w.Name))}");
 
     public static Diagnostic NotAStore(Span span, string item, string kind) =>
         Error("B071", span, $"a path cannot end at {Quote(item)}, which is a {kind}", "name an item that holds something, or `outside`");

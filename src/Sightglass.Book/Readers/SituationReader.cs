@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
@@ -84,6 +85,8 @@ internal sealed class SituationReader(ReadContext context, StartScope scope, Imm
     private ImmutableArray<StartValue> Start(YamlNode? node) =>
         node is not null && MapReader.AsMap(node, "`start`", context) is { } map ? [.. map.Entries.SelectMany(_each.Expand).Select(One).OfType<StartValue>()] : [];
 
+    private static string Shown(WorldInput input, double value) => string.Create(CultureInfo.InvariantCulture, $"{UnitTable.Get(input.Unit).FromSi(value)} {input.Unit}");
+
     private StartValue? One(YamlEntry entry)
     {
         Span span = entry.Key.Span;
@@ -100,7 +103,13 @@ internal sealed class SituationReader(ReadContext context, StartScope scope, Imm
 
         if (meaning.Positions.IsDefault)
         {
-            return StartValueReader.Number(entry, meaning.Dimension, context);
+            StartValue? number = StartValueReader.Number(entry, meaning.Dimension, context);
+            if (number is not null && meaning.Input is { } input && (number.From < input.Least || number.To > input.Greatest))
+            {
+                context.Add(BookMessages.OutOfRange(entry.Value.Span, $"`{entry.Name}`", $"{(entry.Value as YamlScalar)?.Value}", $"between {Shown(input, input.Least)} and {Shown(input, input.Greatest)}"));
+            }
+
+            return number;
         }
 
         StartValue? value = StartValueReader.Choice(entry, context);

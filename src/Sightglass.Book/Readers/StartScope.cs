@@ -50,7 +50,7 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
     {
         if (WorldInput.Find(name) is { } input)
         {
-            return new(input.Dimension, default);
+            return new(input.Dimension, default, input);
         }
 
         if (items.TryGetValue(name, out Item? control) && (control.Positions.Length > 0 || control.IsKindUnknown))

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
 using static Sightglass.Book.Schema.SchemaNodes;
 
 namespace Sightglass.Book.Schema;
@@ -32,13 +33,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
     {
         ["type"] = new JsonArray("object", "null"),
         ["description"] = "Starting values: a control, `QUANTITY of ITEM`, or the surroundings. A value, a range `30 % .. 95 %`, or `one of idle, notch 1`.",
-        ["properties"] = new JsonObject
-        {
-            ["grade"] = new JsonObject { ["description"] = "Rise over run of the track, positive where the front stands higher." },
-            ["cant"] = new JsonObject { ["description"] = "Slope across the track, positive where the right side stands higher." },
-            ["ambient temperature"] = new JsonObject { ["description"] = "Temperature of the air outside." },
-            ["head-end load"] = new JsonObject { ["description"] = "Electric load of the train as a share of what the machine can give." },
-        },
+        ["properties"] = new JsonObject(WorldInput.All.Select(i => KeyValuePair.Create(i.Name, (JsonNode?)new JsonObject { ["description"] = i.Doc }))),
         ["additionalProperties"] = new JsonObject { ["type"] = new JsonArray("string", "number", "boolean", "array") },
     };
 

@@ -24,9 +24,9 @@ internal sealed class AnyTrain : IDisposable
     /// <summary>Iterations of the eight lanes for one run of some minutes: an ordinary one takes a few thousand.</summary>
     private const int MostIterations = 2_000_000;
 
-    /// <summary>What may change around it, SI: a steep grade, a canted curve, frost to heat, load by the train.</summary>
+    /// <summary>What may change around it, SI: a steep grade, a canted curve, frost to heat, load by the train, faster than any of it runs.</summary>
     private static readonly (string Name, double Least, double Greatest)[] s_surroundings =
-        [("grade", -0.04, 0.04), ("cant", -0.1, 0.1), ("ambient temperature", 243, 318), ("head-end load", 0, 1)];
+        [("grade", -0.04, 0.04), ("cant", -0.1, 0.1), ("ambient temperature", 243, 318), ("head-end load", 0, 1), ("speed", 0, 60)];
 
     private readonly Random _chance;
     private readonly bool _changing;

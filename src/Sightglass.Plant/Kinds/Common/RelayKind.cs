@@ -27,7 +27,7 @@ public sealed class RelayKind : KindBuilder
         Purpose = "Picks up when a condition comes to hold and stays so until another one does: a pressure switch, an interlock, a knockdown with its reset.",
         Details = """
             It tells 1 while it is picked up and 0 while it is dropped, to whatever is opened by it, driven by it, loaded by it or cut out by it; lamps and other relays ask `picked up of` it. A
-            condition speaks of controls (`emergency of brake handle`), of other relays and of stores that are worked out together. While both hold it drops. With a delay it picks up when the first has held so long; what it held shortly before counts by a lag (half of it is forgotten in that time). Source: hysteresis and
+            condition speaks of controls (`emergency of brake handle`), of other relays, of the surroundings (`speed > 85 mph`) and of stores that are worked out together. While both hold it drops. With a delay it picks up when the first has held so long; what it held shortly before counts by a lag (half of it is forgotten in that time). Source: hysteresis and
             first-order lag, derived.
             """,
         Medium = "control",
