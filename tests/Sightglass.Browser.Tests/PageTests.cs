@@ -116,6 +116,32 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(page.Locator("#diagram").GetByText("cars 2 to 5, 4 alike")).ToBeVisibleAsync();
     }
 
+    /// <summary>Hoses crossed by the instructor: both lines show it at the coupling, to who sees truth; put right, the picture is as before.</summary>
+    [Fact]
+    public async Task Machine_HosesCrossed_DrawnAtTheCouplingAsTruth()
+    {
+        IPage page = await site.Open("/machine");
+        await Begin(page, "4101", "local train, charged");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Brake air", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Car 1", Exact = true }).ClickAsync();
+        ILocator cross = page.GetByRole(AriaRole.Img, new() { Name = "brake pipe and main reservoir pipe hoses at the rear are crossed" });
+        await Expect(cross).ToHaveCountAsync(0);
+        await page.Locator("#fault-what").SelectOptionAsync("Hose pair: crossed");
+        await page.Locator(".drawer select").Nth(1).SelectOptionAsync("Coupling of 4101 and car 1: brake pipe and main reservoir pipe hoses");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put in now" }).ClickAsync();
+        await Expect(cross).ToHaveCountAsync(1);
+        await Expect(page.Locator("#diagram").GetByRole(AriaRole.Button, new() { Name = "main reservoir pipe coupling at the rear" })).ToHaveCountAsync(1);
+        await Expect(page.Locator("#fault-what")).ToHaveValueAsync("hose pair|crossed"); // the drawer stays as it was left
+        await Site.Keep(page, "machine-crossed");
+        await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
+        await Expect(cross).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Switch, new() { Name = "Truth" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "The whole train" }).ClickAsync();
+        await Expect(cross).ToHaveCountAsync(1);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take out: crossed, coupling of 4101 and car 1: brake pipe and main reservoir pipe hoses" }).ClickAsync();
+        await Expect(cross).ToHaveCountAsync(0);
+    }
+
     /// <summary>What was done in a browser, done again from its record without one: bit for bit the same machine.</summary>
     [Fact]
     public async Task Machine_OperatedInABrowser_SameHashDoneAgainWithoutPages()

@@ -26,22 +26,22 @@ internal static class Crossings
                 && one.Kind.CrossedBy is { } name && two.Kind.CrossedBy == name && kinds?.Find(name) is { } kind
                 && made.Add((line, other)) && made.Add((other, line)))
             {
-                Item pair = Pair(kind, $"{line} and {other} hoses {where}", span, one, two);
+                Item pair = Pair(kind, $"{line} and {other} hoses", where, span, one, two);
                 yield return (pair, new Sign($"{pair.Name} are seen crossed", span, "seen", $"crossed of {pair.Name}", span, pair.Places));
             }
         }
     }
 
-    private static Item Pair(KindSheet kind, string name, Span span, Item one, Item two) => new()
+    private static Item Pair(KindSheet kind, string label, string where, Span span, Item one, Item two) => new()
     {
-        Name = name,
+        Name = $"{label} {where}",
         Span = span,
         Vehicle = one.Vehicle,
         Kind = kind,
         System = one.System,
         Position = one.Position,
         Places = [.. one.Places.Union(two.Places)],
-        Label = name,
+        Label = label,
         Purpose = kind.Purpose,
         Normal = "Each joined to its like.",
         Cautions = one.Cautions.IsEmpty ? two.Cautions : one.Cautions,

@@ -19,6 +19,8 @@ internal sealed class DiagramBoard(DiagramOptions options)
 
     public List<DiagramPipe> Pipes { get; } = [];
 
+    public List<DiagramCross> Crosses { get; } = [];
+
     public List<(double X, double Y)> Dots { get; } = [];
 
     public List<DiagramGlass> Glasses { get; } = [];
@@ -44,7 +46,8 @@ internal sealed class DiagramBoard(DiagramOptions options)
         return part;
     }
 
-    public void Pipe(string name, IEnumerable<(double X, double Y)> points, IEnumerable<(string, int)> terms)
+    /// <summary>Adds a stretch of pipe; <paramref name="medium"/> where it may be another than that of the drawing.</summary>
+    public void Pipe(string name, IEnumerable<(double X, double Y)> points, IEnumerable<(string, int)> terms, string medium = "")
     {
         List<(double X, double Y)> corners = [];
         foreach ((double X, double Y) point in points)
@@ -62,16 +65,16 @@ internal sealed class DiagramBoard(DiagramOptions options)
 
         string id = Slug.Of(name);
         int same = Pipes.Count(p => p.Id == id || p.Id.StartsWith(id + "-n", StringComparison.Ordinal));
-        Pipes.Add(new DiagramPipe(same == 0 ? id : $"{id}-n{same + 1}", [.. corners], [.. terms]));
+        Pipes.Add(new DiagramPipe(same == 0 ? id : $"{id}-n{same + 1}", [.. corners], [.. terms]) { Medium = medium });
     }
 
-    /// <summary>Adds words; the box follows from the fonts.</summary>
-    public DiagramLabel Label(string text, string style, double x, double y, string anchor)
+    /// <summary>Adds words; the box follows from the fonts; <paramref name="medium"/> where the line that they name may carry another than that of the drawing.</summary>
+    public DiagramLabel Label(string text, string style, double x, double y, string anchor, string medium = "")
     {
         double width = WidthOf(text, style);
         double left = anchor switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
         double size = style == "body-words" ? LabelSize * 1.4 : LabelSize;
-        DiagramLabel label = new(text, style, x, y, anchor, new Bounds(left, y - (size * 0.8), left + width, y + (size * 0.25)));
+        DiagramLabel label = new(text, style, x, y, anchor, new Bounds(left, y - (size * 0.8), left + width, y + (size * 0.25))) { Medium = medium };
         Labels.Add(label);
         return label;
     }
@@ -111,6 +114,7 @@ internal sealed class DiagramBoard(DiagramOptions options)
         Bodies = [.. Bodies],
         Parts = [.. Parts],
         Pipes = [.. Pipes],
+        Crosses = [.. Crosses],
         Dots = [.. Dots],
         Glasses = [.. Glasses],
         Instruments = [.. Instruments],

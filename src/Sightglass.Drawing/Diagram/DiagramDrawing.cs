@@ -33,6 +33,7 @@ public static class DiagramDrawing
             DiagramSymbols.Draw(pen, part);
         }
 
+        DiagramCrosses.Draw(pen);
         DiagramInstruments.Draw(pen);
         DiagramWords.Draw(pen);
         w.Close();

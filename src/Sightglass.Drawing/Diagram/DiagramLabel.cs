@@ -7,4 +7,8 @@ namespace Sightglass.Drawing.Diagram;
 /// <param name="Y">Base line.</param>
 /// <param name="Anchor">start, middle or end.</param>
 /// <param name="Box">The box it covers.</param>
-public sealed record DiagramLabel(string Text, string Style, double X, double Y, string Anchor, Bounds Box);
+public sealed record DiagramLabel(string Text, string Style, double X, double Y, string Anchor, Bounds Box)
+{
+    /// <summary>What the line carries that it names, where that is not what the drawing is of; else empty.</summary>
+    public string Medium { get; init; } = "";
+}

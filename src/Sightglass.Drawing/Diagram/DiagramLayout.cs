@@ -16,6 +16,9 @@ public sealed record DiagramLayout
 
     public required ImmutableArray<DiagramPipe> Pipes { get; init; }
 
+    /// <summary>What is joined crosswise.</summary>
+    public ImmutableArray<DiagramCross> Crosses { get; init; } = [];
+
     /// <summary>Where pipes join.</summary>
     public required ImmutableArray<(double X, double Y)> Dots { get; init; }
 

@@ -22,6 +22,9 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>Order from left to right among equals: metres from the front.</summary>
     public double Order { get; init; }
 
+    /// <summary>Medium of its own system, where that has one: a drawing of one system may show a line of another.</summary>
+    public string Medium { get; init; } = "";
+
     /// <summary>Name of the kind, for the words at the end of a row.</summary>
     public string Kind { get; init; } = "";
 

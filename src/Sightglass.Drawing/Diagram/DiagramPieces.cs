@@ -135,6 +135,7 @@ public static class DiagramPieces
     private static IEnumerable<Bounds> Boxes(DiagramLayout layout) =>
     [
         .. layout.Bodies.Select(b => b.Box), .. layout.Parts.Select(p => p.Box), .. layout.Labels.Select(l => l.Box), .. layout.Instruments.Select(i => i.Box),
+        .. layout.Crosses.Select(c => c.Lines.SelectMany(l => l).Select(p => new Bounds(p.X, p.Y, p.X, p.Y)).Aggregate((a, b) => a.Union(b))),
         .. layout.Glasses.Select(g => new Bounds(g.X, g.Top, g.X, g.Bottom)), .. layout.OpenEnds.Select(o => new Bounds(o.X - 6, o.Y - 6, o.X + 6, o.Y + 6)),
     ];
 }

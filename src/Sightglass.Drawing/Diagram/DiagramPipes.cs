@@ -12,7 +12,7 @@ internal static class DiagramPipes
         w.Open("g", ("class", "pipes"));
         foreach (DiagramPipe pipe in pen.Layout.Pipes)
         {
-            MediumLine.Draw(w, medium, new SvgPath().Polyline(pipe.Points));
+            MediumLine.Draw(w, pipe.Medium.Length > 0 ? pipe.Medium : medium, new SvgPath().Polyline(pipe.Points));
         }
 
         foreach (DiagramPipe pipe in pen.Layout.Pipes)

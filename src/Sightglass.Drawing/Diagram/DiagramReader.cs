@@ -5,7 +5,7 @@ using Sightglass.Book.Model;
 namespace Sightglass.Drawing.Diagram;
 
 /// <summary>Picks the items of a system out of a book and says what each is in a diagram.</summary>
-internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle)
+internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle, IReadOnlyCollection<string> crossed)
 {
     private readonly Dictionary<string, DiagramNode> _nodes = new(StringComparer.Ordinal);
 
@@ -22,6 +22,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
             Add(item);
         }
 
+        ImmutableArray<DiagramCrossing> crossings = [.. crossed.Order(StringComparer.Ordinal).Select(Crossing).OfType<DiagramCrossing>()];
         foreach (DiagramNode path in _nodes.Values.Where(n => n.Role is DiagramRole.Path or DiagramRole.Machine).ToList())
         {
             Include(path.From);
@@ -47,7 +48,26 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
 
         string medium = system is not null && book.Systems.TryGetValue(system, out SystemSheet? sheet) ? sheet.Medium : _nodes.Values.Select(n => book.Items[n.Id].Kind.Medium).FirstOrDefault(m => m is not null) ?? "";
         string title = system is null ? book.Title : $"{char.ToUpperInvariant(system[0])}{system[1..]} system of {book.Title}";
-        return new DiagramInput(title, medium, [.. _nodes.Values.OrderBy(n => n.Order).ThenBy(n => n.Id, StringComparer.Ordinal)]);
+        return new DiagramInput(title, medium, [.. _nodes.Values.OrderBy(n => n.Order).ThenBy(n => n.Id, StringComparer.Ordinal)]) { Crossings = crossings };
+    }
+
+    // One of them is of this drawing; then so is the other.
+    private DiagramCrossing? Crossing(string name)
+    {
+        if (!book.Items.TryGetValue(name, out Item? mistake) || mistake.Kind.Role != KindRole.Mistake)
+        {
+            return null;
+        }
+
+        Item[] couplings = [.. Named(mistake).Order(StringComparer.Ordinal).Select(n => book.Items.GetValueOrDefault(n)).OfType<Item>().Where(i => IsNetwork(i) && IsHere(i))];
+        if (couplings is not [var one, var other] || !(_nodes.ContainsKey(one.Name) || _nodes.ContainsKey(other.Name)))
+        {
+            return null;
+        }
+
+        Include(one.Name);
+        Include(other.Name);
+        return new(name, one.Name, other.Name);
     }
 
     private static bool IsNetwork(Item item) =>
@@ -170,11 +190,12 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     private static string? End(PortReference? reference) =>
         reference is null || reference.Item == PortReference.Outside ? null : reference.Item;
 
-    private static DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
+    private DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
         new(item.Name, role, symbol, item.Label.Length > 0 ? item.Label : char.ToUpperInvariant(item.Name[0]) + item.Name[1..])
         {
             Order = item.Position?.X ?? 0,
             Kind = item.Kind.Name,
+            Medium = item.System is { } own && book.Systems.TryGetValue(own, out SystemSheet? sheet) ? sheet.Medium : "",
             Vehicle = item.Vehicle.Index,
             VehicleName = item.Vehicle.Name,
             IsEnd = item.Kind.CoupledBy is not null,

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
+using Sightglass.Book.Kinds;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Drawing.Svg;
 using Sightglass.Plant.Plans;
@@ -18,7 +19,7 @@ internal sealed class MachineDrawing
     /// <summary>What goes through a vehicle is drawn as large as it is shown, and scrolls.</summary>
     private static readonly DiagramOptions s_through = new() { LabelSize = 13 };
 
-    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string System, int Vehicle), MachineDrawing>> s_drawn = [];
+    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
     /// <summary>A4 within margins of 12 mm, pixels of 1/96 inch.</summary>
     private const double PaperWide = 1032;
@@ -42,16 +43,21 @@ internal sealed class MachineDrawing
 
     public DiagramLayout Layout { get; }
 
-    /// <summary>A system of one vehicle.</summary>
-    public static MachineDrawing Of(Plan plan, string? system, int vehicle) =>
-        s_drawn.GetOrCreateValue(plan).GetOrAdd((system ?? "", vehicle), _ => new(DiagramInput.Of(plan.Book, system, plan.Book.Vehicles.Length > 1 ? vehicle : null)));
+    /// <summary>A system of one vehicle, or of the whole train with vehicles that look alike folded into one.</summary>
+    public static MachineDrawing Of(Plan plan, MachineChoice choice, MachineSnapshot seen, bool truth)
+    {
+        string[] crossed = Crossed(plan, seen, truth);
+        return choice.Vehicle is { } vehicle
+            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
+            : new(DiagramFold.Of(DiagramInput.Of(plan.Book, choice.System, null, crossed), id => LookOf(seen, id)));
+    }
 
-    /// <summary>A system of the whole train, vehicles that look alike folded into one.</summary>
-    public static MachineDrawing OfTrain(Plan plan, string? system, MachineSnapshot seen) => new(DiagramFold.Of(DiagramInput.Of(plan.Book, system), id => LookOf(seen, id)));
-
-    /// <summary>What decides which vehicles look alike; while it stays, the drawing stays.</summary>
-    public static string KeyOf(MachineSnapshot seen) =>
-        string.Join(';', seen.Positions.Select(p => $"{p.Key}={p.Value}").Concat(seen.Faults.Select(f => $"{f.Item}!{f.Fault}")));
+    /// <summary>What decides how it is laid out: which hoses are crossed, and of a train which vehicles look alike. While it stays, the drawing stays.</summary>
+    public static string KeyOf(Plan plan, MachineChoice choice, MachineSnapshot seen, bool truth)
+    {
+        IEnumerable<string> crossed = Crossed(plan, seen, truth);
+        return string.Join(';', choice.Vehicle is not null ? crossed : crossed.Concat(seen.Positions.Select(p => $"{p.Key}={p.Value}")).Concat(seen.Faults.Select(f => $"{f.Item}!{f.Fault}")));
+    }
 
     /// <summary>Whether it is too high for paper that lies, where its letters are to be large enough.</summary>
     public bool Stands => Layout.Sheet.Height > PaperHigh / PaperScale;
@@ -63,6 +69,10 @@ internal sealed class MachineDrawing
         DiagramDrawing.Render(Layout, state, _options, SvgOptions.Inline with { IdPrefix = Prefix });
 
     public DiagramValues Values(DiagramState state) => DiagramValues.Of(Layout, state, Prefix);
+
+    // Who does not see truth sees hoses that are coupled.
+    private static string[] Crossed(Plan plan, MachineSnapshot seen, bool truth) =>
+        truth ? [.. seen.Faults.Where(f => plan.Book.Items[f.Item].Kind.Role == KindRole.Mistake).Select(f => f.Item).Distinct().Order(StringComparer.Ordinal)] : [];
 
     private static string LookOf(MachineSnapshot seen, string id) =>
         $"{seen.Positions.GetValueOrDefault(id)}{string.Concat(seen.Faults.Where(f => f.Item == id).Select(f => "!" + f.Fault))}";

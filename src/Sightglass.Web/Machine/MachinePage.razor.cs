@@ -22,9 +22,9 @@ public sealed partial class MachinePage : IAsyncDisposable
     private MachineChoice _choice = new(null, null);
     private ImmutableArray<LiveGauge> _gauges = [];
     private LiveGauge? _trend;
-    private string _folded = "";
+    private string _laid = "";
 
-    // Stands for the drawing on the page: a new one for a new drawing.
+    // Stands for the drawing on the page and what is sent to it: a new one for a new drawing.
     private object _picture = new();
     private object _paper = new();
     private MachineDrawing _drawing = null!;
@@ -240,8 +240,8 @@ public sealed partial class MachinePage : IAsyncDisposable
         Session = Room.Session;
         _choice = Asked();
         MachineSnapshot seen = Seen;
-        _folded = _choice.Vehicle is null ? MachineDrawing.KeyOf(seen) : "";
-        _drawing = _choice.Vehicle is { } vehicle ? MachineDrawing.Of(Session.Plan, _choice.System, vehicle) : MachineDrawing.OfTrain(Session.Plan, _choice.System, seen);
+        _laid = MachineDrawing.KeyOf(Session.Plan, _choice, seen, _truth);
+        _drawing = MachineDrawing.Of(Session.Plan, _choice, seen, _truth);
         int gauged = _choice.Vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;
         _gauges = [.. Session.Gauges.Where(g => g.System == _choice.System && g.Vehicle == gauged)];
         _trend = _gauges.FirstOrDefault();
@@ -250,6 +250,9 @@ public sealed partial class MachinePage : IAsyncDisposable
         _pieces = _drawing.Goes ? _drawing.RenderPieces() : "";
         (_picture, _paper) = (new(), new());
     }
+
+    // What is written anew with a new drawing: changes are sent to it. The rest of the page stays, with what has the focus there.
+    private (object Picture, int Part) Part(int number) => (_picture, number);
 
     private MachineView ViewOf(MachineSnapshot seen) => MachineView.Of(_drawing, _gauges, _trend, AlongLine is { } line ? s => Along(line, s) : null, seen, _truth);
 
@@ -296,7 +299,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             while (TakeWish())
             {
-                if (Room.Session != Session || (_choice.Vehicle is null && MachineDrawing.KeyOf(Seen) != _folded))
+                if (Room.Session != Session || MachineDrawing.KeyOf(Session.Plan, _choice, Seen, _truth) != _laid)
                 {
                     await DrawAgain();
                 }

@@ -50,12 +50,13 @@ public static class DiagramFold
         };
     }
 
-    /// <summary>Neighbours between which a coupling looks other than most do: one has parted.</summary>
+    /// <summary>Neighbours between which a coupling looks other than most do or is joined crosswise: one has parted.</summary>
     private static HashSet<(int, int)> Divided(DiagramInput input, Func<string, string> look, Dictionary<string, int> vehicleOf)
     {
-        (int, int, string Look)[] couplings = [.. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling && n.From is not null && n.To is not null).Select(n => (vehicleOf.GetValueOrDefault(n.From!, -1), vehicleOf.GetValueOrDefault(n.To!, -1), look(n.Id)))];
+        (int, int, string Look, string Id)[] couplings = [.. input.Nodes.Where(n => n.Symbol == DiagramSymbol.Coupling && n.From is not null && n.To is not null).Select(n => (vehicleOf.GetValueOrDefault(n.From!, -1), vehicleOf.GetValueOrDefault(n.To!, -1), look(n.Id), n.Id))];
         string? most = couplings.CountBy(c => c.Look).OrderByDescending(c => c.Value).ThenBy(c => c.Key, StringComparer.Ordinal).FirstOrDefault().Key;
-        return [.. couplings.Where(c => c.Look != most).Select(c => Pair(c.Item1, c.Item2))];
+        HashSet<string> crossed = [.. input.Crossings.SelectMany(c => new[] { c.One, c.Other })];
+        return [.. couplings.Where(c => c.Look != most || crossed.Contains(c.Id)).Select(c => Pair(c.Item1, c.Item2))];
     }
 
     private static (int, int) Pair(int one, int two) => (Math.Min(one, two), Math.Max(one, two));

@@ -94,7 +94,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
         double foot = dead ? y + 4 : block.RowOf(column.Lower!).Y;
         double start = dead && gapTop > top + 1 ? gapTop : top;
         List<(double X, double Y)> points = [.. End(column.Upper, column.X, start, true), .. dead ? [(column.X, foot)] : Enumerable.Reverse(End(column.Lower!, column.X, foot, false))];
-        board.Pipe(ThroughBlock.NameOf(column) + (column.Links.Count == 0 ? " to " + column.Lower : ""), points, column.Flow);
+        board.Pipe(ThroughBlock.NameOf(column) + (column.Links.Count == 0 ? " to " + column.Lower : ""), points, column.Flow, (column.Links.Count > 0 ? column.Links[0].Path : block.RowOf(column.Upper).Nodes.First(n => n.Id == column.Upper)).Medium);
         Join(column.Upper, column.X, [.. column.Flow.Select(f => (f.Node, -f.Sign))]);
         if (!dead)
         {
@@ -106,7 +106,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
             board.Dots.Add((column.X, foot));
             if (line.Label.Length > 0)
             {
-                board.Label(line.Label, "line-words", column.X + 8, foot + (size * 0.35), "start");
+                board.Label(line.Label, "line-words", column.X + 8, foot + (size * 0.35), "start", line.Medium);
             }
         }
         else
@@ -182,7 +182,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
 
             // The stretch of pipe under the symbol belongs to the path; lines begin at its edges.
             double half = DiagramPart.SizeOf(path.Symbol).Along;
-            board.Pipe(path.Id, [(x - half, row.Y), (x + half, row.Y)], [(path.Id, forward ? 1 : -1)]);
+            board.Pipe(path.Id, [(x - half, row.Y), (x + half, row.Y)], [(path.Id, forward ? 1 : -1)], path.Medium);
             Join(bus.Nodes[at - 1].Id, x - half, [(path.Id, forward ? -1 : 1)]);
             Join(bus.Nodes[at + 1].Id, x + half, [(path.Id, forward ? 1 : -1)]);
         }
@@ -223,7 +223,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
             carried.AddRange(here.SelectMany(j => j.In));
             if (i + 1 < xs.Length)
             {
-                board.Pipe($"along {line.Id} {i + 1}", [(xs[i], y), (xs[i + 1], y)], carried.GroupBy(t => t.Node, StringComparer.Ordinal).Select(g => (g.Key, g.Sum(t => t.Sign))).Where(t => t.Item2 != 0));
+                board.Pipe($"along {line.Id} {i + 1}", [(xs[i], y), (xs[i + 1], y)], carried.GroupBy(t => t.Node, StringComparer.Ordinal).Select(g => (g.Key, g.Sum(t => t.Sign))).Where(t => t.Item2 != 0), line.Medium);
             }
         }
 

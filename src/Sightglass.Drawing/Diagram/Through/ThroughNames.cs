@@ -51,7 +51,7 @@ internal static class ThroughNames
                 Bounds box = new(x, baseline - (board.LabelSize * 0.8), x + width, baseline + (board.LabelSize * 0.25));
                 if (board.IsFree(box, 3) && board.IsClearOfPipes(box, 3))
                 {
-                    board.Label(line.Label, "line-words", x, baseline, "start");
+                    board.Label(line.Label, "line-words", x, baseline, "start", line.Medium);
                     return;
                 }
             }

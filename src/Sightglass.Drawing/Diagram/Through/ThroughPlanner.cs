@@ -30,11 +30,11 @@ internal sealed class ThroughPlanner
         HashSet<string> marked = [];
         List<ThroughSpread> spreads = [];
         double left = 0;
-        foreach (ThroughBlock block in blocks)
+        for (int i = 0; i < blocks.Count; i++)
         {
-            ThroughSpread spread = new(block, _input, _size, left, marked);
+            ThroughSpread spread = new(blocks[i], _input, _size, left, marked);
             spreads.Add(spread);
-            left = spread.Right + M.VehicleGap;
+            left = spread.Right + (i + 1 < blocks.Count && AreCrossed(blocks[i], blocks[i + 1]) ? ThroughCrossings.VehicleGap : M.VehicleGap);
         }
 
         Heights(blocks);
@@ -48,7 +48,8 @@ internal sealed class ThroughPlanner
             Captions(blocks, spreads);
         }
 
-        ThroughTrain.Couple(_board, couplings);
+        HashSet<string> crossed = ThroughCrossings.Draw(_board, _input);
+        ThroughTrain.Couple(_board, [.. couplings.Where(c => !crossed.Contains(c.Id))]);
         foreach (ThroughBlock block in blocks)
         {
             ThroughNames.Write(block, _board);
@@ -56,6 +57,9 @@ internal sealed class ThroughPlanner
 
         return Finish();
     }
+
+    private bool AreCrossed(ThroughBlock ahead, ThroughBlock behind) =>
+        _input.Nodes.Any(n => _input.Crossings.Any(c => c.One == n.Id) && ahead.Nodes.Any(a => a.Id == n.From || a.Id == n.To) && behind.Nodes.Any(b => b.Id == n.From || b.Id == n.To));
 
     // What each vehicle is, above it.
     private void Captions(List<ThroughBlock> blocks, List<ThroughSpread> spreads)
@@ -116,7 +120,7 @@ internal sealed class ThroughPlanner
 
     private DiagramLayout Finish()
     {
-        Bounds sheet = _board.Solid().Concat(_board.Pipes.SelectMany(p => p.Points).Select(p => new Bounds(p.X, p.Y, p.X, p.Y).Grow(8)))
+        Bounds sheet = _board.Solid().Concat(_board.Pipes.Select(p => p.Points).Concat(_board.Crosses.SelectMany(c => c.Lines)).SelectMany(p => p).Select(p => new Bounds(p.X, p.Y, p.X, p.Y).Grow(8)))
             .Concat(_board.OpenEnds.Select(e => new Bounds(e.X - 8, e.Y - 10, e.X + 8, e.Y + 10))).DefaultIfEmpty(new Bounds(0, 0, 1, 1)).Aggregate((a, b) => a.Union(b));
         return _board.Layout(_input, sheet.Grow(10));
     }

@@ -39,7 +39,7 @@ internal static class ThroughTrain
             List<(double X, double Y)> ends = [.. new[] { coupling.From, coupling.To }.OfType<string>().Where(board.LinePoints.ContainsKey).Select(e => board.LinePoints[e])];
             if (ends.Count == 2 && Math.Abs(ends[0].Y - ends[1].Y) < 0.01)
             {
-                board.Pipe(coupling.Id, ends, [(coupling.Id, 1)]);
+                board.Pipe(coupling.Id, ends, [(coupling.Id, 1)], coupling.Medium);
                 board.Part(coupling, (ends[0].X + ends[1].X) / 2, ends[0].Y, 0);
             }
             else if (ends.Count > 0)
@@ -53,7 +53,7 @@ internal static class ThroughTrain
     {
         bool left = end.X <= board.Pipes.SelectMany(p => p.Points).Average(p => p.X);
         double x = end.X + (left ? -22 : 22);
-        board.Pipe(coupling.Id, [end, (x + (left ? -22 : 22), end.Y)], [(coupling.Id, coupling.From is { } from && board.LinePoints.ContainsKey(from) ? 1 : -1)]);
+        board.Pipe(coupling.Id, [end, (x + (left ? -22 : 22), end.Y)], [(coupling.Id, coupling.From is { } from && board.LinePoints.ContainsKey(from) ? 1 : -1)], coupling.Medium);
         board.Part(coupling, x, end.Y, 0);
     }
 }
