@@ -95,5 +95,26 @@ public sealed class CrossingTests
         Assert.Contains(DiagramFold.Of(train, _ => "").Nodes, n => n.Id == "coupling before car 3");
     }
 
+    /// <summary>A drawing of one system shows a line of another in the colour of what that carries: the brakes are fed with main reservoir air.</summary>
+    [Fact]
+    public void Of_LineOfAnotherSystem_HasItsOwnMedium()
+    {
+        DiagramLayout layout = DiagramLayout.Of(DiagramInput.Of(DemoBooks.Curlew, "brake air"));
+        string[] main = [.. layout.Pipes.Where(p => p.Medium == "main").Select(p => p.Id)];
+        Assert.NotEmpty(main);
+        Assert.All(main, p => Assert.StartsWith("along-", p, StringComparison.Ordinal));
+        Assert.All(layout.Labels.Where(l => l.Medium == "main"), l => Assert.Equal("line-words", l.Style));
+    }
+
+    /// <summary>As on the machine, a car's main reservoir pipe is drawn as main reservoir air.</summary>
+    [Fact]
+    public void Of_MainReservoirPipeOfACar_IsMainReservoirAir()
+    {
+        DiagramLayout car = Layout("main reservoir air", 2);
+        Assert.Contains(car.Parts, p => p.Node.Id == "supply check valve of car 2");
+        Assert.All(car.Pipes, p => Assert.Equal("main", p.Medium));
+        Assert.DoesNotContain(Layout("brake air", 2).Input.Nodes, n => n.Medium == "main");
+    }
+
     private static DiagramLayout Layout(string system, int? vehicle, params string[] crossed) => DiagramLayout.Of(DiagramInput.Of(s_train.Value, system, vehicle, crossed));
 }
