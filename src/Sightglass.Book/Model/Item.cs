@@ -39,6 +39,9 @@ public sealed record Item
 
     public DepthTexts Texts { get; init; } = new("", "", "");
 
+    /// <summary>What somebody may be asked in front of it.</summary>
+    public ImmutableArray<Question> Questions { get; init; } = [];
+
     public string? Photo { get; init; }
 
     /// <summary>Parameters by name, checked against the kind sheet, defaults filled in.</summary>

@@ -27,6 +27,9 @@ public sealed record PlannedWalk(string Name, Span Span, string Text)
     /// <summary>Places at which nobody of the group may be.</summary>
     public ImmutableArray<string> Closed { get; init; } = [];
 
+    /// <summary>What to bring, beside what its protections need.</summary>
+    public ImmutableArray<string> Kit { get; init; } = [];
+
     /// <summary>The role whose places they keep to, or null.</summary>
     public string? Role { get; init; }
 }

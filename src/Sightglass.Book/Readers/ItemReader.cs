@@ -85,6 +85,7 @@ internal sealed class ItemReader
             Normal = _map.Text("normal"),
             Cautions = CautionReader.Read(_map.Take("cautions"), _context),
             Texts = new(_map.Text("know"), _map.Text("operate"), _map.Text("repair")),
+            Questions = QuestionReader.Read(_map.Take("asks"), _context),
             Photo = Photo(),
             ConnectsTo = _map.Names("connects to", NameUse.Item),
             Positions = positions,

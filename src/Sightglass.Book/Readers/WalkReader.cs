@@ -23,6 +23,7 @@ internal static class WalkReader
             Cards = map.Names("cards", NameUse.Card),
             InOrder = map.Names("in order", NameUse.Item),
             Closed = map.Names("closed", NameUse.Place),
+            Kit = [.. map.List("kit").Select(k => k.Value.Trim())],
             Role = map.Name("role", NameUse.Role),
         };
         map.Finish();

@@ -78,6 +78,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         Key("know", Text("What to know about it.")),
         Key("operate", Text("How to operate it.")),
         Key("repair", Text("How to repair it.")),
+        Key("asks", List(Map(null, [Key("question", Text("What is asked in front of it.")), Key("answer", Text("What a good answer says."))], "question", "answer"), "Questions for a lesson.")),
         Key("photo", Text("A picture below the book's folder.")),
         Key("connects to", Ref("names", "Other items to look at.")),
         Key("who", Ref("names", "Roles that may operate it.")),

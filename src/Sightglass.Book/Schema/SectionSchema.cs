@@ -40,6 +40,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("cards", Ref("names", "All that these cards name is shown.")),
             Key("in order", Ref("names", "Items that are shown one after the other.")),
             Key("closed", Ref("names", "Places at which nobody of the group may be.")),
+            Key("kit", Ref("names", "What to bring.")),
             Key("role", Text("Whose places the group keeps to.")),
         ]),
         "Walks for a purpose.");

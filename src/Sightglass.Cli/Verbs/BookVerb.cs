@@ -27,6 +27,29 @@ internal abstract class BookVerb : Verb
 
     protected Option<string?> RoadNumber { get; } = new("--road-number") { Description = "The machine of the class whose modifications apply. Default: of a situation, the one that the case draws; else the class as described.", HelpName = "NUMBER" };
 
+    /// <summary>The book that the call names, with the items of its road number; null after saying what is wrong, with the exit code.</summary>
+    protected Sightglass.Book.Model.ClassBook? Open(ParseResult line, out int exit)
+    {
+        exit = ExitCode.WrongUse;
+        string? named = line.GetValue(BookOption);
+        if (BookFolderFinder.Find(named) is not { } folder)
+        {
+            NoBook(line, named);
+            return null;
+        }
+
+        BookInspection inspection = BookInspection.Read(folder, all: false);
+        if (inspection.Book is not { } book)
+        {
+            Output.Findings.Print(line.InvocationConfiguration.Error, folder, inspection.Found);
+            exit = ExitCode.No;
+            return null;
+        }
+
+        string? number = line.GetValue(RoadNumber);
+        return !HasRoadNumber(line, inspection, number) ? null : number is null ? book : book.For(number);
+    }
+
     /// <summary>Says that there is no book.</summary>
     protected static Task<int> NoBook(ParseResult line, string? named) => WrongUse(
         line,

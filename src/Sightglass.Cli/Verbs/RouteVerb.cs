@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Sightglass.Basics.Diagnostics;
-using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
@@ -12,27 +10,17 @@ namespace Sightglass.Cli.Verbs;
 /// <summary><c>route</c>: the shortest walk that shows what is wanted.</summary>
 internal sealed class RouteVerb : BookVerb
 {
-    private readonly Argument<string> _purpose = new("PURPOSE")
-    {
-        Description = "What is to be shown: a walk of the book, a system, a card, 'all', or 'changes' of a road number.",
-        DefaultValueFactory = _ => RouteRequest.Whole,
-    };
-
-    private readonly Option<string?> _train = new("--train") { Description = "The train that the machine stands in.", HelpName = "TRAIN" };
-    private readonly Option<string?> _from = new("--from") { Description = "Where it begins. Default: where the walk round the machine does.", HelpName = "PLACE" };
-    private readonly Option<string?> _to = new("--to") { Description = "Where it ends. Default: at the last stop.", HelpName = "PLACE" };
-    private readonly Option<string[]> _closed = new("--closed") { Description = "Places at which nobody of the group may be; 'left side' and the like close a whole side.", HelpName = "PLACE", AllowMultipleArgumentsPerToken = true };
-    private readonly Option<string?> _role = new("--role") { Description = "Whose places the group keeps to.", HelpName = "ROLE" };
+    private readonly RouteOptions _route = new();
     private readonly Option<int?> _people = new("--people") { Description = "How many walk: where there is less room they take turns.", HelpName = "N" };
-    private readonly Option<string?> _pace = new("--pace") { Description = "How fast the group walks on the ground. Default: 1.3 m/s.", HelpName = "SPEED" };
 
     public RouteVerb()
         : base("route", "The shortest walk that shows what you want: stops, what is shown at each, metres, minutes, protection to arrange.")
     {
-        Add(_purpose);
+        Add(_route.Purpose);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _train, _from, _to, _closed, _role, _people, _pace })
+        Add(_people);
+        foreach (Option option in _route.All)
         {
             Add(option);
         }
@@ -47,58 +35,27 @@ internal sealed class RouteVerb : BookVerb
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
     {
-        string? named = line.GetValue(BookOption);
-        if (BookFolderFinder.Find(named) is not { } folder)
+        if (Open(line, out int exit) is not { } book)
         {
-            return NoBook(line, named);
+            return Task.FromResult(exit);
         }
 
-        BookInspection inspection = BookInspection.Read(folder, all: false);
-        if (inspection.Book is not { } book)
+        if (line.GetValue(_people) is < 1)
         {
-            Findings.Print(line.InvocationConfiguration.Error, folder, inspection.Found);
-            return Task.FromResult(ExitCode.No);
+            return WrongUse(line, "--people is 1 or more");
         }
 
-        string? number = line.GetValue(RoadNumber);
-        if (!HasRoadNumber(line, inspection, number))
+        if (_route.Read(line, book) is not var (request, spoken))
         {
             return Task.FromResult(ExitCode.WrongUse);
         }
 
-        book = number is null ? book : book.For(number);
-        if (line.GetValue(_train) is { } train)
+        if (RoutePlanner.Plan(spoken, request with { People = line.GetValue(_people) }) is not { } plan)
         {
-            if (!book.Trains.ContainsKey(train))
-            {
-                return WrongUse(line, Unknown("train", train, book.Trains.Keys));
-            }
-
-            book = book.Coupled(train);
-        }
-
-        return Route(line, book);
-    }
-
-    private Task<int> Route(ParseResult line, ClassBook book)
-    {
-        if (PurposeFinder.Find(line.GetValue(_purpose)!, book, line.InvocationConfiguration.Error) is not var (asked, spoken))
-        {
-            return Task.FromResult(ExitCode.WrongUse);
-        }
-
-        if (Bounded(line, asked, spoken, out string? wrong) is not { } request)
-        {
-            return WrongUse(line, wrong!);
+            return NoWalk(line);
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
-        if (RoutePlanner.Plan(spoken, request) is not { } plan)
-        {
-            line.InvocationConfiguration.Error.WriteLine("There is no such walk: its start is closed, its end cannot be reached, or its order goes in a circle.");
-            return Task.FromResult(ExitCode.No);
-        }
-
         if (line.GetValue(Json))
         {
             Answer.Write(output, RouteAnswer.Of(plan));
@@ -111,47 +68,10 @@ internal sealed class RouteVerb : BookVerb
         return Task.FromResult(ExitCode.Good);
     }
 
-    /// <summary>The request within the bounds that the call names; null where a name or a value is wrong.</summary>
-    private RouteRequest? Bounded(ParseResult line, RouteRequest asked, ClassBook book, out string? wrong)
+    /// <summary>Says that there is none.</summary>
+    public static Task<int> NoWalk(ParseResult line)
     {
-        wrong = null;
-        string? from = line.GetValue(_from) ?? asked.From;
-        string? to = line.GetValue(_to) ?? asked.To;
-        string? role = line.GetValue(_role) ?? asked.Role;
-        List<string> closed = [.. asked.Closed];
-        foreach (string place in line.GetValue(_closed) ?? [])
-        {
-            string[] side = [.. RouteSides.PlacesOf(book, place)];
-            closed.AddRange(side.Length > 0 ? side : [place]);
-        }
-
-        double pace = RouteRequest.OrdinaryPace;
-        if (line.GetValue(_pace) is { } typed && (PaceOf(typed) is not { } walked || (pace = walked) <= 0))
-        {
-            wrong = $"`{typed}` is no pace: write a speed such as `1.0 m/s`";
-        }
-
-        foreach (string place in closed.Append(from).Append(to).OfType<string>().Where(p => !book.Places.ContainsKey(p)))
-        {
-            wrong ??= Unknown("place", place, book.Places.Keys.Concat(RouteSides.Names));
-        }
-
-        if (role is not null && !book.Roles.ContainsKey(role))
-        {
-            wrong ??= Unknown("role", role, book.Roles.Keys);
-        }
-
-        if (line.GetValue(_people) is < 1)
-        {
-            wrong ??= "--people is 1 or more";
-        }
-
-        return wrong is null ? asked with { From = from, To = to, Role = role, Closed = [.. closed], People = line.GetValue(_people), Pace = pace } : null;
+        line.InvocationConfiguration.Error.WriteLine("There is no such walk: its start is closed, its end cannot be reached, or its order goes in a circle.");
+        return Task.FromResult(ExitCode.No);
     }
-
-    private static double? PaceOf(string text) =>
-        QuantityText.TryParse(text, new SourceText("pace", text).Between(0, text.Length), Dimension.Speed, [], out Quantity pace) ? pace.Si : null;
-
-    private static string Unknown(string what, string named, IEnumerable<string> known) =>
-        $"The book has no {what} `{named}`; {Nearest.DidYouMean(named, known) ?? $"it has {string.Join(", ", known.Order(StringComparer.Ordinal).Take(12).Select(n => $"`{n}`"))}"}";
 }

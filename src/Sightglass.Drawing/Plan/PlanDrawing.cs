@@ -20,12 +20,21 @@ public static class PlanDrawing
         string where = options.CurrentPlace is null ? "" : $": {options.CurrentPlace}";
         SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "plan", 0, 0, options.Width, map.Height, $"Plan view of {book.Title}, front to the left{where}");
         Machine(w, book, map);
-        Way(w, book, map, route, options);
+        if (options.Way.IsEmpty)
+        {
+            Way(w, book, map, route, options);
+        }
+
         foreach (Leg leg in book.Legs.Where(l => book.Places.ContainsKey(l.From) && book.Places.ContainsKey(l.To)))
         {
             (double x1, double y1) = map.Point(book.Places[leg.From].Position);
             (double x2, double y2) = map.Point(book.Places[leg.To].Position);
             w.Path("plan-leg", new SvgPath().Segment(x1, y1, x2, y2));
+        }
+
+        if (!options.Way.IsEmpty)
+        {
+            w.Path("plan-walked", new SvgPath().Polyline([.. options.Way.Select(p => map.Point(book.Places[p].Position))]));
         }
 
         foreach (WalkStop stop in route.Stops)
@@ -114,6 +123,13 @@ public static class PlanDrawing
     {
         (double x, double y) = map.Point(stop.Place.Position);
         bool here = stop.Place.Name == options.CurrentPlace;
+        if (options.Numbers.TryGetValue(stop.Place.Name, out string? number))
+        {
+            w.Open("g", ("data-place", stop.Place.Name)).Title(stop.Place.Name).Element("circle", ("class", "plan-stop been"), ("cx", x), ("cy", y), ("r", 9))
+                .Text("plan-number", x, y + 4, number, ("text-anchor", "middle")).Close();
+            return;
+        }
+
         bool been = here || options.Visited.Contains(stop.Place.Name);
         w.Open("g", ("data-place", stop.Place.Name)).Title(stop.Place.Name)
             .Element("circle", ("class", been ? "plan-stop been" : "plan-stop"), ("cx", x), ("cy", y), ("r", here ? 5.5 : stop.Place.OnGround ? 3 : 2)).Close();

@@ -12,6 +12,12 @@ public sealed record PlanOptions
     /// <summary>Width in pixels. Default 336.</summary>
     public double Width { get; init; } = 336;
 
+    /// <summary>A way of its own instead of the one round the machine: places one after the other, each joined to the next. Empty for none.</summary>
+    public ImmutableArray<string> Way { get; init; } = [];
+
+    /// <summary>Numbers at the stops of that way.</summary>
+    public ImmutableDictionary<string, string> Numbers { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Words at the current place, or empty.</summary>
     public string You { get; init; } = "you";
 }

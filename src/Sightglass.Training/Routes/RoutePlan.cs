@@ -16,6 +16,9 @@ public sealed record RoutePlan(ClassBook Book, RouteRequest Request, ImmutableAr
 
     public double Metres => Stops.Sum(s => s.Metres);
 
+    /// <summary>Every place, passed or stopped at, one after the other.</summary>
+    public IEnumerable<string> Way => Stops.SelectMany(s => s.Passed.Append(s.Place.Name));
+
     public bool IsShortest => LeastSeconds >= Seconds - 1e-6;
 
     /// <summary>Protections that being at its stops needs, each with the places, in the order in which they are come to.</summary>

@@ -1,0 +1,50 @@
+using Sightglass.Training.Lessons;
+
+namespace Sightglass.Cli.Output;
+
+/// <summary>What <c>lesson --json</c> answers.</summary>
+/// <param name="Minutes">From the greeting to the end.</param>
+/// <param name="MinutesTooLong">Beyond those that there are; 0 where it fits.</param>
+internal sealed record LessonAnswer(
+    string Title,
+    string? RoadNumber,
+    string Notice,
+    string Purpose,
+    int People,
+    string Depth,
+    double Minutes,
+    double MinutesTooLong,
+    double ChangeSeconds,
+    IReadOnlyList<LessonAnswer.Station> Stations,
+    IReadOnlyList<string> Arrange,
+    IReadOnlyList<string> Bring)
+{
+    public static LessonAnswer Of(LessonPlan plan) => new(
+        plan.Route.Book.Title,
+        plan.Route.Book.RoadNumberInUse,
+        plan.Route.Book.Notice,
+        plan.Request.Route.Purpose,
+        plan.Request.People,
+        plan.Request.Depth.ToString().ToLowerInvariant(),
+        Math.Round(plan.Seconds / 60, 1),
+        Math.Round(plan.SecondsTooLong / 60, 1),
+        Math.Round(plan.ChangeSeconds, 1),
+        [.. plan.Stations.Select(s => new Station(Math.Round(s.Seconds / 60, 1), [.. s.Stops.Select(Of)]))],
+        [.. LessonWords.Arrange(plan)],
+        [.. LessonWords.Bring(plan)]);
+
+    private static Stop Of(LessonStop stop) => new(
+        stop.Stop.Place.Name,
+        Math.Round(stop.Seconds / 60, 1),
+        stop.Turns,
+        [.. stop.Points.Select(p => new Point(p.Item.Name, p.Says, p.Hands, p.Permission))],
+        [.. stop.Questions.Select(q => new Asked(q.Asked, q.Answer))]);
+
+    internal sealed record Station(double Minutes, IReadOnlyList<Stop> Stops);
+
+    internal sealed record Stop(string Place, double Minutes, int Turns, IReadOnlyList<Point> Points, IReadOnlyList<Asked> Questions);
+
+    internal sealed record Point(string Item, IReadOnlyList<string> Says, bool Hands, string? Permission);
+
+    internal sealed record Asked(string Question, string Answer);
+}

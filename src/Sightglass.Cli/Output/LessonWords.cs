@@ -1,0 +1,78 @@
+using System.Globalization;
+using Sightglass.Book.Model;
+using Sightglass.Training.Lessons;
+
+namespace Sightglass.Cli.Output;
+
+/// <summary>What a lesson's paper, text and answer say in the same words.</summary>
+internal static class LessonWords
+{
+    public static string Title(LessonPlan plan)
+    {
+        string purpose = plan.Request.Route.Purpose;
+        return char.ToUpperInvariant(purpose[0]) + purpose[1..];
+    }
+
+    public static string Minutes(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, Math.Round(seconds / 60)):0} min");
+
+    /// <summary>How long it takes and how many groups go round, and whether it fits.</summary>
+    public static string Summary(LessonPlan plan)
+    {
+        int stations = plan.Stations.Length;
+        string groups = stations == 1
+            ? $"{plan.Request.People} people go round together"
+            : $"{plan.Request.People} people in {stations} groups of up to {plan.GroupSize} go round {stations} stations, {Minutes(plan.Stations.Max(s => s.Seconds))} at each";
+        string long_ = plan.SecondsTooLong > 0
+            ? $" That is {Minutes(plan.SecondsTooLong)} more than there are: show less, go less deep, or add a station. The longest stops: {string.Join(", ", plan.Stops.OrderByDescending(s => s.Seconds).Take(3).Select(s => $"{s.Stop.Place.Name} ({Minutes(s.Seconds)})"))}."
+            : "";
+        return $"{Minutes(plan.Seconds)}, greeting and end included. {groups}. {string.Create(CultureInfo.InvariantCulture, $"{plan.Route.Metres:0} m")} of walking.{long_}";
+    }
+
+    /// <summary>Protections to arrange before the lesson, a sentence each.</summary>
+    public static IEnumerable<string> Arrange(LessonPlan plan)
+    {
+        foreach ((Protection protection, IReadOnlyList<string> places) in plan.Route.ToBeThere)
+        {
+            yield return $"{Capital(protection.Name)}{Of(protection)}, before anybody goes to: {string.Join("; ", places)}.";
+        }
+
+        foreach ((Protection protection, IReadOnlyList<string> places) in plan.Route.ToTouch)
+        {
+            yield return $"{Capital(protection.Name)}{Of(protection)}, before anybody touches what it is for at: {string.Join("; ", places)}. Without it hands stay off.";
+        }
+
+        foreach (string owner in plan.Stops.SelectMany(s => s.Points).Select(p => p.Permission).OfType<string>().Distinct(StringComparer.Ordinal))
+        {
+            yield return $"Permission of the {owner} for: {string.Join(", ", plan.Stops.SelectMany(s => s.Points).Where(p => p.Permission == owner).Select(p => p.Item.Name))}.";
+        }
+    }
+
+    /// <summary>What to bring: the author's list, and what protections are set with.</summary>
+    public static IEnumerable<string> Bring(LessonPlan plan)
+    {
+        IEnumerable<string> set = plan.Route.ToBeThere.Concat(plan.Route.ToTouch).Select(n => n.Protection).Where(p => p.Sort != ProtectionSort.Asked).Select(p => p.Name);
+        return plan.Request.Kit.Concat(set).Append($"this paper, {plan.Request.People} pocket cards, the sign-in sheet, a pen").Distinct(StringComparer.Ordinal);
+    }
+
+    /// <summary>What can be done in a room when the machine is taken away.</summary>
+    public static IEnumerable<string> Fallback(LessonPlan plan)
+    {
+        ClassBook book = plan.Route.Book;
+        yield return $"The strip on the wall (page Walk) in the same order of stops: {string.Join(", ", plan.Stops.Select(s => s.Stop.Place.Name))}.";
+        string[] alive = [.. plan.Stops.SelectMany(s => s.Points).Select(p => p.Item.System).OfType<string>().Distinct(StringComparer.Ordinal).Where(s => book.Systems[s].Alive)];
+        if (alive.Length > 0)
+        {
+            yield return $"Alive on the page Machine: {string.Join(", ", alive)}. Controls are operated there instead of by hand.";
+        }
+
+        string[] hands = [.. plan.Stops.SelectMany(s => s.Points).Where(p => p.Hands).Select(p => p.Item.Name)];
+        if (hands.Length > 0)
+        {
+            yield return $"Not replaced by a room, so make it good at the machine: hands on {string.Join(", ", hands)}.";
+        }
+    }
+
+    private static string Of(Protection protection) => protection.AskedOf.Length > 0 ? $" of the {protection.AskedOf}" : "";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

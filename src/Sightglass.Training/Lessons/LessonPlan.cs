@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Sightglass.Training.Routes;
+
+namespace Sightglass.Training.Lessons;
+
+/// <summary>A lesson round the machine, planned from the book.</summary>
+/// <param name="Request">What was wanted.</param>
+/// <param name="Route">The walk that it follows.</param>
+/// <param name="Stations">At least one; their groups change together, when the slowest is done.</param>
+/// <param name="ChangeSeconds">From one station to the next, the longest of these ways.</param>
+/// <param name="Times">How long people take.</param>
+public sealed record LessonPlan(LessonRequest Request, RoutePlan Route, ImmutableArray<LessonStation> Stations, double ChangeSeconds, LessonTimes Times)
+{
+    /// <summary>People in the largest group.</summary>
+    public int GroupSize => (Request.People + Stations.Length - 1) / Stations.Length;
+
+    /// <summary>From the greeting to the end.</summary>
+    public double Seconds => Times.Opening + (Stations.Length * Stations.Max(s => s.Seconds)) + ((Stations.Length - 1) * ChangeSeconds) + Times.Closing;
+
+    /// <summary>Beyond the minutes that there are; 0 where it fits.</summary>
+    public double SecondsTooLong => Request.Minutes is { } there ? Math.Max(0, Seconds - (60 * there)) : 0;
+
+    public IEnumerable<LessonStop> Stops => Stations.SelectMany(s => s.Stops);
+}

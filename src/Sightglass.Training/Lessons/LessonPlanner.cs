@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+using Sightglass.Training.Routes;
+
+namespace Sightglass.Training.Lessons;
+
+/// <summary>Plans a lesson: the route, what is said at each stop, how long it takes, and who stands where.</summary>
+public static class LessonPlanner
+{
+    /// <returns>Null where there is no such walk.</returns>
+    public static LessonPlan? Plan(ClassBook book, LessonRequest request, LessonTimes? times = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(request);
+        times ??= new();
+        RouteRequest route = request.Route with { People = null };
+        if (RoutePlanner.Plan(book, route) is not { } walk)
+        {
+            return null;
+        }
+
+        int stations = Math.Clamp(request.Stations, 1, Math.Max(1, walk.Stops.Count(s => !s.Items.IsEmpty)));
+        int group = (request.People + stations - 1) / stations;
+        HashSet<string> tried = new(StringComparer.Ordinal);
+        ImmutableArray<LessonStop> stops = [.. walk.Stops.Where(s => !s.Items.IsEmpty).Select(s => Stop(s, request, group, times, tried))];
+        ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations);
+        return new(request, walk, divided, Change(book, divided, route.Pace), times);
+    }
+
+    /// <param name="tried">Kinds that hands have tried before; of each one is enough.</param>
+    private static LessonStop Stop(RouteStop stop, LessonRequest request, int group, LessonTimes times, HashSet<string> tried)
+    {
+        ImmutableArray<LessonPoint> points = [.. stop.Items.Select(i => Point(i, stop, request, tried))];
+        ImmutableArray<Question> questions = [.. stop.Items.SelectMany(i => i.Questions)];
+        int turns = stop.TurnsOf(group + 1);
+        double spoken = (points.Sum(p => p.Words) + LessonStop.CautionsOf(stop).Sum(c => c.Text.Split(' ').Length)) / times.WordsAMinute * 60;
+        double hands = points.Where(p => p.Hands).Sum(p => (p.Item.OperateSeconds + times.HandOver) * group);
+        return new(stop, points, questions, turns, (turns * (spoken + (questions.Length * times.Question))) + hands);
+    }
+
+    private static LessonPoint Point(Item item, RouteStop stop, LessonRequest request, HashSet<string> tried)
+    {
+        List<string> says = [item.Purpose, item.Normal, item.Texts.Know];
+        if (request.Depth >= Depth.Operate)
+        {
+            says.Add(item.Texts.Operate);
+        }
+
+        if (request.Depth >= Depth.Repair)
+        {
+            says.Add(item.Texts.Repair);
+        }
+
+        bool hands = request.Audience is { } role && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
+        return new(item, [.. says.Where(t => t.Length > 0)], hands, hands && item.Authority?.Permission is { } owner && owner != request.Audience ? owner : null);
+    }
+
+    private static double Change(ClassBook book, ImmutableArray<LessonStation> stations, double pace)
+    {
+        if (stations.Length < 2)
+        {
+            return 0;
+        }
+
+        WayTable ways = new(book);
+        return Enumerable.Range(0, stations.Length).Max(i => Seconds(stations[i].Stops[^1], stations[(i + 1) % stations.Length].Stops[0])) * RouteRequest.OrdinaryPace / pace;
+
+        double Seconds(LessonStop from, LessonStop to) => ways.Seconds(ways.IndexOf(from.Stop.Place.Name), ways.IndexOf(to.Stop.Place.Name));
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Training.Lessons;
+using Sightglass.Training.Routes;
+
+namespace Sightglass.Training.Tests.Lessons;
+
+/// <summary>Lessons of the demo class; what is asserted can be worked out by hand from the book.</summary>
+public sealed class LessonPlannerTests
+{
+    private static readonly ClassBook s_book = Books.Curlew.Book;
+
+    /// <summary>The gauge in the cab: its words at 120 a minute, its questions at 45 s each, and that for every turn of eleven people where there is room for three.</summary>
+    [Fact]
+    public void Seconds_OfOneStop_AsByHand()
+    {
+        LessonPlan plan = Of(new(new("gauge", ["cab fuel gauge"]), 10, Depth.Know));
+        Item gauge = s_book.Items["cab fuel gauge"];
+        int words = Words(gauge.Purpose) + Words(gauge.Normal) + Words(gauge.Texts.Know);
+        LessonStop stop = Assert.Single(plan.Stops);
+        int cautions = stop.Cautions.Sum(c => Words(c.Text));
+        Assert.Equal(4, stop.Turns);
+        Assert.Equal(4 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
+        Assert.Equal(480 + stop.Seconds + 300, plan.Seconds, 1e-9);
+    }
+
+    [Fact]
+    public void Says_EachDepth_WhatThoseBeforeItSayAndMore()
+    {
+        string[] Says(Depth depth) => [.. Of(new(RouteRequest.OfSystem(s_book, "fuel"), 5, depth)).Stops.SelectMany(s => s.Points).SelectMany(p => p.Says)];
+        (string[] know, string[] operate, string[] repair) = (Says(Depth.Know), Says(Depth.Operate), Says(Depth.Repair));
+        Assert.Empty(know.Except(operate));
+        Assert.Empty(operate.Except(repair));
+        Assert.Contains(s_book.Items["cab fuel gauge"].Texts.Operate, operate);
+        Assert.DoesNotContain(s_book.Items["cab fuel gauge"].Texts.Operate, know);
+        Assert.Contains(s_book.Items["cab fuel gauge"].Texts.Repair, repair);
+    }
+
+    /// <summary>Hands try only what the role may operate, nothing whose touch needs protection, and of each kind one.</summary>
+    [Fact]
+    public void Hands_OnlyWhatTheAudienceMay()
+    {
+        LessonPlan plan = Of(new(RouteRequest.OfWhole(s_book), 10, Depth.Operate) { Audience = "conductor" });
+        LessonPoint[] tried = [.. plan.Stops.SelectMany(s => s.Points).Where(p => p.Hands)];
+        Assert.NotEmpty(tried);
+        Assert.All(tried, p => Assert.True(p.Item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains("conductor")));
+        Assert.All(tried, p => Assert.DoesNotContain(s_book.Hazards.Values, h => h.OnTouch && h.Items.Contains(p.Item.Name)));
+        Assert.Equal(tried.Length, tried.Select(p => p.Item.Kind.Name).Distinct().Count());
+        Assert.All(tried.Where(p => p.Item.Authority?.Permission is { } owner && owner != "conductor"), p => Assert.Equal(p.Item.Authority!.Permission, p.Permission));
+        Assert.DoesNotContain(Of(new(RouteRequest.OfWhole(s_book), 10, Depth.Operate)).Stops.SelectMany(s => s.Points), p => p.Hands);
+    }
+
+    [Fact]
+    public void SecondsTooLong_MoreThanThereIs_Told()
+    {
+        LessonRequest request = new(RouteRequest.OfWhole(s_book), 10, Depth.Repair) { Minutes = 120 };
+        LessonPlan plan = Of(request);
+        Assert.Equal(plan.Seconds - 7200, plan.SecondsTooLong, 1e-9);
+        Assert.True(plan.SecondsTooLong > 0);
+        Assert.Equal(0, Of(request with { Minutes = 24 * 60 }).SecondsTooLong);
+    }
+
+    /// <summary>Every division of the stops tried: none has a shorter longest station.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(5)]
+    public void Divide_RandomStops_TheLongestStationAsShortAsCanBe(int stations)
+    {
+        Random chance = new(stations);
+        for (int n = stations; n < 11; n++)
+        {
+            ImmutableArray<LessonStop> stops = [.. Enumerable.Range(0, n).Select(_ => Stop(chance.Next(10, 900), chance.Next(0, 60)))];
+            ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations);
+            Assert.Equal(stations, divided.Length);
+            Assert.Equal(stops, divided.SelectMany(s => s.Stops));
+            Assert.Equal(Best(stops, stations), divided.Max(s => s.Seconds), 1e-9);
+        }
+    }
+
+    [Fact]
+    public void Stations_GroupsGoRound_InTheTimeOfTheLongest()
+    {
+        LessonPlan plan = Of(new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Know) { Stations = 3 });
+        Assert.Equal(3, plan.Stations.Length);
+        Assert.Equal(4, plan.GroupSize);
+        Assert.True(plan.ChangeSeconds > 0);
+        Assert.Equal(480 + (3 * plan.Stations.Max(s => s.Seconds)) + (2 * plan.ChangeSeconds) + 300, plan.Seconds, 1e-9);
+    }
+
+    /// <summary>Every question of the book stands in the lesson that shows its item, with its answer.</summary>
+    [Fact]
+    public void Questions_WholeMachine_AllOfTheBook()
+    {
+        string[] asked = [.. Of(new(RouteRequest.OfWhole(s_book), 6, Depth.Know)).Stops.SelectMany(s => s.Questions).Select(q => q.Asked)];
+        Assert.Equal(s_book.Items.Values.SelectMany(i => i.Questions).Select(q => q.Asked).Order(StringComparer.Ordinal), asked.Order(StringComparer.Ordinal));
+        Assert.True(asked.Length >= 20);
+    }
+
+    private static LessonPlan Of(LessonRequest request) => LessonPlanner.Plan(s_book, request)!;
+
+    private static int Words(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length;
+
+    private static LessonStop Stop(double seconds, double walk) =>
+        new(new RouteStop(new Place("somewhere", Span.None, default, true, ""), walk, walk, [], [], [], []), [], [], 1, seconds);
+
+    private static double Best(ImmutableArray<LessonStop> stops, int stations)
+    {
+        if (stations == 1)
+        {
+            return stops.Sum(s => s.Seconds) + stops.Skip(1).Sum(s => s.Stop.Seconds);
+        }
+
+        return Enumerable.Range(1, stops.Length - stations + 1).Min(first => Math.Max(Best(stops[..first], 1), Best(stops[first..], stations - 1)));
+    }
+}
