@@ -76,6 +76,7 @@ public sealed class CurlewCardTests
     [InlineData("cut-out-a-dragging-car", "dragging car")]
     [InlineData("release-an-overcharged-train", "overcharged train")]
     [InlineData("change-to-the-other-unit", "changing units")]
+    [InlineData("haul-dead-in-tow", "dead behind another machine")]
     public void Card_ItsTrain_EndsWellOrSafelyAndMostlyWell(string card, string situation)
     {
         TrialResult result = Try(card, situation, null, TrainCases);

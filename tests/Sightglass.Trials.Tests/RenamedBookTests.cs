@@ -43,6 +43,7 @@ public sealed class RenamedBookTests
     [InlineData("reset-a-penalty", "penalty application")]
     [InlineData("standing-brake-test", "before a standing brake test")]
     [InlineData("loss-of-brake-pipe", "brake pipe hoses pulled apart")]
+    [InlineData("haul-dead-in-tow", "dead behind another machine")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;

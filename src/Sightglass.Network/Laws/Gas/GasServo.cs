@@ -19,6 +19,9 @@ public readonly struct GasServo : ILaw
     /// <summary>Where the set pressure is in the inputs.</summary>
     public const int SetInput = 0;
 
+    /// <summary>Where the greatest target is in the parameters.</summary>
+    public const int GreatestParameter = Sheet + 5;
+
     private const int Sheet = 3;
 
     public static int Potentials => 5;

@@ -3,6 +3,7 @@ using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Laws.Gas;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
@@ -39,9 +40,11 @@ public sealed partial class ControlValveKind
         Amount[] pilots = [x.Cylinder.Store.First, reference.Store.First, x.Pipe.Store.First];
         Input[] Inputs(int n, SlotFunction works) => [x.Plan.Bind(n, _ => set), x.Plan.Bind(n, works), x.Plan.Bind(n, _ => 0)];
         PathHandle apply = GasPaths.Between<GasServo>(x.Plan, x.Item.Name, x.Auxiliary, x.Cylinder, Sheet(x.Supply, width, 0), n => Inputs(n, x.Works), pilots);
-        NameFlows(x, apply, GasPaths.Between<GasServo>(
+        PathHandle exhaust = GasPaths.Between<GasServo>(
             x.Plan, $"exhaust of {x.Item.Name}", x.Cylinder, Join.Outside(x.Plan, $"exhaust of {x.Item.Name}", x.Cylinder), Sheet(x.OpeningOf("exhaust diameter"), -width, width / 4),
-            n => Inputs(n, choice is null ? s => x.Works(s) * x.ExhaustShare(s) : s => x.Works(s) * x.ExhaustShare(s) * choice.Exhausts(s)), pilots));
+            n => Inputs(n, choice is null ? s => x.Works(s) * x.ExhaustShare(s) : s => x.Works(s) * x.ExhaustShare(s) * choice.Exhausts(s)), pilots);
+        NameFlows(x, apply, exhaust);
+        Limit(x, apply, exhaust);
 
         // Open while the brake pipe stands no lower than the insensitivity under the reference volume, shut from there on.
         GasPaths.Between<GasServo>(
@@ -49,6 +52,18 @@ public sealed partial class ControlValveKind
             GasServo.ParametersOf(x.OpeningOf("reference diameter"), -insensitivity / 3, -insensitivity, 1, 0, 0, Steer.Highest),
             n => [x.Plan.Bind(n, _ => 0), x.Plan.Bind(n, _ => 1), x.Plan.Bind(n, choice is null ? _ => 0 : choice.Joins)],
             x.Pipe.Store.First, reference.Store.First, reference.Store.First);
+    }
+
+    /// <summary>Lets a handle set the greatest cylinder pressure, where the book says so.</summary>
+    private static void Limit(Parts x, params ReadOnlySpan<PathHandle> paths)
+    {
+        if (x.Item.Parameters.ContainsKey(LimitedBy) && ByPosition.Of(x.Plan, x.Item, LimitedBy, "limits") is { } limit)
+        {
+            foreach (PathHandle path in paths)
+            {
+                x.Plan.BindParameter(x.Network, path.FirstParameter + GasServo.GreatestParameter, s => Physical.Atmosphere + limit(s));
+            }
+        }
     }
 
     /// <summary>

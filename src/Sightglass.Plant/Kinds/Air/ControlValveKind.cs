@@ -11,6 +11,7 @@ public sealed partial class ControlValveKind : KindBuilder
 {
     private const string Graduated = "graduated";
     private const string DirectBy = "direct release by";
+    private const string LimitedBy = "limited by";
 
     public override KindSheet Sheet { get; } = new()
     {
@@ -40,7 +41,9 @@ public sealed partial class ControlValveKind : KindBuilder
             Parameter.Of("insensitivity", Dimension.Pressure, "Fall of the brake pipe that applies nothing.", "3 psi", "0.1 psi", "20 psi"),
             Parameter.Of("release difference", Dimension.Pressure, "Direct release: rise of the brake pipe above what the brake is held by, its auxiliary reservoir or its balance, that lets the brake off.", "1.5 psi", "0.1 psi", "20 psi"),
             Parameter.Of("ratio", Dimension.One, "Graduated release: cylinder pressure over reduction.", "2.5", "0.2", "10"),
-            Parameter.Of("greatest", Dimension.Pressure, "Graduated release: greatest cylinder pressure.", "60 psi", "1 psi", "200 psi"),
+            Parameter.Of("greatest", Dimension.Pressure, "Graduated release: greatest cylinder pressure; or say what sets it.", "60 psi", "1 psi", "200 psi"),
+            Parameter.Item(LimitedBy, "Graduated release: a handle that sets the greatest cylinder pressure."),
+            new("limits", ParameterType.ByPosition, Dimension.Pressure, "Greatest cylinder pressure in each of that handle's positions."),
             Parameter.Of("reference volume", Dimension.Volume, "Graduated release: of its reference volume.", "4 L", "0.05 L", "100 L"),
             Steer.CutOutBy,
             Parameter.Of("reference diameter", Dimension.Metre, "Graduated release: of the hole between brake pipe and reference volume.", "1 mm", "0.1 mm", "20 mm"),
