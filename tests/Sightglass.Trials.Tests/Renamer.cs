@@ -17,7 +17,7 @@ internal sealed partial class Renamer
         a above an and any are as ask at be begin begun card caution check close closed compartment's done each every end for from give go grade cant ambient
         temperature head load speed has have heard hold if in is it keep least left let letter look most must needs never no none not notice of off on once one open
         or other out over press push put read repeat right seen set show shows side smelled start stay stays step steps stop tell than that the then there
-        this car cars train unit every coupling between machine another same chock lock tag remove connect disconnect hoses crossed
+        this car cars train unit every coupling between machine another same chock lock tag remove connect disconnect hoses crossed room
         time times to told turn turned until use value wait waited warning when where with without yes null true false min max abs
         """;
 
@@ -26,7 +26,7 @@ internal sealed partial class Renamer
         silhouettes situations text x y z from to takes by walks reacts goes medium alive kind system position label for normal cautions danger warning
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
-        locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken
+        locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -37,7 +37,7 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "normal range"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "normal range", "in order"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));
