@@ -33,11 +33,34 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [Fact]
     public async Task Walk_ItemOfTheStripClicked_IsReadBelow()
     {
-        IPage page = await site.Open("/walk?at=fuel panel, right");
+        IPage page = await site.Open("/walk?train=this machine&at=fuel panel, right");
         await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).Locator(".hit").Last.ClickAsync();
         await Expect(page.Locator("#item-name")).ToHaveTextAsync("Sight glass, forward");
         Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
         await Site.Keep(page, "walk-item");
+    }
+
+    /// <summary>A train is chosen, a car gone to, and the walk goes on along it.</summary>
+    [Fact]
+    public async Task Walk_AlongATrain_GoesToACarAndOnward()
+    {
+        IPage page = await site.Open("/walk");
+        ILocator trains = page.GetByRole(AriaRole.Group, new() { Name = "Train" });
+        await trains.GetByRole(AriaRole.Button, new() { Name = "Night mail" }).ClickAsync();
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("train=night"));
+        ILocator vehicles = page.GetByRole(AriaRole.Group, new() { Name = "Vehicle" });
+        await vehicles.GetByRole(AriaRole.Button, new() { Name = "Car 3" }).ClickAsync();
+        await Expect(page.GetByText("Seen from: A coupler of car 3")).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(page.GetByText("Seen from: A end, right of car 3")).ToBeVisibleAsync();
+        await Expect(vehicles.GetByRole(AriaRole.Button, new() { Name = "Car 3" })).ToHaveAttributeAsync("aria-pressed", "true");
+        Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
+        await vehicles.GetByRole(AriaRole.Button, new() { Name = "Car 3" }).ClickAsync();
+        await Expect(page.GetByText("Seen from: A coupler of car 3")).ToBeVisibleAsync();
+        await Site.Keep(page, "walk-train");
+        await trains.GetByRole(AriaRole.Button, new() { Name = "The machine alone" }).ClickAsync();
+        await Expect(vehicles).ToHaveCountAsync(0);
+        await Expect(page.GetByText("stop 1 of")).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -167,6 +190,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/walk?at=fuel panel, right", ColorScheme.Dark, 1440, 900)]
     [InlineData("/walk?at=rear coupler", ColorScheme.Light, 390, 844)]
     [InlineData("/walk?at=fuel panel, right", ColorScheme.Light, 1920, 1080)]
+    [InlineData("/walk?train=night mail&vehicle=car 3", ColorScheme.Light, 1440, 900)]
+    [InlineData("/walk?train=double-headed express&at=rear coupler of unit 2", ColorScheme.Dark, 390, 844)]
     [InlineData("/machine", ColorScheme.Light, 1440, 900)]
     [InlineData("/machine", ColorScheme.Dark, 1440, 900)]
     [InlineData("/machine", ColorScheme.Light, 390, 844)]

@@ -94,6 +94,13 @@ public sealed record ClassBook
     /// <summary>The class of cars that this describes, or null for the machine of the book.</summary>
     public string? CarClass { get; init; }
 
+    /// <summary>What describes a vehicle of it: its class of cars, or this book for a machine.</summary>
+    public ClassBook ClassOf(Vehicle vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return Cars.GetValueOrDefault(vehicle.Class, this);
+    }
+
     /// <summary>Items in the order of vehicles and files: the order in which everything is built, so that a name changed everywhere changes no bit of a result.</summary>
     public IEnumerable<Item> ItemsInOrder => Items.Values.OrderBy(i => i.Vehicle.Index).ThenBy(i => i.Span);
 

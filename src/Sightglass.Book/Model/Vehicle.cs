@@ -20,6 +20,9 @@ public sealed record Vehicle(int Index, string Name)
     /// <summary>Where it ends, metres; not known of a machine alone.</summary>
     public double To { get; init; }
 
+    /// <summary>Whether its front faces the rear of the machine that the book is about.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>Whether it is the machine that the book is about.</summary>
     public bool IsTheMachine => Name.Length == 0;
 

@@ -134,7 +134,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             System = from.System,
             Position = position,
             Places = [.. from.Places.Union(to.Places)],
-            Label = name,
+            Label = $"{line} coupling",
             Purpose = kind.Purpose,
             Normal = from.Normal.Length > 0 ? from.Normal : to.Normal,
             Cautions = from.Cautions.IsEmpty ? to.Cautions : from.Cautions,

@@ -33,7 +33,7 @@ internal static class Stands
         foreach ((Vehicle vehicle, ClassBook type, TrainVehicle listed) in named)
         {
             bool turned = listed.IsTurned != againstTrain;
-            Vehicle stood = vehicle with { Class = listed.Class, From = x, To = x + type.Length };
+            Vehicle stood = vehicle with { Class = listed.Class, From = x, To = x + type.Length, IsTurned = turned };
             stands.Add(new(stood, type, listed, turned ? x + type.Length : x, turned));
             x += type.Length;
         }

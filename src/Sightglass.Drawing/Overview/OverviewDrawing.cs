@@ -12,6 +12,9 @@ public static class OverviewDrawing
 {
     private const double Below = 24;
 
+    /// <summary>Below this many pixels a metre stops lie close, and are small.</summary>
+    private const double Close = 6;
+
     /// <summary>The small strip as SVG. The frame is the element <c>win</c> (after the prefix), in the drawing's own pixels.</summary>
     public static string Render(ClassBook book, OverviewOptions? options = null, SvgOptions? svg = null)
     {
@@ -45,9 +48,9 @@ public static class OverviewDrawing
 
     private static void Silhouette(SvgWriter w, StripSide side)
     {
-        foreach (StripShape shape in side.Shapes.Where(s => IsLarge(s, side.Map.Scale)))
+        foreach ((SideMap map, StripShape shape) in side.Figures.SelectMany(f => f.Shapes.Where(s => IsLarge(s, f.Map.Scale)).Select(s => (f.Map, s))))
         {
-            w.Path(shape.Style == "glass" ? "mi-g" : shape.Path.IsClosed ? "mi" : "mi-l", shape.Path.Draw(side.Map));
+            w.Path(shape.Style == "glass" ? "mi-g" : shape.Path.IsClosed ? "mi" : "mi-l", shape.Path.Draw(map));
         }
     }
 
@@ -76,7 +79,7 @@ public static class OverviewDrawing
             bool now = stop.Place.Name == ground;
             double x = sides.First(s => s.Side == stop.Side).Map.X(stop.Along);
             bool been = now || options.Visited.Contains(stop.Place.Name);
-            w.Element("circle", ("class", been ? "mi-stop been" : "mi-stop"), ("data-place", stop.Place.Name), ("cx", x), ("cy", Below - 12), ("r", now ? 4.6 : 3));
+            w.Element("circle", ("class", been ? "mi-stop been" : "mi-stop"), ("data-place", stop.Place.Name), ("cx", x), ("cy", Below - 12), ("r", now ? 4.6 : options.Scale < Close ? 1.3 : 3));
             if (now && options.Person)
             {
                 PersonMark.Draw(w, x, Below - 16, 0.62);

@@ -8,7 +8,7 @@ using Sightglass.Drawing.Walk;
 
 namespace Sightglass.Drawing.Plan;
 
-/// <summary>The machine from above, front to the left and so its right side up, with the places and the way walked.</summary>
+/// <summary>The machine from above, front to the left and so its right side up, with the places and the way walked; of a train the vehicle where the person stands.</summary>
 public static class PlanDrawing
 {
     /// <summary>The plan view as SVG.</summary>
@@ -16,10 +16,18 @@ public static class PlanDrawing
     {
         options ??= new PlanOptions();
         WalkRoute route = WalkRoute.Of(book);
-        PlanMap map = PlanMap.Of(book, options.Width);
+        ImmutableArray<Vehicle> vehicles = book.Vehicles.Length > 1 ? book.Vehicles : [Vehicle.Alone with { From = book.Front, To = book.Front + book.Length }];
+        Vehicle? shown = vehicles.Length == 1 ? vehicles[0]
+            : options.CurrentPlace is { } at && book.Places.TryGetValue(at, out Place? place) ? vehicles.FirstOrDefault(v => v.Index == place.Vehicle.Index) : null;
+        PlanMap map = PlanMap.Of(book, options.Width, shown);
         string where = options.CurrentPlace is null ? "" : $": {options.CurrentPlace}";
         SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "plan", 0, 0, options.Width, map.Height, $"Plan view of {book.Title}, front to the left{where}");
-        Machine(w, book, map);
+        foreach (Vehicle vehicle in vehicles)
+        {
+            Body(w, PlanBody.Of(book, vehicle), book.Width / 2, map);
+        }
+
+        Inside(w, book, map);
         if (options.Way.IsEmpty)
         {
             Way(w, book, map, route, options);
@@ -45,10 +53,8 @@ public static class PlanDrawing
         return SvgDocument.End(w);
     }
 
-    private static void Machine(SvgWriter w, ClassBook book, PlanMap map)
+    private static void Body(SvgWriter w, PlanBody body, double half, PlanMap map)
     {
-        PlanBody body = PlanBody.Of(book);
-        double half = book.Width / 2;
         SvgPath outline = new();
         (double X, double Y) P(double x, double y) => map.Point(new Point3(x, y, 0));
         void Corner((double X, double Y) control, (double X, double Y) to) => outline.Quadratic(control.X, control.Y, to.X, to.Y);
@@ -67,17 +73,20 @@ public static class PlanDrawing
         outline.Line(x4, y4);
         Corner(P(body.Front, -half), (x0, y0));
         w.Path("d-out", outline.Close());
+        if (body.Glass is { } glass)
+        {
+            (double tip, double middle) = P(glass.Tip, 0);
+            (double back, double upper) = P(glass.Back, half * 0.96);
+            (_, double lower) = P(0, -half * 0.96);
+            w.Path("d-det", new SvgPath().Polyline([(back, upper), (tip, middle), (back, lower)]));
+        }
+    }
+
+    private static void Inside(SvgWriter w, ClassBook book, PlanMap map)
+    {
         foreach (Item tank in book.Items.Values.Where(i => i.Kind.Role == KindRole.Store && i.Kind.Symbol == "tank" && i.Position is not null))
         {
             w.Path("plan-tank", Tank(map, tank, book.Width));
-        }
-
-        if (body.FrontTaper > 0.4)
-        {
-            (double tip, double middle) = P(body.Front + (body.FrontTaper * 0.55), 0);
-            (double back, double upper) = P(body.Front + body.FrontTaper, half * 0.96);
-            (_, double lower) = P(0, -half * 0.96);
-            w.Path("d-det", new SvgPath().Polyline([(back, upper), (tip, middle), (back, lower)]));
         }
 
         double y = map.Height - 5;

@@ -7,11 +7,15 @@ internal readonly record struct PlanMap(double Left, double Middle, double Scale
 {
     private const double Margin = 22;
 
-    public static PlanMap Of(ClassBook book, double width)
+    /// <param name="book">Its places.</param>
+    /// <param name="width">Pixels.</param>
+    /// <param name="vehicle">The vehicle to show, or null for all of them.</param>
+    public static PlanMap Of(ClassBook book, double width, Vehicle? vehicle)
     {
-        IEnumerable<Point3> places = book.Places.Values.Where(p => p.Position.X > -4 && p.Position.X < book.Length + 4).Select(p => p.Position);
-        double first = Math.Min(0, places.Select(p => p.X).DefaultIfEmpty(0).Min());
-        double last = Math.Max(book.Length, places.Select(p => p.X).DefaultIfEmpty(0).Max());
+        (double from, double to) = vehicle is null ? (book.Front, book.Front + book.Length) : (vehicle.From, vehicle.To);
+        IEnumerable<Point3> places = book.Places.Values.Where(p => p.Position.X > from - 4 && p.Position.X < to + 4).Select(p => p.Position);
+        double first = Math.Min(from, places.Select(p => p.X).DefaultIfEmpty(from).Min());
+        double last = Math.Max(to, places.Select(p => p.X).DefaultIfEmpty(to).Max());
         double side = Math.Max(book.Width / 2, places.Select(p => Math.Min(Math.Abs(p.Y), 6)).DefaultIfEmpty(0).Max());
         double scale = (width - Margin) / Math.Max(last - first, 1);
         return new PlanMap((Margin / 2) - (first * scale), (side * scale) + Margin, scale, 2 * ((side * scale) + Margin));

@@ -48,7 +48,7 @@ internal sealed class PlanWay(ClassBook book, PlanMap map, ImmutableArray<WalkSt
     {
         const double off = 0.8;
         bool sides = a.Side is Side.Right or Side.Left;
-        double end = new WalkSides(book).RunsLeft == (a.Side == Side.Right) ? book.Length + off : -off;
+        double end = new WalkSides(book).RunsLeft == (a.Side == Side.Right) ? book.Front + book.Length + off : book.Front - off;
         foreach (WalkStop stop in new[] { a, b })
         {
             (double x, double y) = map.Point(sides ? new Point3(end, stop.Place.Position.Y, 0) : new Point3(stop.Place.Position.X, (book.Width / 2) + off, 0));

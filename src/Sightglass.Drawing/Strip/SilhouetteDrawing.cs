@@ -14,15 +14,15 @@ internal static class SilhouetteDrawing
     public static void Draw(SvgWriter w, StripSide side)
     {
         w.Open("g", ("class", "loco"));
-        foreach (StripShape shape in side.Shapes.Where(s => IsDrawn(s, side.Map.Scale)))
+        foreach ((SideMap map, StripShape shape) in side.Figures.SelectMany(f => f.Shapes.Where(s => IsDrawn(s, f.Map.Scale)).Select(s => (f.Map, s))))
         {
             if (shape.Text is not null)
             {
-                Letter(w, side.Map, shape);
+                Letter(w, map, shape);
             }
             else
             {
-                w.Path(Style(shape), shape.Path.Draw(side.Map));
+                w.Path(Style(shape), shape.Path.Draw(map));
             }
         }
 

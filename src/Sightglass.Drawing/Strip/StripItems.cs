@@ -10,8 +10,13 @@ internal sealed class StripItems
     /// <summary>Items from this height have their flag above the machine, metres.</summary>
     public const double UpFrom = 1.35;
 
+    private readonly StripOptions _options;
+    private readonly int? _vehicle;
+
     public StripItems(ClassBook book, StripOptions options, WalkRoute route, ImmutableArray<StripSide> sides)
     {
+        _options = options;
+        _vehicle = options.CurrentPlace is { } here && book.Places.TryGetValue(here, out Place? place) ? place.Vehicle.Index : null;
         Items = options.Labels == StripLabels.None || options.Scale < 10
             ? []
             : [.. route.Stops.SelectMany(s => s.Items.Select(i => Mark(book, options, s, book.Items[i], sides))).OfType<StripItem>()];
@@ -19,10 +24,11 @@ internal sealed class StripItems
 
     public ImmutableArray<StripItem> Items { get; }
 
-    public static string Label(Item item) => item.Label.Length > 0 ? item.Label : Capital(item.Name);
+    public static string Label(Item item) => Capital(item.Label.Length > 0 ? item.Label : item.Name);
 
-    public static bool IsNamed(StripItem item, StripOptions options) =>
-        item.IsSelected || item.IsHere || (options.Labels == StripLabels.All && options.Scale >= 30);
+    /// <summary>Of a train only what is on the vehicle where the person stands: a hundred metres of names would tell nothing.</summary>
+    public bool IsNamed(StripItem item) =>
+        item.IsSelected || item.IsHere || (_options.Labels == StripLabels.All && _options.Scale >= 30 && (_vehicle is null || item.Item.Vehicle.Index == _vehicle));
 
     public static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
 

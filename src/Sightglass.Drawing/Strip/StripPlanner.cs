@@ -29,7 +29,7 @@ internal sealed class StripPlanner(ClassBook book, StripOptions asked)
         bool runsLeft = new WalkSides(book).RunsLeft;
         ImmutableArray<StripSide> sides = StripSides.Of(book, _options);
         StripItems items = new(book, _options, _route, sides);
-        ImmutableArray<StripItem> all = Flagged(items.Items, sides);
+        ImmutableArray<StripItem> all = Flagged(items, sides);
         double lowest = all.Where(i => i.Flag is { Up: false }).Select(i => i.Flag!.Box.High).DefaultIfEmpty(GroundBand).Max();
         double tape = lowest + PersonRoom;
         ImmutableArray<StripStop> stops = _options.Tape || _options.CurrentPlace is not null ? Stops(sides, tape) : [];
@@ -54,9 +54,9 @@ internal sealed class StripPlanner(ClassBook book, StripOptions asked)
         };
     }
 
-    private ImmutableArray<StripItem> Flagged(ImmutableArray<StripItem> items, ImmutableArray<StripSide> sides)
+    private ImmutableArray<StripItem> Flagged(StripItems items, ImmutableArray<StripSide> sides)
     {
-        ImmutableArray<StripItem> named = [.. items.Where(i => StripItems.IsNamed(i, _options))];
+        ImmutableArray<StripItem> named = [.. items.Items.Where(items.IsNamed)];
         ImmutableArray<(bool Up, FlagPlace Place)?> places = FlagBoard.Place([.. named.Select(i => Wish(i, sides))], _options.MostTiers);
         Dictionary<string, StripFlag> flags = [];
         foreach (bool up in new[] { true, false })
@@ -74,7 +74,7 @@ internal sealed class StripPlanner(ClassBook book, StripOptions asked)
             }
         }
 
-        return [.. items.Select(i => i with { Flag = flags.GetValueOrDefault(i.Item.Name) })];
+        return [.. items.Items.Select(i => i with { Flag = flags.GetValueOrDefault(i.Item.Name) })];
     }
 
     // High things are named above, low ones below; what is near the middle minds least to move.

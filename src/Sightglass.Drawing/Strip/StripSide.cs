@@ -8,8 +8,8 @@ namespace Sightglass.Drawing.Strip;
 /// <param name="Map">From metres to pixels.</param>
 /// <param name="Left">Left end of the side, pixels.</param>
 /// <param name="Right">Right end of the side, pixels.</param>
-/// <param name="Shapes">Its silhouette, or a plain box where the book has none.</param>
-public sealed record StripSide(SideMap Map, double Left, double Right, ImmutableArray<StripShape> Shapes)
+/// <param name="Figures">What is seen from there: on a long side every vehicle, at an end the last one.</param>
+public sealed record StripSide(SideMap Map, double Left, double Right, ImmutableArray<StripFigure> Figures)
 {
     public Side Side => Map.Side;
 }

@@ -17,8 +17,6 @@ internal static class StripSides
     /// <summary>Ground left free between the outermost places of two sides, metres.</summary>
     private const double BetweenPlaces = 0.4;
 
-    private const double BoxHeight = 4;
-
     public static ImmutableArray<StripSide> Of(ClassBook book, StripOptions options)
     {
         WalkSides walk = new(book);
@@ -31,7 +29,8 @@ internal static class StripSides
             double width = (side is Side.Right or Side.Left ? book.Length : book.Width) * options.Scale;
             (double before, double after) = Overhang(book, walk, side, width, options.Scale);
             at += sides.Count == 0 ? 0 : Math.Max(Gap * options.Scale, overhang + before + (BetweenPlaces * options.Scale));
-            sides.Add(new StripSide(Map(book, side, at, options.Scale), at, at + width, Shapes(book, side)));
+            SideMap map = Map(book, side, at, options.Scale);
+            sides.Add(new StripSide(map, at, at + width, StripFigures.Of(book, map)));
             at += width;
             overhang = after;
         }
@@ -49,38 +48,16 @@ internal static class StripSides
 
     /// <summary>Highest point of all shapes above the rail, pixels.</summary>
     public static double Height(ImmutableArray<StripSide> sides) => sides
-        .SelectMany(s => s.Shapes.Where(h => h.Text is null).Select(h => (h.Path.Box()?.High ?? 0) * s.Map.Scale))
+        .SelectMany(s => s.Figures.SelectMany(f => f.Shapes).Where(h => h.Text is null).Select(h => (h.Path.Box()?.High ?? 0) * s.Map.Scale))
         .DefaultIfEmpty(0).Max();
 
     // As seen from outside: the front is to the right on the right side, to the left on the left side;
     // y grows to the right seen from behind, to the left seen from ahead.
     private static SideMap Map(ClassBook book, Side side, double left, double scale) => side switch
     {
-        Side.Right => new SideMap(side, left + (book.Length * scale), 0, scale, true),
-        Side.Left => new SideMap(side, left, 0, scale, false),
+        Side.Right => new SideMap(side, left + ((book.Front + book.Length) * scale), 0, scale, true),
+        Side.Left => new SideMap(side, left - (book.Front * scale), 0, scale, false),
         Side.Rear => new SideMap(side, left + (book.Width / 2 * scale), 0, scale, false),
         _ => new SideMap(side, left + (book.Width / 2 * scale), 0, scale, true),
     };
-
-    private static ImmutableArray<StripShape> Shapes(ClassBook book, Side side)
-    {
-        ImmutableArray<StripShape> own =
-        [
-            .. book.Silhouettes.Where(s => s.Side == side).SelectMany(s => s.Shapes)
-                .Select(s => new StripShape(s.Style, PathData.Read(s.Path, out _), Lettering(book, s)))
-                .Where(s => !s.Path.Segments.IsEmpty),
-        ];
-        return own.IsEmpty ? [Box(book, side)] : own;
-    }
-
-    private static string? Lettering(ClassBook book, Shape shape) =>
-        shape.Style == "lettering" ? (shape.Text ?? "").Replace("{road number}", book.RoadNumberInUse ?? "", StringComparison.Ordinal) : null;
-
-    private static StripShape Box(ClassBook book, Side side)
-    {
-        double from = side is Side.Right or Side.Left ? 0 : -book.Width / 2;
-        double to = side is Side.Right or Side.Left ? book.Length : book.Width / 2;
-        string path = FormattableString.Invariant($"M {from} 0.3 H {to} V {BoxHeight} H {from} Z");
-        return new StripShape("outline", PathData.Read(path, out _), null);
-    }
 }

@@ -27,13 +27,33 @@ internal static class StripZones
             }
         }
 
-        return Banded(zones.ToImmutable());
+        return Banded(Merged(zones));
+    }
+
+    // What one word says of ground that touches is one zone: between two vehicles lie many hazards.
+    private static ImmutableArray<StripZone> Merged(IEnumerable<StripZone> zones)
+    {
+        List<StripZone> merged = [];
+        foreach (StripZone zone in zones.OrderBy(z => z.Box.Left))
+        {
+            int at = merged.FindIndex(m => m.Side == zone.Side && m.Word == zone.Word && m.Box.DistanceTo(zone.Box) == 0);
+            if (at < 0)
+            {
+                merged.Add(zone);
+            }
+            else
+            {
+                merged[at] = merged[at] with { Hazards = [.. merged[at].Hazards.Union(zone.Hazards)], Box = merged[at].Box.Union(zone.Box) };
+            }
+        }
+
+        return [.. merged];
     }
 
     // Hazards that share ground share its height: each has a band of its own, the worst on top.
     private static ImmutableArray<StripZone> Banded(ImmutableArray<StripZone> zones) => [.. zones.Select(z =>
     {
-        ImmutableArray<StripZone> sharing = [.. Sharing(z, zones).OrderByDescending(s => s.Hazard.Caution.Word).ThenBy(s => s.Box.Left).ThenBy(s => s.Hazard.Name, StringComparer.Ordinal)];
+        ImmutableArray<StripZone> sharing = [.. Sharing(z, zones).OrderByDescending(s => s.Word).ThenBy(s => s.Box.Left).ThenBy(s => s.Hazards[0].Name, StringComparer.Ordinal)];
         double band = z.Box.Height / sharing.Length;
         double low = z.Box.Low + (sharing.IndexOf(z) * band);
         return z with { Box = z.Box with { Low = low, High = low + band } };
@@ -86,6 +106,6 @@ internal static class StripZones
         double margin = 0.35 * side.Map.Scale;
         double left = Math.Max(Math.Min(a, b), side.Left - margin);
         double right = Math.Min(Math.Max(a, b), side.Right + margin);
-        return new StripZone(hazard, side.Side, new Bounds(left, side.Map.Y(end ? LowEnd : LowSide), right, Below));
+        return new StripZone([hazard], side.Side, new Bounds(left, side.Map.Y(end ? LowEnd : LowSide), right, Below));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Drawing.Walk;
@@ -44,7 +45,7 @@ public sealed record WalkRoute(ImmutableArray<WalkStop> Stops)
 
     private static WalkStop Stop(ClassBook book, WalkSides sides, Place place, Side side, string? entry, double? onward)
     {
-        IEnumerable<Item> own = book.Items.Values.Where(i => !i.Places.IsEmpty && i.Places[0] == place.Name);
+        IEnumerable<Item> own = book.Items.Values.Where(i => i.Kind.Role != KindRole.Mistake && !i.Places.IsEmpty && i.Places[0] == place.Name);
         ImmutableArray<string> items = [.. own.OrderBy(i => sides.Onward(side, i.Position ?? place.Position)).ThenBy(i => i.Name, StringComparer.Ordinal).Select(i => i.Name)];
         return new WalkStop(place, side, WalkSides.Along(side, place.Position), entry, onward, items);
     }

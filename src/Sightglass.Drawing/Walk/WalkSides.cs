@@ -9,6 +9,11 @@ public sealed class WalkSides(ClassBook book)
     /// <summary>Within this of the middle plane a point inside belongs to neither side, metres.</summary>
     private const double MiddleBand = 0.3;
 
+    /// <summary>More than any way along a side.</summary>
+    private const double Longest = 1e5;
+
+    private double Rear => book.Front + book.Length;
+
     /// <summary>The four sides in the order of the walk.</summary>
     public ImmutableArray<Side> Order { get; } = book.WalkStart switch
     {
@@ -28,8 +33,8 @@ public sealed class WalkSides(ClassBook book)
 
     public Side OfOutside(Point3 p)
     {
-        double beyondFront = -p.X;
-        double beyondRear = p.X - book.Length;
+        double beyondFront = book.Front - p.X;
+        double beyondRear = p.X - Rear;
         double beyondSide = Math.Abs(p.Y) - (book.Width / 2);
         double beyondEnd = Math.Max(beyondFront, beyondRear);
         bool end = beyondEnd > 0 ? beyondEnd >= beyondSide || beyondSide <= 0 : beyondSide <= 0 && Math.Max(beyondFront, beyondRear) > -1;
@@ -60,7 +65,7 @@ public sealed class WalkSides(ClassBook book)
     public double Progress(Place place)
     {
         Side side = Of(place);
-        return (Order.IndexOf(side) * 1000) + Onward(side, place.Position);
+        return (Order.IndexOf(side) * Longest) + Onward(side, place.Position);
     }
 
     /// <summary>Metres on the ground from one place to a later one, round the corners in between.</summary>
@@ -95,10 +100,10 @@ public sealed class WalkSides(ClassBook book)
         const double off = 1;
         return side switch
         {
-            Side.Rear => new Point3(book.Length + off, 0, 0),
-            Side.Front => new Point3(-off, 0, 0),
-            Side.Left => new Point3(book.Length / 2, (-book.Width / 2) - off, 0),
-            _ => new Point3(book.Length / 2, (book.Width / 2) + off, 0),
+            Side.Rear => new Point3(Rear + off, 0, 0),
+            Side.Front => new Point3(book.Front - off, 0, 0),
+            Side.Left => new Point3((book.Front + Rear) / 2, (-book.Width / 2) - off, 0),
+            _ => new Point3((book.Front + Rear) / 2, (book.Width / 2) + off, 0),
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
@@ -12,6 +13,7 @@ namespace Sightglass.Web.Live;
 public sealed class BookShelf
 {
     private readonly Fleet _fleet;
+    private readonly ConcurrentDictionary<(string RoadNumber, string Train), ClassBook> _books = new();
 
     private BookShelf(string folder, ClassBook book, Fleet fleet, string hash) => (Folder, Book, _fleet, Hash) = (folder, book, fleet, hash);
 
@@ -47,6 +49,15 @@ public sealed class BookShelf
 
     /// <summary>The plan of a start: of its road number, in the train of its situation.</summary>
     public Plan PlanOf(SessionStart start) => PlanOf(start.RoadNumber, start.Situation is { } name ? Book.Situations.GetValueOrDefault(name)?.Train : null);
+
+    /// <summary>What a road number is in a train, or alone where the train is null or unknown: to look at, nothing runs.</summary>
+    public ClassBook BookOf(string? roadNumber, string? train) => _books.GetOrAdd(
+        (Book.RoadNumbers.ContainsKey(roadNumber ?? "") ? roadNumber! : RoadNumbers[0], train is not null && Book.Trains.ContainsKey(train) ? train : ""),
+        key =>
+        {
+            ClassBook machine = key.RoadNumber.Length > 0 ? Book.For(key.RoadNumber) : Book;
+            return key.Train.Length > 0 ? machine.Coupled(key.Train) : machine;
+        });
 
     private Plan PlanOf(string? roadNumber, string? train) => (Book.RoadNumbers.IsEmpty
         ? _fleet.For(null, train)

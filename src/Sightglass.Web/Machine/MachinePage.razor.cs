@@ -16,7 +16,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     private static readonly string[] s_keys = [" ", "t", "T", "f", "F", "s", "S", "y", "Y", "v", "V", "?"];
 
     /// <summary>More vehicles than this are chosen from a list.</summary>
-    private const int MostButtons = 12;
+    internal const int MostButtons = 12;
 
     private readonly Lock _gate = new();
     private MachineChoice _choice = new(null, null);

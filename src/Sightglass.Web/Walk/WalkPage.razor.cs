@@ -8,6 +8,7 @@ using Sightglass.Drawing.Strip;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Walk;
 using Sightglass.Web.Live;
+using Sightglass.Web.Machine;
 
 namespace Sightglass.Web.Walk;
 
@@ -22,7 +23,17 @@ public sealed partial class WalkPage : IAsyncDisposable
     /// <summary>For a printed sheet: a side a row, nobody on it.</summary>
     private static readonly StripOptions s_row = new() { Scale = 38, MostTiers = 8, Interactive = false };
 
+    /// <summary>A train on paper: nobody could read its names.</summary>
+    private static readonly StripOptions s_silhouette = new() { Scale = 9, Interactive = false };
+
+    /// <summary>The small picture of a train is as wide as this, pixels; that of a machine as it is.</summary>
+    private const double OverviewWidth = 1100;
+
     private readonly HashSet<string> _been = [];
+
+    // Stands for what is printed: a new one for another train.
+    private object _sheet = new();
+    private (string? Train, string? Vehicle, string? At)? _asked;
     private ImmutableHashSet<string> _visited = [];
     private int _at;
     private string? _item;
@@ -47,6 +58,17 @@ public sealed partial class WalkPage : IAsyncDisposable
     [SupplyParameterFromQuery(Name = "at")]
     private string? StartAt { get; set; }
 
+    /// <summary>The train to walk along; without one that of the running session, with another name the machine alone.</summary>
+    [SupplyParameterFromQuery(Name = "train")]
+    private string? AskedTrain { get; set; }
+
+    /// <summary>The vehicle of the train to begin at.</summary>
+    [SupplyParameterFromQuery(Name = "vehicle")]
+    private string? AskedVehicle { get; set; }
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
     private ClassBook Book { get; set; } = null!;
 
     private WalkRoute Route { get; set; } = null!;
@@ -59,11 +81,13 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private string Title => Item is { } item ? LabelOf(item.Name) : Words.Capital(Stop.Place.Name);
 
+    private bool IsTrain => Book.Vehicles.Length > 1;
+
+    private string VehicleHere => MachineChoice.NameOf(Book.Vehicles.FirstOrDefault(v => v.Index == Stop.Place.Vehicle.Index) ?? Book.Vehicles[0]);
+
     private string Lead => Item?.Purpose ?? Stop.Place.Text;
 
-    private string How => RunsLeft
-        ? "The machine is at your right hand, so the walk runs right to left, as your eyes see it."
-        : "The machine is at your left hand, so the walk runs left to right, as your eyes see it.";
+    private string How => $"The {(IsTrain ? "train" : "machine")} is at your {(RunsLeft ? "right" : "left")} hand, so the walk runs {(RunsLeft ? "right to left" : "left to right")}, as your eyes see it.";
 
     private string Progress
     {
@@ -81,7 +105,7 @@ public sealed partial class WalkPage : IAsyncDisposable
         {
             string from = $"Seen from: {Words.Capital(Stop.Place.Name)}";
             return Item?.Position is { } p
-                ? FormattableString.Invariant($"{from}. {p.X:0.0} m from the front, {p.Z:0.0} m above rail")
+                ? FormattableString.Invariant($"{from}. {p.X - Book.Front:0.0} m from the {(IsTrain ? "head of the train" : "front")}, {p.Z:0.0} m above rail")
                 : from;
         }
     }
@@ -105,20 +129,28 @@ public sealed partial class WalkPage : IAsyncDisposable
         ("?", "this list"),
     ];
 
-    protected override void OnInitialized()
+    protected override void OnParametersSet()
     {
-        Book = Room.Session.Plan.Book;
-        Route = WalkRoute.Of(Book);
-        RunsLeft = new WalkSides(Book).RunsLeft;
-        _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
-            (sides, i) => StripDrawing.Render(Book, s_row with { Sides = [.. sides] }, SvgOptions.Inline with { IdPrefix = $"row{i + 1}-" })));
+        (string?, string?, string?) asked = (AskedTrain, AskedVehicle, StartAt);
+        if (asked == _asked)
+        {
+            return;
+        }
+
+        bool another = _asked is null || _asked.Value.Train != AskedTrain;
+        _asked = asked;
+        if (another)
+        {
+            Arrive();
+        }
+
         if (StartAt is { } name && (Book.Items.ContainsKey(name) || Route.Find(name) is not null))
         {
             _ = Book.Items.ContainsKey(name) ? PutItem(name) : PutStop(Index(name));
         }
-        else
+        else if (another || AskedVehicle is not null)
         {
-            PutStop(0);
+            PutStop(FirstOf(AskedVehicle));
         }
     }
 
@@ -213,7 +245,35 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private string DepthOf(Item item) => TextOf(item, _depth).Length > 0 ? _depth : DepthsOf(item)[0];
 
-    private string LabelOf(string item) => Book.Items.TryGetValue(item, out Item? known) && known.Label.Length > 0 ? known.Label : Words.Capital(item);
+    private string LabelOf(string item) => Words.Capital(Book.Items.TryGetValue(item, out Item? known) && known.Label.Length > 0 ? known.Label : item);
+
+    // At another train, or at the first.
+    private void Arrive()
+    {
+        Book = AskedTrain is null ? Room.Session.Plan.Book : Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain);
+        Route = WalkRoute.Of(Book);
+        RunsLeft = new WalkSides(Book).RunsLeft;
+        _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
+            (sides, i) => StripDrawing.Render(Book, (IsTrain ? s_silhouette : s_row) with { Sides = [.. sides] }, SvgOptions.Inline with { IdPrefix = $"row{i + 1}-" })));
+        _sheet = new();
+        _been.Clear();
+        _at = 0;
+        _item = null;
+    }
+
+    private int FirstOf(string? vehicle) => Math.Max(0, Route.Stops.ToList().FindIndex(s => Book.Vehicles.Any(v => v.Index == s.Place.Vehicle.Index && MachineChoice.NameOf(v) == vehicle)));
+
+    /// <summary>Another train or vehicle: by its address, so that it can be sent to somebody.</summary>
+    private void Choose((string? Train, string? Vehicle) chosen)
+    {
+        string train = chosen.Train ?? MachineChoice.TheMachine;
+        if (train == (Book.TrainInUse ?? MachineChoice.TheMachine))
+        {
+            PutStop(FirstOf(chosen.Vehicle));
+        }
+
+        Navigation.NavigateTo(Navigation.GetUriWithQueryParameters(new Dictionary<string, object?> { ["train"] = train, ["vehicle"] = chosen.Vehicle, ["at"] = null }), replace: true);
+    }
 
     private void Onward() => Hop(1);
 
@@ -294,7 +354,7 @@ public sealed partial class WalkPage : IAsyncDisposable
         StripLayout layout = StripLayout.Of(Book, options);
         _natural = FormattableString.Invariant($"--natural:{layout.Sheet.Height:0}px");
         _strip = StripDrawing.Render(layout, options);
-        _overview = OverviewDrawing.Render(Book, new OverviewOptions { CurrentPlace = Stop.Place.Name, Visited = _visited });
+        _overview = OverviewDrawing.Render(Book, new OverviewOptions { CurrentPlace = Stop.Place.Name, Visited = _visited, Scale = Math.Min(14, IsTrain ? OverviewWidth / (2 * (Book.Length + Book.Width)) : 14) });
         _plan = PlanDrawing.Render(Book, new PlanOptions { CurrentPlace = Stop.Place.Name, Visited = _visited });
     }
 

@@ -89,7 +89,7 @@ public sealed class StripLayoutTests
     {
         StripLayout layout = StripLayout.Of(DemoBooks.Smallest);
         Assert.Equal(4, layout.Sides.Length);
-        Assert.All(layout.Sides, s => Assert.Equal("outline", Assert.Single(s.Shapes).Style));
+        Assert.All(layout.Sides, s => Assert.Equal("outline", Assert.Single(Assert.Single(s.Figures).Shapes).Style));
     }
 
     [Fact]
