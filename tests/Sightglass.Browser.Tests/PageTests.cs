@@ -165,6 +165,27 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(cross).ToHaveCountAsync(0);
     }
 
+    /// <summary>Another purpose, more groups, a depth: planned anew each time, by keyboard; the address holds it, and another browser opens the same.</summary>
+    [Fact]
+    public async Task Lesson_AskedAnew_PlannedAnewAndHeldByItsAddress()
+    {
+        IPage page = await site.Open("/lesson");
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Before departure");
+        await page.GetByLabel("Shows").SelectOptionAsync("fuel for a crew");
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Fuel for a crew");
+        await Expect(page.GetByLabel("Audience")).ToHaveValueAsync("conductor");
+        await page.GetByLabel("Stations").FillAsync("3");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^Station 3") })).ToBeVisibleAsync();
+        await page.GetByLabel("Minutes").FillAsync("20");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.Locator(".lesson>.lead")).ToContainTextAsync("more than there are");
+        await Expect(page.Locator(".plan-number")).ToHaveCountAsync(5);
+        await Site.Keep(page, "lesson");
+        IPage other = await site.Open(new Uri(page.Url).PathAndQuery);
+        await Expect(other.Locator(".lesson>.lead")).ToHaveTextAsync(await page.Locator(".lesson>.lead").InnerTextAsync());
+    }
+
     /// <summary>What was done in a browser, done again from its record without one: bit for bit the same machine.</summary>
     [Fact]
     public async Task Machine_OperatedInABrowser_SameHashDoneAgainWithoutPages()
@@ -199,6 +220,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/machine?system=brake air&vehicle=the whole train", ColorScheme.Light, 1440, 900)]
     [InlineData("/machine?system=brake air&vehicle=car 3", ColorScheme.Dark, 1440, 900)]
     [InlineData("/machine?system=main reservoir air&vehicle=this machine", ColorScheme.Light, 390, 844)]
+    [InlineData("/lesson", ColorScheme.Light, 1440, 900)]
+    [InlineData("/lesson?shows=fuel&stations=3", ColorScheme.Dark, 390, 844)]
     [InlineData("/rules?show=229.59(a)", ColorScheme.Light, 1440, 1000)]
     [InlineData("/rules", ColorScheme.Dark, 390, 844)]
     public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)

@@ -37,6 +37,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/walk")]
     [InlineData("/machine")]
     [InlineData("/rules")]
+    [InlineData("/lesson?shows=%3Cscript%3E&people=-5&stations=99&depth=7&audience=nobody")]
     [InlineData("/rules?show=229.59(a)")]
     public async Task Get_Page_NamesNothingElsewhere(string path)
     {

@@ -32,7 +32,7 @@ internal static class LessonText
 
         List(output, "If the machine is taken away", LessonWords.Fallback(plan));
         output.WriteLine();
-        WalkText.Wrap(output, "", "Local rules, the maker's manual and qualified people decide what is done at the machine.");
+        WalkText.Wrap(output, "", LessonWords.Decide);
     }
 
     private static void Print(TextWriter output, int at, LessonStop stop)

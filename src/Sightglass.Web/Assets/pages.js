@@ -17,6 +17,11 @@ export function name(title) {
   document.title = title;
 }
 
+/** A page without a drawing says that it hears. */
+export function alive() {
+  document.body.dataset.alive = 'yes';
+}
+
 const typing = e => e.target.closest?.('input,select,textarea,dialog') !== null;
 
 /** Tells the page which thing of a drawing was touched or operated, and which keys were pressed. */

@@ -1,23 +1,28 @@
 using System.Globalization;
 using Sightglass.Book.Model;
-using Sightglass.Training.Lessons;
 
-namespace Sightglass.Cli.Output;
+namespace Sightglass.Training.Lessons;
 
 /// <summary>What a lesson's paper, text and answer say in the same words.</summary>
-internal static class LessonWords
+public static class LessonWords
 {
+    /// <summary>Who decides.</summary>
+    public const string Decide = "Local rules, the maker’s manual and qualified people decide what is done at the machine.";
+
     public static string Title(LessonPlan plan)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         string purpose = plan.Request.Route.Purpose;
         return char.ToUpperInvariant(purpose[0]) + purpose[1..];
     }
 
-    public static string Minutes(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, Math.Round(seconds / 60)):0} min");
+    /// <summary>Whole minutes, one at least.</summary>
+    public static string Minutes(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, Math.Round(seconds / 60)):0}\u00A0min");
 
     /// <summary>How long it takes and how many groups go round, and whether it fits.</summary>
     public static string Summary(LessonPlan plan)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         int stations = plan.Stations.Length;
         string groups = stations == 1
             ? $"{plan.Request.People} people go round together"
@@ -25,7 +30,7 @@ internal static class LessonWords
         string long_ = plan.SecondsTooLong > 0
             ? $" That is {Minutes(plan.SecondsTooLong)} more than there are: show less, go less deep, or add a station. The longest stops: {string.Join(", ", plan.Stops.OrderByDescending(s => s.Seconds).Take(3).Select(s => $"{s.Stop.Place.Name} ({Minutes(s.Seconds)})"))}."
             : "";
-        return $"{Minutes(plan.Seconds)}, greeting and end included. {groups}. {string.Create(CultureInfo.InvariantCulture, $"{plan.Route.Metres:0} m")} of walking.{long_}";
+        return $"{Minutes(plan.Seconds)}, greeting and end included. {groups}. {string.Create(CultureInfo.InvariantCulture, $"{plan.Route.Metres:0}\u00A0m")} of walking.{long_}";
     }
 
     /// <summary>Protections to arrange before the lesson, a sentence each.</summary>
