@@ -42,11 +42,11 @@ public sealed partial class World
         return CollectionsMarshal.AsSpan(_faultValues)[first..];
     }
 
-    /// <summary>Moves a control; a jammed or locked one stays where it is.</summary>
+    /// <summary>Moves a control; one that is jammed or locked, or that another control holds, stays where it is.</summary>
     internal bool Turn(Item item, string position)
     {
         ItemPlan plan = Plan.Items[item.Name];
-        if (plan.Position is not { } slot || IsLocked(item) || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5))
+        if (plan.Position is not { } slot || IsLocked(item) || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5) || HeldBy(item) is not null)
         {
             return false;
         }
@@ -54,6 +54,9 @@ public sealed partial class World
         SetSlot(slot, item.Positions.IndexOf(position));
         return true;
     }
+
+    /// <summary>The condition by which other controls hold one, as the book says it; null where it is free.</summary>
+    internal string? HeldBy(Item item) => Plan.Items[item.Name].Free is { } free && free.Margin.Evaluate(_bank)[_lane] < 0 ? free.While : null;
 
     internal static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -211,6 +211,9 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
         return slot;
     }
 
+    /// <summary>Whether a slot, by its index, is where a control stands.</summary>
+    internal bool IsPosition(int slot) => _items.Values.Any(i => i.Position is { } position && position.Index == slot);
+
     public ItemPlan PlanOf(Item item) => _items.TryGetValue(item.Name, out ItemPlan? plan) ? plan : _items[item.Name] = new(item);
 
     public void Update(ItemPlan plan) => _items[plan.Item.Name] = plan;

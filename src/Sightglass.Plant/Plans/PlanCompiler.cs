@@ -4,6 +4,7 @@ using Sightglass.Basics.Formulas;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
@@ -29,6 +30,7 @@ public static class PlanCompiler
         Pass(builder, (kind, item) => kind.Connect(builder, item));
         ImmutableSortedDictionary<string, Signal> facts = Facts(book, builder);
         Pass(builder, (kind, item) => kind.Indicate(builder, item));
+        Pass(builder, (_, item) => Interlock.Bind(builder, item));
         ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan, s.Vehicle)));
         ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan, h.Vehicle)));
         ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);

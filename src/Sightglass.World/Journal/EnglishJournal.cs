@@ -14,6 +14,7 @@ public static class EnglishJournal
         PutInVain = "{who} puts {item} to {position}, but it does not move.",
         Goes = "{who} goes to {place}.",
         DoesNotMove = "{item} does not move to {position}.",
+        IsHeld = "{item} does not move to {position}: it moves only while {condition}.",
         EndedWell = "The card ended well.",
         EndedSafely = "The card ended safely, not done: {why}",
         NotToBeUsed = "The card is not to be used here.",

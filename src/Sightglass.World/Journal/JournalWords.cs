@@ -33,6 +33,9 @@ public sealed record JournalWords
     /// <summary>A control that a card turns does not move: {item}, {position}.</summary>
     public required string DoesNotMove { get; init; }
 
+    /// <summary>Another control holds it.</summary>
+    public required string IsHeld { get; init; }
+
     /// <summary>The card is done.</summary>
     public required string EndedWell { get; init; }
 

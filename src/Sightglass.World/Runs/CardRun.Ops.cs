@@ -259,7 +259,8 @@ public sealed partial class CardRun
         bool moved = _world.Turn(item, position);
         if (!moved)
         {
-            _world.Say(JournalKind.Finding, Step, _world.Words.DoesNotMove, ("item", item.Name), ("position", position));
+            string? held = _world.HeldBy(item);
+            _world.Say(JournalKind.Finding, Step, held is null ? _world.Words.DoesNotMove : _world.Words.IsHeld, ("item", item.Name), ("position", position), ("condition", held ?? ""));
         }
     }
 

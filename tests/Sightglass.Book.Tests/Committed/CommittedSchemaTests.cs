@@ -18,6 +18,7 @@ public class CommittedSchemaTests
 
     [Theory]
     [InlineData("books/smallest")]
+    [InlineData("books/two-cabs")]
     [InlineData("books/curlew")]
     public void Book_OfTheRepository_IsReadAndFitsTheSchema(string folder)
     {

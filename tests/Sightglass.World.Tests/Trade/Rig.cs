@@ -19,12 +19,17 @@ internal sealed class Rig : IDisposable
     private readonly LaneBank _bank;
 
     public Rig(Plan plan, string situation, ulong number = 0)
+        : this(plan, plan.Book.Situations[situation], number)
+    {
+    }
+
+    public Rig(Plan plan, Situation situation, ulong number = 0)
     {
         Plan = plan;
         _bank = new(plan);
         World = new(_bank, 0) { Journal = [] };
         DiagnosticList found = new();
-        SituationStart? start = SituationStart.Bind(plan, plan.Book.Situations[situation], found);
+        SituationStart? start = SituationStart.Bind(plan, situation, found);
         Assert.True(start is not null, string.Join('\n', found));
         start.Apply(World, 1, number);
     }

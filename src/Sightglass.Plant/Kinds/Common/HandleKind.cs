@@ -11,10 +11,11 @@ public class HandleKind(string name, string purpose, params string[] positions) 
     {
         Name = name,
         Purpose = purpose,
-        Details = "It only stands in a position; the items that name it say what follows.",
+        Details = "It only stands in a position; the items that name it say what follows. Where other controls must stand for it to move, it stays while they do not.",
         Role = KindRole.Control,
         Symbol = "handle",
         Positions = [.. positions],
+        Parameters = [Interlock.Parameter],
         Faults = [new("stuck", "It does not move from where it stands.", [])],
     };
 
