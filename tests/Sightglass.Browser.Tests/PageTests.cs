@@ -36,6 +36,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         IPage page = await site.Open("/walk?train=this machine&at=fuel panel, right");
         await page.Locator("#strip-frame").GetByRole(AriaRole.Button, new() { Name = "Sight glass, forward", Exact = true }).Locator(".hit").Last.ClickAsync();
         await Expect(page.Locator("#item-name")).ToHaveTextAsync("Sight glass, forward");
+        await page.Mouse.MoveAsync(10, 10);
+        Assert.True(await page.Locator(".also .link").CountAsync() > 0); // what has no room for its name on the strip
         Assert.True(await page.EvaluateAsync<bool>("() => { const y = document.querySelector('.you').getBoundingClientRect(); return y.left > 0 && y.right < innerWidth }"));
         await Site.Keep(page, "walk-item");
     }

@@ -7,7 +7,8 @@ namespace Sightglass.Drawing.Strip;
 /// <summary>What lies under and round the machine: rail, ballast, hazards, the light of the lamp.</summary>
 internal static class StripGround
 {
-    private const double LampReach = 3.4;
+    /// <summary>How far the lamp shines to both sides, metres.</summary>
+    public const double LampReach = 3.4;
 
     public static void Definitions(SvgWriter w, StripLayout layout, string prefix)
     {

@@ -13,10 +13,14 @@ internal sealed class StripItems
     private readonly StripOptions _options;
     private readonly int? _vehicle;
 
+    // Where the person stands on the sheet, pixels.
+    private readonly double? _lit;
+
     public StripItems(ClassBook book, StripOptions options, WalkRoute route, ImmutableArray<StripSide> sides)
     {
         _options = options;
         _vehicle = options.CurrentPlace is { } here && book.Places.TryGetValue(here, out Place? place) ? place.Vehicle.Index : null;
+        _lit = route.Find(options.CurrentPlace) is { } at && sides.FirstOrDefault(s => s.Side == at.Side) is { } side ? side.Map.X(at.Along) : null;
         Items = options.Labels == StripLabels.None || options.Scale < 10
             ? []
             : [.. route.Stops.SelectMany(s => s.Items.Select(i => Mark(book, options, s, book.Items[i], sides))).OfType<StripItem>()];
@@ -26,9 +30,13 @@ internal sealed class StripItems
 
     public static string Label(Item item) => Capital(item.Label.Length > 0 ? item.Label : item.Name);
 
-    /// <summary>Of a train only what is on the vehicle where the person stands: a hundred metres of names would tell nothing.</summary>
+    /// <summary>
+    /// Of a train only what is on the vehicle where the person stands: a hundred metres of names would tell nothing. In the light of the lamp only what is within reach:
+    /// the room there is for that.
+    /// </summary>
     public bool IsNamed(StripItem item) =>
-        item.IsSelected || item.IsHere || (_options.Labels == StripLabels.All && _options.Scale >= 30 && (_vehicle is null || item.Item.Vehicle.Index == _vehicle));
+        item.IsSelected || item.IsHere
+        || (_options.Labels == StripLabels.All && _options.Scale >= 30 && (_vehicle is null || item.Item.Vehicle.Index == _vehicle) && !(_lit is { } lit && Math.Abs(item.X - lit) < StripGround.LampReach * _options.Scale));
 
     public static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
 

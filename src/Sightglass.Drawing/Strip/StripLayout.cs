@@ -45,6 +45,9 @@ public sealed record StripLayout
     /// <summary>Box of the words under the person, or null.</summary>
     public Bounds? You { get; init; }
 
+    /// <summary>What is within reach and has no name for want of room, in walking order.</summary>
+    public IEnumerable<string> Unnamed => Items.Where(i => i.IsHere && i.Flag is null).Select(i => i.Item.Name);
+
     public StripStop? Here => Stops.FirstOrDefault(s => s.IsCurrent);
 
     /// <summary>The layout of a book.</summary>

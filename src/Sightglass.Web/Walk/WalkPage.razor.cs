@@ -40,6 +40,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     private string _depth = "Know";
     private string _strip = "";
     private string _natural = "";
+    private ImmutableArray<string> _unnamed = [];
     private string _overview = "";
     private string _plan = "";
     private string _rows = "";
@@ -354,6 +355,7 @@ public sealed partial class WalkPage : IAsyncDisposable
         StripLayout layout = StripLayout.Of(Book, options);
         _natural = FormattableString.Invariant($"--natural:{layout.Sheet.Height:0}px");
         _strip = StripDrawing.Render(layout, options);
+        _unnamed = [.. layout.Unnamed.Where(i => i != item)];
         _overview = OverviewDrawing.Render(Book, new OverviewOptions { CurrentPlace = Stop.Place.Name, Visited = _visited, Scale = Math.Min(14, IsTrain ? OverviewWidth / (2 * (Book.Length + Book.Width)) : 14) });
         _plan = PlanDrawing.Render(Book, new PlanOptions { CurrentPlace = Stop.Place.Name, Visited = _visited });
     }

@@ -40,6 +40,28 @@ public sealed class StripLayoutTests
         }
     }
 
+    /// <summary>As the walk shows it, from every place: no name touches another, and in the light of the lamp only what is within reach has one.</summary>
+    [Fact]
+    public void Of_EveryPlaceOfTheDemoMachine_NamesStandApartAndNearOnesAreWithinReach()
+    {
+        foreach (string place in DemoBooks.Curlew.Places.Keys)
+        {
+            StripLayout layout = StripLayout.Of(DemoBooks.Curlew, new StripOptions { Scale = 38, MostTiers = 3, You = "", CurrentPlace = place });
+            Bounds[] labels = [.. layout.Items.Where(i => i.Flag is not null).Select(i => i.Flag!.Box), .. layout.Stops.Where(s => s.Label is not null).Select(s => s.Label!.Value)];
+            for (int i = 0; i < labels.Length; i++)
+            {
+                for (int j = 0; j < i; j++)
+                {
+                    Assert.True(labels[i].DistanceTo(labels[j]) >= FlagPlacer.Gap - 1e-6, $"{place}: {labels[i]} {labels[j]}");
+                }
+            }
+
+            double here = layout.Here!.X;
+            Assert.All(layout.Items.Where(i => i.Flag is not null && Math.Abs(i.X - here) < 3.4 * 38), i => Assert.True(i.IsHere, $"{place}: {i.Item.Name}"));
+            Assert.Equal(layout.Items.Count(i => i.IsHere), layout.Items.Count(i => i.IsHere && i.Flag is not null) + layout.Unnamed.Count());
+        }
+    }
+
     [Fact]
     public void Of_TheDemoMachine_EverythingLiesOnTheSheet()
     {
