@@ -31,7 +31,8 @@ public sealed partial class LessonVerbTests
     public async Task Lesson_AsAPage_StandsAloneWithSignInSheet()
     {
         using ScratchFolder scratch = new();
-        Call call = await Call.Of("lesson", "first look", "--people", "7", "--html", scratch.At("lesson.html"));
+        Call call = await Call.Of("lesson", "first look", "--people", "7", "--html", scratch.At("lesson.html"), "--vtt", scratch.At("lesson.vtt"));
+        Assert.StartsWith("WEBVTT\n\nNOTE cab steps, right\n\n1\n00:00:00.000 --> ", await File.ReadAllTextAsync(scratch.At("lesson.vtt")), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Good, call.Exit);
         string page = await File.ReadAllTextAsync(scratch.At("lesson.html"));
         Assert.DoesNotContain("http://", page.Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal), StringComparison.Ordinal);

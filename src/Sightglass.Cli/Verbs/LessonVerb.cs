@@ -19,6 +19,7 @@ internal sealed class LessonVerb : BookVerb
     private readonly Option<Depth> _depth = new("--depth") { Description = "How deep: know, operate, repair.", DefaultValueFactory = _ => Depth.Operate };
     private readonly Option<string?> _audience = new("--audience") { Description = "The role of those who are taught: what it may operate, hands may try. Default: that of --role.", HelpName = "ROLE" };
     private readonly Option<string?> _html = new("--html") { Description = "Write the lesson as a page to print into this file instead.", HelpName = "FILE" };
+    private readonly Option<string?> _vtt = new("--vtt") { Description = "Write what is said as captions (WebVTT) into this file.", HelpName = "FILE" };
 
     public LessonVerb()
         : base("lesson", "A lesson round the machine: what to say at each stop, questions, hands, stations, protection to arrange, what to bring, and the time it takes.")
@@ -26,7 +27,7 @@ internal sealed class LessonVerb : BookVerb
         Add(_route.Purpose);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _people, _stations, _minutes, _depth, _audience, _html }.Concat(_route.All))
+        foreach (Option option in new Option[] { _people, _stations, _minutes, _depth, _audience, _html, _vtt }.Concat(_route.All))
         {
             Add(option);
         }
@@ -79,13 +80,18 @@ internal sealed class LessonVerb : BookVerb
             File.WriteAllText(file, LessonPage.Write(plan));
         }
 
+        if (line.GetValue(_vtt) is { } captions)
+        {
+            File.WriteAllText(captions, WebVtt.Write(Narration.Of(plan)));
+        }
+
         if (line.GetValue(Json))
         {
             Answer.Write(output, LessonAnswer.Of(plan));
         }
-        else if (line.GetValue(_html) is { } written)
+        else if (new[] { line.GetValue(_html), line.GetValue(_vtt) }.OfType<string>().ToArray() is { Length: > 0 } written)
         {
-            output.WriteLine($"Written: {written}. {LessonWords.Summary(plan)}");
+            output.WriteLine($"Written: {string.Join(", ", written)}. {LessonWords.Summary(plan)}");
         }
         else
         {
