@@ -16,9 +16,10 @@ internal static class Arrows
         ["Trials"] = [Basics, "World"],
         ["Training"] = [Basics, "Trials", "World"],
         ["Drawing"] = [Basics, "Book", "Plant"],
+        ["Paper"] = [Basics, "Training", "Drawing"],
         ["Storage"] = [Basics, "Training"],
-        ["Web"] = [Basics, "Network", "Book", "Plant", "Cards", "World", "Trials", "Training", "Drawing", "Storage"],
-        ["Cli"] = [Basics, "Network", "Book", "Plant", "Cards", "World", "Trials", "Training", "Drawing", "Storage", "Web"],
+        ["Web"] = [Basics, "Network", "Book", "Plant", "Cards", "World", "Trials", "Training", "Drawing", "Paper", "Storage"],
+        ["Cli"] = [Basics, "Network", "Book", "Plant", "Cards", "World", "Trials", "Training", "Drawing", "Paper", "Storage", "Web"],
     };
 
     public static bool IsKnown(string project) => s_down.ContainsKey(project);

@@ -1,8 +1,8 @@
 using System.Text;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Look;
+using Sightglass.Paper;
 using Sightglass.Training.Lessons;
-using Sightglass.Web.Lesson;
 
 namespace Sightglass.Cli.Reports;
 

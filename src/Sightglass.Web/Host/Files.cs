@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sightglass.Drawing.Look;
+using Sightglass.Paper;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Host;
@@ -12,7 +13,7 @@ internal static class Files
     public static void Map(IEndpointRouteBuilder app, BookShelf shelf)
     {
         app.MapGet("/look/{**name}", (string name, HttpContext context) => Send(context, LookFiles.Open(name), LookFiles.ContentType(name)));
-        app.MapGet("/assets/{name}", (string name, HttpContext context) => Send(context, Own("assets/" + name), TypeOf(name)));
+        app.MapGet("/assets/{name}", (string name, HttpContext context) => Send(context, Own("assets/" + name) ?? PaperFiles.Open(name), TypeOf(name)));
         app.MapGet("/_framework/blazor.web.js", (HttpContext context) => Send(context, Own("framework/blazor.web.js"), "text/javascript; charset=utf-8"));
         app.MapGet("/photo/{**name}", (string name, HttpContext context) => Send(context, Photo(shelf, name), TypeOf(name)));
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Sightglass.Book.Model;
+using Sightglass.Paper;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
 using Sightglass.Web.Live;

@@ -6,7 +6,7 @@ using Sightglass.Book.Model;
 using Sightglass.Drawing.Plan;
 using Sightglass.Training.Lessons;
 
-namespace Sightglass.Web.Lesson;
+namespace Sightglass.Paper;
 
 /// <summary>A lesson to read on a screen and to print: the whole first, then stop by stop, the sign-in sheet last. The same on its page and in a file that stands alone.</summary>
 public static class LessonPaper
@@ -14,14 +14,7 @@ public static class LessonPaper
     private const string Mark = "<svg viewBox=\"0 0 18 16\" aria-hidden=\"true\"><path d=\"M9 .8 17.4 15.2H.6z\" fill=\"currentColor\"/><path d=\"M9 5.2v5.2M9 12v1.7\" stroke=\"var(--mark)\" stroke-width=\"1.9\"/></svg>";
 
     /// <summary>Its style, beside the look's own sheet.</summary>
-    public static string Css
-    {
-        get
-        {
-            using StreamReader css = new(typeof(LessonPaper).Assembly.GetManifestResourceStream("assets/lesson.css")!);
-            return css.ReadToEnd();
-        }
-    }
+    public static string Css => PaperFiles.Text("lesson.css");
 
     /// <summary>One element.</summary>
     public static string Write(LessonPlan plan)
