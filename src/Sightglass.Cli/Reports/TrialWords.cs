@@ -31,7 +31,7 @@ internal static class TrialWords
 
     public static string Counts(TrialResult result) => string.Create(
         CultureInfo.InvariantCulture,
-        $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided; in {result.NotApplicable} it was not to be used.");
+        $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided{(result.NotApplicable > 0 ? string.Create(CultureInfo.InvariantCulture, $"; in {result.NotApplicable} it was not to be used") : "")}.");
 
     public static string Failure(TrialResult result, FailureStory failure)
     {

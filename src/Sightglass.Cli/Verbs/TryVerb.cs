@@ -35,6 +35,8 @@ internal sealed class TryVerb : BookVerb
     private readonly Option<string?> _outcomes = new("--outcomes") { Description = "Write every case's outcome to this file (CSV).", HelpName = "FILE" };
 
     private readonly Option<string?> _html = new("--html") { Description = "Write a report that stands alone to this file: verdict, text with what each step is worth, where and how it fails.", HelpName = "FILE" };
+    private readonly Option<string?> _pocket = new("--pocket") { Description = "Write the card as pocket leaves (A6) to this file, stamped with what this trial came to.", HelpName = "FILE" };
+    private readonly Option<string?> _approved = new("--approved-by") { Description = "Who stands for the pocket card. Without, and for a card that fails, it is a draft.", HelpName = "NAME" };
 
     public TryVerb()
         : base("try", "Try a card by simulation in many cases, and lay out the ones in which it fails.")
@@ -51,6 +53,8 @@ internal sealed class TryVerb : BookVerb
         Add(_leftOut);
         Add(_outcomes);
         Add(_html);
+        Add(_pocket);
+        Add(_approved);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -60,6 +64,7 @@ internal sealed class TryVerb : BookVerb
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --road-number 4112", "on one of the road numbers only, where else each case draws its own"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --left-out --html report.html", "a report to send, with what each step is worth"),
+        ("try drain-water --cases 512 --pocket drain-water.html", "the card for the pocket, with the stamp of its trial"),
         ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
     ];
 
@@ -139,7 +144,7 @@ internal sealed class TryVerb : BookVerb
             return WrongUse(line, "The book has no situation in which somebody is who may work by this card.").Result;
         }
 
-        return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, requests, stop);
+        return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, inspection.Folder, requests, stop);
     }
 
     private SweepOptions SweepOptionsOf(ParseResult line) => new()
@@ -150,7 +155,7 @@ internal sealed class TryVerb : BookVerb
         Backwards = line.GetValue(_backwards),
     };
 
-    private int Sweep(ParseResult line, List<TryRequest> requests, CancellationToken stop)
+    private int Sweep(ParseResult line, string folder, List<TryRequest> requests, CancellationToken stop)
     {
         TextWriter output = line.InvocationConfiguration.Output;
         bool json = line.GetValue(Json);
@@ -191,6 +196,16 @@ internal sealed class TryVerb : BookVerb
             if (brief)
             {
                 line.InvocationConfiguration.Error.WriteLine($"The report tells of the first situation, `{results[0].Request.Setup.Situation.Name}`; name another with --situation.");
+            }
+        }
+
+        if (line.GetValue(_pocket) is { } pocket && results.Count > 0)
+        {
+            string? approved = line.GetValue(_approved);
+            File.WriteAllText(pocket, PocketPage.Write(results, folder, approved, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)));
+            if (approved is not null && PocketPage.Hindrance(results) is { } hindrance)
+            {
+                line.InvocationConfiguration.Error.WriteLine($"Not approved: {hindrance}. The pocket card says draft.");
             }
         }
 
