@@ -139,4 +139,17 @@ public sealed class TryVerbTests
         await Call.Of([.. s_draft, "--cases", "48", "--outcomes", file, .. more]);
         return await File.ReadAllTextAsync(file);
     }
+
+    /// <summary>A card for two situations has a report of both.</summary>
+    [Fact]
+    public async Task Try_TwoSituationsWithReport_BothAreTold()
+    {
+        using ScratchFolder scratch = new();
+        Call call = await Call.Of("try", "brake-test-before-departure", "--cases", "16", "--html", scratch.At("trial.html"));
+        Assert.Equal(ExitCode.Good, call.Exit);
+        string page = await File.ReadAllTextAsync(scratch.At("trial.html"));
+        Assert.Equal(2, page.Split("<section class=\"situation\">").Length - 1);
+        Assert.Contains("in “before departure”", page, StringComparison.Ordinal);
+        Assert.Contains("in “hoses crossed at the rear”", page, StringComparison.Ordinal);
+    }
 }

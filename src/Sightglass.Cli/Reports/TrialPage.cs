@@ -36,19 +36,35 @@ internal static class TrialPage
         .story .called{padding-left:24px}
         .truth{color:var(--truth)}
         .steps.plain li{grid-template-columns:1fr}.top .chart{max-width:300px}
+        .situation+.situation{margin-top:72px;border-top:1.5px solid var(--ink);padding-top:28px;break-before:page}
         @page{margin:14mm}
         @media print{html{font-size:13px}main{padding:8px 0 0;max-width:none}h2{break-after:avoid}.steps li,.chart{break-inside:avoid}.two{margin-bottom:28px}.top{grid-template-columns:minmax(0,1fr) 240px;margin-bottom:24px}.failure{grid-template-columns:64px minmax(0,1fr)}.head{padding-left:0;padding-right:0}.chart{max-width:460px}.times .chart{max-width:340px}}
         """;
 
-    public static string Write(TryResult findings)
+    /// <param name="results">Of one card, at least one; of several situations one after the other.</param>
+    public static string Write(IReadOnlyList<TryResult> results)
     {
-        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(results);
         StringBuilder page = new();
-        string title = findings.Request.Card.Title;
+        string title = results[0].Request.Card.Title;
         page.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
         page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
-        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(findings.Trial))).Append("</span></header><main>");
-        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d")).Append("</p>");
+        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(results[0].Trial))).Append("</span></header><main>");
+        foreach (TryResult findings in results)
+        {
+            page.Append("<section class=\"situation\">");
+            Situation(page, findings);
+            page.Append("</section>");
+        }
+
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(results[0].Trial.Setup.Book.Notice));
+        page.Append(" Training aid.</span></footer></body></html>");
+        return page.ToString();
+    }
+
+    private static void Situation(StringBuilder page, TryResult findings)
+    {
+        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{findings.Request.Card.Title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d")).Append("</p>");
         page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial)));
         page.Append("</p></div>").Append(TrialCharts.Bound(findings.Trial)).Append("</div>");
         page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? "The text" : "The text, and what leaving out costs").Append("</h2>");
@@ -58,9 +74,6 @@ internal static class TrialPage
         page.Append("</section></div>");
         Failures(page, findings);
         Times(page, findings);
-        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(findings.Trial.Setup.Book.Notice));
-        page.Append(" Training aid.</span></footer></body></html>");
-        return page.ToString();
     }
 
     private static string Where(TrialResult result) =>

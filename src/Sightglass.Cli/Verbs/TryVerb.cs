@@ -192,11 +192,7 @@ internal sealed class TryVerb : BookVerb
 
         if (line.GetValue(_html) is { } page && results.Count > 0)
         {
-            File.WriteAllText(page, TrialPage.Write(results[0]));
-            if (brief)
-            {
-                line.InvocationConfiguration.Error.WriteLine($"The report tells of the first situation, `{results[0].Request.Setup.Situation.Name}`; name another with --situation.");
-            }
+            File.WriteAllText(page, TrialPage.Write(results));
         }
 
         if (line.GetValue(_pocket) is { } pocket && results.Count > 0)
