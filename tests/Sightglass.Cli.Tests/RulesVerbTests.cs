@@ -55,6 +55,18 @@ public sealed class RulesVerbTests
         Assert.Contains("NOT KEPT  229.49(a)(1)      Main reservoir safety valve  156 psi; at most 155 psi", Plain(call.Output), StringComparison.Ordinal);
     }
 
+    /// <summary>238.231(m), read in the edition of 2015: up to two cars in direct release at the rear. The demo's night mail has one at the front; with all cars set alike nothing is mixed.</summary>
+    [Theory]
+    [InlineData("night mail as it was made up", ExitCode.No, "NOT KEPT. As it stood at 0:00:00.")]
+    [InlineData("night mail, charged", ExitCode.Good, "kept. Held at every moment from 0:00:00 to 0:00:05.")]
+    [InlineData("last coach set for another train", ExitCode.Good, "kept. Held at every moment from 0:00:00 to 0:00:05.")]
+    public async Task Run_OfATrain_HoldsItsMixedRelease(string situation, int exit, string told)
+    {
+        Call call = await Call.Of(["rules", "books/curlew", "--run", situation, "--for", "5 s", "--show", "238.231(m)"]);
+        Assert.Equal(exit, call.Exit);
+        Assert.Contains(told, call.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Show_AParagraph_TellsConditionMethodEditionAndAllBelowIt()
     {

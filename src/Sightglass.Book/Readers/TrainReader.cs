@@ -19,6 +19,9 @@ internal static class TrainReader
         string text = map.Text("text");
         bool whole = map.Required("vehicles", "[ this machine, CAR ]");
         YamlNode? node = map.Take("vehicles");
+        ImmutableArray<Measure> measures = map.Take("measures") is { } given && MapReader.AsMap(given, "`measures`", context) is { } each
+            ? [.. each.Entries.Select(e => TruthReader.ReadMeasure(e, context)).OfType<Measure>()]
+            : [];
         map.Finish();
         if (!whole || node is not YamlList list)
         {
@@ -49,7 +52,7 @@ internal static class TrainReader
             return null;
         }
 
-        return new(entry.Name, entry.Key.Span, text, [.. vehicles]);
+        return new(entry.Name, entry.Key.Span, text, [.. vehicles]) { Measures = measures };
     }
 
     private static IEnumerable<TrainVehicle> Vehicles(YamlNode node, ReadContext context)

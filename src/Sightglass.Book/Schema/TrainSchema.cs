@@ -32,6 +32,11 @@ internal sealed class TrainSchema(SectionSchema sections, QuantityDefinitions qu
             Key("turned", Ref("yes or no", "Whether its front faces the rear of the train.")),
         ], "vehicle");
         JsonObject any = new() { ["anyOf"] = new JsonArray(Text($"A car, `{TrainVehicle.ThisMachine}` or `{TrainVehicle.AnotherMachine}`."), vehicle) };
-        return Named(Map("Vehicles coupled one behind the other, `this machine` once.", [Key("text", Text()), Key("vehicles", List(any, "From the head of the train."))], "vehicles"), "Trains by name.");
+        return Named(Map("Vehicles coupled one behind the other, `this machine` once.",
+        [
+            Key("text", Text()),
+            Key("vehicles", List(any, "From the head of the train.")),
+            Key("measures", Named(Text("A formula of the train's names."), "What quantities of published rules are in this train.")),
+        ], "vehicles"), "Trains by name.");
     }
 }

@@ -51,6 +51,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Signs = _signs.ToImmutable(),
             Hazards = hazards.ToImmutable(),
             Legs = [.. legs],
+            Measures = book.Measures.SetItems(train.Measures.Select(m => KeyValuePair.Create(m.Name, m))),
             Roles = book.Roles.ToImmutableSortedDictionary(r => r.Key, r => Reach(r.Value), StringComparer.Ordinal),
             Vehicles = [.. _stands.Select(s => s.Vehicle).OrderBy(v => v.Index)],
             TrainInUse = train.Name,

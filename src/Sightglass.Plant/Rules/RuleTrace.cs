@@ -32,8 +32,35 @@ public sealed class RuleTrace(RuleBinding binding)
         _moments.Add((time, values));
     }
 
-    /// <summary>The findings of the run, in the order of the rows: those with a test measured, the others as the book has them.</summary>
-    public ImmutableArray<RuleFinding> Judge() => [.. RuleCheck.Of(binding).Select(f => f.Row.Test is { } test && binding.Unmapped(f.Row).IsEmpty ? Judge(f.Row, test) : f)];
+    /// <summary>The findings of the run, in the order of the rows: those with a test measured, those that change as the machine runs held at every moment, the others as the book has them.</summary>
+    public ImmutableArray<RuleFinding> Judge() => [.. RuleCheck.Of(binding).Select(Judge)];
+
+    private RuleFinding Judge(RuleFinding ofTheBook)
+    {
+        RuleRow row = ofTheBook.Row;
+        return !row.IsOfTheMachine || !binding.Unmapped(row).IsEmpty ? ofTheBook
+            : row.Test is { } test ? Judge(row, test)
+            : binding.Running(row).IsEmpty || _moments.Count == 0 ? ofTheBook
+            : Throughout(row);
+    }
+
+    /// <summary>Kept where it is kept at every moment; else the first at which it is not.</summary>
+    private RuleFinding Throughout(RuleRow row)
+    {
+        string told = RuleWords.Held(_moments[0].Time, _moments[^1].Time);
+        RuleFinding last = RuleFinding.Untold(row, RuleWords.NoNumber);
+        foreach ((SimTime time, double[] values) in _moments)
+        {
+            double? value = row.Value is { } formula ? QuantityValues.Of(formula, values) : null;
+            last = RuleCheck.Judged(row, value, values, told);
+            if (last.Verdict != RuleVerdict.Kept)
+            {
+                return last.Verdict == RuleVerdict.NotKept ? last with { Why = RuleWords.At(time) } : last;
+            }
+        }
+
+        return last;
+    }
 
     private RuleFinding Judge(RuleRow row, RuleTest test)
     {

@@ -52,6 +52,10 @@ public static class RuleWords
 
     internal static string Measured(SimTime from, SimTime to) => $"Measured from {Clock(from)} to {Clock(to)}.";
 
+    internal static string Held(SimTime from, SimTime to) => $"Held at every moment from {Clock(from)} to {Clock(to)}.";
+
+    internal static string At(SimTime at) => $"As it stood at {Clock(at)}.";
+
     private static string Clock(SimTime t)
     {
         long s = (long)Math.Round(t.Seconds);

@@ -65,6 +65,25 @@ public sealed class RuleCheckTests
         Assert.Equal("Measured in a run, because it changes as the machine runs: pressure now.", found[5].Why);
     }
 
+    /// <summary>Row 4 wants 10 psi: in a run it is held at every moment, and the first at which it is not kept is told with its number.</summary>
+    [Theory]
+    [InlineData(12, 11, RuleVerdict.Kept, 11, "Held at every moment from 0:00:00 to 0:00:09.")]
+    [InlineData(12, 9, RuleVerdict.NotKept, 9, "As it stood at 0:00:05.")]
+    public void Judge_AValueThatChanges_IsHeldAtEveryMoment(double before, double after, RuleVerdict verdict, double told, string why)
+    {
+        RuleTrace trace = new(Bind(Items + Measures));
+        for (int t = 0; t < 10; t++)
+        {
+            double psi = t < 5 ? before : after;
+            trace.Take(SimTime.FromSeconds(t), _ => psi * 6894.757293168361);
+        }
+
+        RuleFinding found = trace.Judge()[3];
+        Assert.Equal((verdict, why), (found.Verdict, found.Why));
+        Assert.Equal(told, found.Row.Unit.FromSi(found.Value!.Value), 1e-9);
+        Assert.Equal(RuleVerdict.CannotBeTold, new RuleTrace(Bind(Items + Measures)).Judge()[3].Verdict);
+    }
+
     [Fact]
     public void Of_ABookWithoutMeasures_NothingCanBeTold()
     {

@@ -114,6 +114,17 @@ public sealed class UsCfr49Tests
     [Fact]
     public void CFR056_ControlAirLeakage() => Fall("229.59(d)", "control air pressure", "control air is fed", 3);
 
+    /// <summary>238.231(m): up to two cars in direct release at the rear of a train in graduated release. Which cars those are is the train's measure; it is held at every moment.</summary>
+    [Fact]
+    public void CFR158_MixedRelease()
+    {
+        const string Of = "direct release is only at the rear: grade > 40";
+        Assert.Equal(RuleVerdict.CannotBeTold, Book("238.231(m)", Of).Verdict);
+        Assert.Equal(RuleVerdict.Kept, Run("238.231(m)", Of, _ => (41, 0)).Verdict);
+        RuleFinding mixed = Run("238.231(m)", Of, t => (t is < 300 or > 310 ? 41 : 39, 0));
+        Assert.Equal((RuleVerdict.NotKept, "As it stood at 0:05:00."), (mixed.Verdict, mixed.Why));
+    }
+
     /// <summary>238.313(g): operating pressure, not less than 90 psi.</summary>
     [Fact]
     public void CFR179_ClassITestPressure() => Limit("238.313(g)", "brake pipe pressure of a class I test", "90 psi", "89.9 psi");
