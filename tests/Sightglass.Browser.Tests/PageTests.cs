@@ -135,7 +135,9 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("vehicle=car"));
         await Expect(page.Locator("[id='d-lt-a-truck-cylinders-of-car-3']")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^[4-9][0-9]"), new() { Timeout = 30000 });
         await Expect(page.Locator("#along .c-curve")).Not.ToHaveCountAsync(1, new() { Timeout = 30000 });
-        await page.GetByRole(AriaRole.Button, new() { Name = "Hold" }).ClickAsync();
+        ILocator hold = page.GetByRole(AriaRole.Button, new() { Name = "Hold" });
+        await hold.ClickAsync();
+        await Expect(hold).ToHaveAttributeAsync("aria-pressed", "true");
         await Site.Keep(page, "machine-train");
         await page.GetByRole(AriaRole.Button, new() { Name = "The whole train" }).ClickAsync();
         await Expect(page.Locator("#diagram").GetByText("cars 2 to 5, 4 alike")).ToBeVisibleAsync();
