@@ -16,6 +16,12 @@ public sealed class CardNamesTests
 
     [Theory]
     [InlineData("aft supply valve", "aft supply valve")]
+    [InlineData("an aft supply valve", "aft supply valve")]
+    [InlineData("A truck window, right of car 1", "A truck window, right of car 1")]
+    [InlineData("the A truck window, right of car 1", "A truck window, right of car 1")]
+    [InlineData("the a truck window, right of car 1", "A truck window, right of car 1")]
+    [InlineData("a truck window, right of car 1", "A truck window, right of car 1")]
+    [InlineData("A sight glass of C, right", "aft sight glass, right")]
     [InlineData("the aft supply valve", "aft supply valve")]
     [InlineData("The Aft supply valve", "aft supply valve")]
     [InlineData("supply valve of C", "aft supply valve")]
@@ -66,6 +72,17 @@ public sealed class CardNamesTests
         Found<Book.Model.Item> found = s_names.Items(new Phrase(phrase, Span.None), s_aft, help: true);
         Assert.True(found.IsLoose);
         Assert.Equal("aft supply valve", found.Nearest);
+    }
+
+    /// <summary>The A of a name is no article: without it nobody knows which truck is meant.</summary>
+    [Fact]
+    public void Items_LetterOfTheNameLeftOut_IsNotTheOneCalledA()
+    {
+        Phrase phrase = new("the truck window, right of car 1", Span.None);
+        Assert.False(s_names.Items(phrase, s_aft).IsFound);
+        Found<Book.Model.Item> found = s_names.Items(phrase, s_aft, help: true);
+        Assert.True(found.IsLoose);
+        Assert.Equal("A truck window, right of car 1", found.Nearest);
     }
 
     [Theory]

@@ -22,6 +22,24 @@ public sealed class NamePhraseReader(CardLanguage language)
         ArgumentNullException.ThrowIfNull(phrase);
         ArgumentNullException.ThrowIfNull(scope);
         List<string> words = _key.Bare(phrase.Words);
+        if (phrase.Words is not [{ Text: var first }, _, ..] || !_key.IsEither(first))
+        {
+            return Read(words, phrase, scope);
+        }
+
+        // Capitals do not matter at the beginning, so `A truck` may be any truck or the one of that name: as it is written first, then the other.
+        bool isKept = words[0].Length == 1 && string.Equals(words[0], first, StringComparison.Ordinal);
+        List<string> other = isKept ? words[1..] : [first.ToUpperInvariant(), .. words];
+        return Either(Read(words, phrase, scope), Read(other, phrase, scope));
+    }
+
+    /// <summary>The keys of one reading, then those of another.</summary>
+    private static NamePhrase Either(NamePhrase reading, NamePhrase other) => reading.Referents.Length != other.Referents.Length
+        ? reading
+        : reading with { Referents = [.. reading.Referents.Zip(other.Referents, (a, b) => a with { Keys = [.. a.Keys.Union(b.Keys, StringComparer.Ordinal)] })] };
+
+    private NamePhrase Read(List<string> words, Phrase phrase, Scope scope)
+    {
         Letter? sideOf = TakeOwnSide(words, scope);
         TakeSide(words);
         if (scope.Owner is not null)
