@@ -174,6 +174,18 @@ public sealed class RequestTests
         Assert.False(AskedPeople.AreThere(Rig.ChoicesOf(plan, "Work"), plan.Book.Situations["standing"]));
     }
 
+    /// <summary>A step that is somebody's is nobody's where they are not: nobody else does it for them in silence.</summary>
+    [Fact]
+    public void Check_StepOfARoleThatIsNotThere_SaysWhere()
+    {
+        Plan plan = Card.Plan("", "Wait 1 s.", "Desk: Wait 1 s.");
+        DiagnosticList found = [];
+        AskedPeople.Check(Rig.ChoicesOf(plan, "Work"), plan.Book.Situations["standing"], found);
+        Diagnostic one = Assert.Single(found);
+        Assert.Equal(("W009", 6), (one.Code, one.Span.Line));
+        Assert.Contains("`desk` has this step", one.Message, StringComparison.Ordinal);
+    }
+
     private static World Work(string sections, params string[] steps)
     {
         using Rig rig = new(Card.Plan(sections, steps), "standing");
