@@ -29,4 +29,14 @@ internal static partial class CodeText
         ^(?:(?:public|internal|file|sealed|static|abstract|readonly|partial|ref|unsafe)\s+)*(?:class|record\s+struct|record\s+class|record|struct|enum|interface|delegate\s+[\w<>?,\s]+?)\s+(?<name>\w+)
         """, RegexOptions.Multiline)]
     private static partial Regex TypeDeclaration();
+
+    /// <summary>The lines that bring names in, as they stand, without those that hold for a whole project.</summary>
+    public static IEnumerable<string> Usings(string source) =>
+        source.Split('\n').TakeWhile(l => !l.StartsWith("namespace ", StringComparison.Ordinal)).Select(l => l.Trim()).Where(l => l.StartsWith("using ", StringComparison.Ordinal) && l.EndsWith(';'));
+
+    /// <summary>System, others, static, other names.</summary>
+    public static int UsingOrder(string line) =>
+        line.Contains('=', StringComparison.Ordinal) ? 3 : line.StartsWith("using static ", StringComparison.Ordinal) ? 2 : UsingName(line) is "System" || UsingName(line).StartsWith("System.", StringComparison.Ordinal) ? 0 : 1;
+
+    public static string UsingName(string line) => line["using ".Length..].TrimEnd(';').Replace("static ", "", StringComparison.Ordinal);
 }

@@ -38,6 +38,26 @@ public sealed class FileShapeTests
         Assert.Empty(wrong);
     }
 
+    /// <summary>What the format check of whitespace and the build's rules leave: System first, then by letter, static ones and other names last.</summary>
+    [Fact]
+    public void Usings_OfAllCode_StandInOrder()
+    {
+        IEnumerable<string> wrong = new[] { "src", "tests", "bench" }.SelectMany(RepositoryFiles.Code)
+            .Where(p => p.EndsWith(".cs", StringComparison.Ordinal))
+            .Where(p => CodeText.Usings(RepositoryFiles.Read(p)).ToArray() is var usings && !usings.SequenceEqual(usings.OrderBy(CodeText.UsingOrder).ThenBy(CodeText.UsingName, StringComparer.OrdinalIgnoreCase)));
+        Assert.Empty(wrong);
+    }
+
+    [Theory]
+    [InlineData("using System.Text;\nusing System;", false)]
+    [InlineData("using Alpha;\nusing System;", false)]
+    [InlineData("using System;\nusing Alpha;\nusing static System.Math;\nusing Z = System.Int32;", true)]
+    public void UsingOrder_OfLines_IsToldFromAnother(string source, bool inOrder)
+    {
+        string[] usings = [.. CodeText.Usings(source)];
+        Assert.Equal(inOrder, usings.SequenceEqual(usings.OrderBy(CodeText.UsingOrder).ThenBy(CodeText.UsingName, StringComparer.OrdinalIgnoreCase)));
+    }
+
     [Fact]
     public void Families_Listed_StillNeedIt() =>
         Assert.Empty(s_families.Keys.Where(p => !RepositoryFiles.All.Contains(p) || CodeText.TopLevelTypes(RepositoryFiles.Read(p)).Count() < 2));
