@@ -71,7 +71,7 @@ internal sealed class RouteVerb : BookVerb
     /// <summary>Says that there is none.</summary>
     public static Task<int> NoWalk(ParseResult line)
     {
-        line.InvocationConfiguration.Error.WriteLine("There is no such walk: its start is closed, its end cannot be reached, or its order goes in a circle.");
+        line.InvocationConfiguration.Error.WriteLine("There is no such walk: the book has no places, its start is closed, its end cannot be reached, or its order goes in a circle.");
         return Task.FromResult(ExitCode.No);
     }
 }
