@@ -26,7 +26,7 @@ public sealed class Site : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         DiagnosticList found = new();
-        _app = WebHost.Build(Folder("curlew"), 0, Records, found, ruleFolders: [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")]) ?? throw new InvalidOperationException(string.Join('\n', found));
+        _app = WebHost.Build(new(Folder("curlew"), 0) { RecordFolder = Records, RuleFolders = [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
         Assertions.SetDefaultExpectTimeout(30_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
         Address = WebHost.Address(_app);

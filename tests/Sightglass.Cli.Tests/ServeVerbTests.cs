@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Sightglass.Storage;
 
 namespace Sightglass.Cli.Tests;
 
@@ -14,7 +15,7 @@ public sealed class ServeVerbTests
         using CancellationTokenSource stop = new(TimeSpan.FromMinutes(3));
         FirstAnswer output = new();
         StringWriter error = new();
-        Task<int> serving = CommandLine.RunAsync([.. verb, "--port", "0", "--records", scratch.Folder, "--json"], output, error, stop.Token);
+        Task<int> serving = CommandLine.RunAsync([.. verb, "--port", "0", "--records", scratch.Folder, "--data", Path.Combine(scratch.Folder, "data"), "--json"], output, error, stop.Token);
         await Task.WhenAny(output.Whole, serving);
         Assert.False(serving.IsCompleted, error.ToString());
         JsonElement answer = JsonDocument.Parse(await output.Whole).RootElement;
@@ -23,6 +24,16 @@ public sealed class ServeVerbTests
         Assert.Contains("Curlew", page, StringComparison.Ordinal);
         await stop.CancelAsync();
         Assert.Equal(ExitCode.Good, await serving);
+    }
+
+    [Fact]
+    public async Task Serve_ADataFolderThatIsOpen_IsRefusedWithASentence()
+    {
+        using ScratchFolder scratch = new();
+        using DataFolder open = DataFolder.Open(Path.Combine(scratch.Folder, "data"));
+        Call call = await Call.Of("serve", Path.Combine("books", "smallest"), "--port", "0", "--records", scratch.Folder, "--data", open.Path);
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.Contains("already open", call.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public sealed class WebHostTests : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _app = WebHost.Build(Shelves.Folder("curlew"), 0, null, new DiagnosticList(), new ManualClock(), [Path.Combine(Shelves.Folder("curlew"), "..", "..", "rules", "us-cfr49")])!;
+        _app = WebHost.Build(new(Shelves.Folder("curlew"), 0) { Clock = new ManualClock(), RuleFolders = [Path.Combine(Shelves.Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, new DiagnosticList())!;
         await _app.StartAsync();
         _client = new() { BaseAddress = new(WebHost.Address(_app)) };
     }
@@ -77,7 +77,7 @@ public sealed class WebHostTests : IAsyncLifetime
     public void Build_FolderWithoutABook_ErrorsAndNoHost()
     {
         DiagnosticList found = new();
-        Assert.Null(WebHost.Build(Path.GetTempPath() + "no-such-book", 0, null, found));
+        Assert.Null(WebHost.Build(new(Path.GetTempPath() + "no-such-book", 0), found));
         Assert.True(found.HasErrors);
     }
 

@@ -14,20 +14,22 @@ internal static class PageServer
     /// <param name="folder">The book's.</param>
     /// <param name="port">Null for the usual one, or any free one where that is taken.</param>
     /// <param name="records">Where sessions are recorded; null for the user's own data folder.</param>
+    /// <param name="data">Where what is edited is kept; null for the user's own data folder.</param>
     /// <param name="serving">Told the address.</param>
     /// <param name="stop">Asks to stop.</param>
     /// <returns>What is wrong with the book.</returns>
     /// <exception cref="IOException">The port named is taken.</exception>
-    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, Action<string> serving, CancellationToken stop)
+    /// <exception cref="Storage.DataFolderException">The data folder cannot be opened.</exception>
+    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, string? data, Action<string> serving, CancellationToken stop)
     {
-        IReadOnlyList<string> rules = RuleFolderFinder.Find(null);
+        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null) };
         try
         {
-            return await WebHost.ServeAsync(folder, port ?? UsualPort, records, rules, serving, stop);
+            return await WebHost.ServeAsync(request, serving, stop);
         }
         catch (IOException) when (port is null)
         {
-            return await WebHost.ServeAsync(folder, 0, records, rules, serving, stop);
+            return await WebHost.ServeAsync(request with { Port = 0 }, serving, stop);
         }
     }
 }

@@ -7,6 +7,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Storage;
 using Sightglass.Web.Live;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Rules;
@@ -17,28 +18,30 @@ namespace Sightglass.Web.Host;
 public static class WebHost
 {
     /// <summary>The application, not started.</summary>
-    /// <param name="bookFolder">The book's folder.</param>
-    /// <param name="port">0 for any that is free.</param>
-    /// <param name="recordFolder">Where sessions are recorded, or null to keep nothing.</param>
+    /// <param name="request">What is served.</param>
     /// <param name="found">Errors and warnings of the book.</param>
-    /// <param name="clock">The clock on the wall; the system's where null.</param>
-    /// <param name="ruleFolders">Sets of published rules that the book is held against.</param>
     /// <returns>Null where the book has errors.</returns>
-    public static WebApplication? Build(string bookFolder, int port, string? recordFolder, DiagnosticList found, TimeProvider? clock = null, IReadOnlyList<string>? ruleFolders = null)
+    /// <exception cref="DataFolderException">The data folder cannot be opened.</exception>
+    public static WebApplication? Build(ServeRequest request, DiagnosticList found)
     {
-        if (BookShelf.Open(bookFolder, found) is not { } shelf)
+        ArgumentNullException.ThrowIfNull(request);
+        if (BookShelf.Open(request.BookFolder, found) is not { } shelf)
         {
             return null;
         }
 
+        DataFolder? data = request.DataFolder is { } named ? DataFolder.Open(named) : null;
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(WebHost).Assembly.GetName().Name, EnvironmentName = "Production" });
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(k => k.Listen(System.Net.IPAddress.Loopback, port));
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(k => k.Listen(System.Net.IPAddress.Loopback, request.Port));
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-        builder.Services.AddSingleton(_ => new MachineRoom(shelf, recordFolder, clock ?? TimeProvider.System));
-        builder.Services.AddSingleton(_ => RuleShelf.Open(ruleFolders ?? []));
+        builder.Services.AddSingleton(request.Clock);
+        builder.Services.AddSingleton(_ => new DataDesk(data));
+        builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
+        builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         WebApplication app = builder.Build();
+        _ = app.Services.GetRequiredService<DataDesk>();
         SecurityHeaders.Use(app);
         app.UseAntiforgery();
         Files.Map(app, shelf);
@@ -47,19 +50,19 @@ public static class WebHost
     }
 
     /// <summary>Serves until asked to stop.</summary>
-    /// <param name="bookFolder">The book's folder.</param>
-    /// <param name="port">0 for any that is free.</param>
-    /// <param name="recordFolder">Where sessions are recorded; the user's own data folder where null.</param>
-    /// <param name="ruleFolders">Sets of published rules that the book is held against.</param>
+    /// <param name="request">What is served; its records and data are in the user's own data folder where it names none.</param>
     /// <param name="serving">Told the address once it answers.</param>
     /// <param name="cancel">Asks to stop.</param>
     /// <returns>What was found wrong with the book; empty when it was served.</returns>
-    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(
-        string bookFolder, int port, string? recordFolder, IReadOnlyList<string> ruleFolders, Action<string> serving, CancellationToken cancel)
+    /// <exception cref="DataFolderException">The data folder cannot be opened.</exception>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(ServeRequest request, Action<string> serving, CancellationToken cancel)
     {
+        ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(serving);
         DiagnosticList found = new();
-        WebApplication? app = Build(bookFolder, port, recordFolder ?? UsualRecords(bookFolder), found, ruleFolders: ruleFolders);
+        ServeRequest whole = request with { RecordFolder = request.RecordFolder ?? UsualRecords(request.BookFolder), DataFolder = request.DataFolder ?? DataFolder.Usual(request.BookFolder) };
+        WebApplication? app = Build(whole, found);
         if (app is null)
         {
             return [.. found.Where(d => d.Severity == Severity.Error)];

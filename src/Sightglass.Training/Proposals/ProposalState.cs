@@ -1,0 +1,8 @@
+namespace Sightglass.Training.Proposals;
+
+public enum ProposalState
+{
+    Open,
+    Accepted,
+    Refused,
+}

@@ -1,0 +1,19 @@
+namespace Sightglass.Web.Host;
+
+/// <summary>What is served, and where it keeps what it is told.</summary>
+/// <param name="BookFolder">The book's folder.</param>
+/// <param name="Port">0 for any that is free.</param>
+public sealed record ServeRequest(string BookFolder, int Port)
+{
+    /// <summary>Where sessions are recorded; null to keep nothing.</summary>
+    public string? RecordFolder { get; init; }
+
+    /// <summary>Where what is edited is kept; null for a folder that goes when the pages end.</summary>
+    public string? DataFolder { get; init; }
+
+    /// <summary>Sets of published rules that the book is held against.</summary>
+    public IReadOnlyList<string> RuleFolders { get; init; } = [];
+
+    /// <summary>The clock on the wall.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+}
