@@ -58,6 +58,9 @@ public sealed record ClassBook
     /// <summary>What quantities of published rules are on this machine.</summary>
     public ImmutableSortedDictionary<string, Measure> Measures { get; init; } = ImmutableSortedDictionary<string, Measure>.Empty;
 
+    /// <summary>Questions about what will happen, to bet on.</summary>
+    public ImmutableSortedDictionary<string, Bet> Bets { get; init; } = ImmutableSortedDictionary<string, Bet>.Empty;
+
     /// <summary>Walks for a purpose.</summary>
     public ImmutableSortedDictionary<string, PlannedWalk> Walks { get; init; } = ImmutableSortedDictionary<string, PlannedWalk>.Empty;
 

@@ -30,6 +30,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Systems = _parts.Each("systems", MachineReader.ReadSystem),
             Measures = _parts.Each("measures", TruthReader.ReadMeasure),
             Walks = _parts.Each("walks", WalkReader.Read),
+            Bets = _parts.Each("bets", BetReader.Read),
             RoadNumbers = numbers,
             CardTexts = [.. cards],
         };

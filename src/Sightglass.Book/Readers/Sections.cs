@@ -20,6 +20,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["protections"] = "protection",
         ["measures"] = "measure",
         ["walks"] = "walk",
+        ["bets"] = "bet",
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",

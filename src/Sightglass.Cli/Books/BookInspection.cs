@@ -8,6 +8,7 @@ using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
+using Sightglass.Training.Bets;
 using Sightglass.Trials;
 
 namespace Sightglass.Cli.Books;
@@ -100,6 +101,11 @@ internal sealed class BookInspection
         foreach (Task<DiagnosticList> one in ofTrains)
         {
             Found.AddRange(one.GetAwaiter().GetResult());
+        }
+
+        foreach (Bet bet in book.Bets.Values.Where(_ => !Found.HasErrors).OrderBy(b => b.Span))
+        {
+            BetBinder.Bind(Fleet, bet, Found);
         }
     }
 
