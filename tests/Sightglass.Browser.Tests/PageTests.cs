@@ -190,6 +190,30 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(other.Locator(".lesson>.lead")).ToHaveTextAsync(await page.Locator(".lesson>.lead").InnerTextAsync());
     }
 
+    /// <summary>A question on the wall, one answer from a phone, run, and told on both.</summary>
+    [Fact]
+    public async Task Bet_AnsweredFromAPhone_RunAndTold()
+    {
+        IPage wall = await site.Open("/bets/table?of=twenty%20seconds%20later", 1920, 1080);
+        IPage phone = await site.Open("/answer", 390, 844);
+        await Expect(phone.Locator("h1")).ToHaveTextAsync(await wall.Locator("h1").InnerTextAsync());
+        await phone.GetByRole(AriaRole.Button).Nth(0).FocusAsync();
+        await phone.Keyboard.PressAsync("Enter");
+        await Expect(phone.Locator("#told")).ToContainTextAsync("You say A");
+        await wall.GetByRole(AriaRole.Button, new() { Name = "One more for B" }).FocusAsync();
+        await wall.Keyboard.PressAsync("Enter");
+        await wall.Keyboard.PressAsync("Enter");
+        await Expect(wall.Locator(".hands b")).ToHaveTextAsync(["1", "2"]);
+        await wall.GetByRole(AriaRole.Button, new() { Name = "Run it" }).ClickAsync();
+        await Expect(phone.Locator("#told")).ToContainTextAsync("It is running");
+        await wall.GetByLabel("Moment shown").FocusAsync();
+        await wall.Keyboard.PressAsync("End");
+        await Expect(wall.Locator(".came")).ToContainTextAsync("came true");
+        await Expect(wall.Locator("#bet-clock")).ToHaveTextAsync("0:00:30");
+        await Expect(phone.Locator("#told")).ToContainTextAsync("B came true; you said A.");
+        await Site.Keep(wall, "bet");
+    }
+
     /// <summary>What was done in a browser, done again from its record without one: bit for bit the same machine.</summary>
     [Fact]
     public async Task Machine_OperatedInABrowser_SameHashDoneAgainWithoutPages()
@@ -226,6 +250,10 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/machine?system=main reservoir air&vehicle=this machine", ColorScheme.Light, 390, 844)]
     [InlineData("/lesson", ColorScheme.Light, 1440, 900)]
     [InlineData("/lesson?shows=fuel&stations=3", ColorScheme.Dark, 390, 844)]
+    [InlineData("/bets", ColorScheme.Light, 1440, 900)]
+    [InlineData("/bets/table?of=both valves stay open", ColorScheme.Dark, 1920, 1080)]
+    [InlineData("/bets/table?of=one cock in the train", ColorScheme.Light, 390, 844)]
+    [InlineData("/answer", ColorScheme.Dark, 390, 844)]
     [InlineData("/rules?show=229.59(a)", ColorScheme.Light, 1440, 1000)]
     [InlineData("/rules", ColorScheme.Dark, 390, 844)]
     public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)

@@ -12,8 +12,10 @@ public static class BetRun
 {
     private const int Moments = 240;
 
+    /// <param name="bet">What is run.</param>
+    /// <param name="look">Called at every moment that is kept, with the state in view; null where nobody looks.</param>
     /// <exception cref="InvalidOperationException">The situation does not fit the plan, which binding would have told.</exception>
-    public static BetResult Run(BoundBet bet)
+    public static BetResult Run(BoundBet bet, Action<World.World>? look = null)
     {
         ArgumentNullException.ThrowIfNull(bet);
         using LaneBank bank = new(bet.Plan);
@@ -46,6 +48,7 @@ public static class BetRun
 
         void Look(World.World seen)
         {
+            look?.Invoke(seen);
             moments.Add(new(seen.Now.Seconds, [.. bet.Shows.Select(s => s.Unit.FromSi(seen.Value(s.Signal)))]));
             for (int i = 0; i < held.Length; i++)
             {

@@ -8,6 +8,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Storage;
+using Sightglass.Web.Bets;
 using Sightglass.Web.Live;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Rules;
@@ -39,12 +40,14 @@ public static class WebHost
         builder.Services.AddSingleton(request.Clock);
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
+        builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         WebApplication app = builder.Build();
         _ = app.Services.GetRequiredService<DataDesk>();
         SecurityHeaders.Use(app);
         app.UseAntiforgery();
         Files.Map(app, shelf);
+        AnswerPage.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

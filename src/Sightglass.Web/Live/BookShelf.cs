@@ -5,6 +5,7 @@ using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
+using Sightglass.Training.Bets;
 using Sightglass.World.Records;
 
 namespace Sightglass.Web.Live;
@@ -43,6 +44,9 @@ public sealed class BookShelf
 
         return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
     }
+
+    /// <summary>A bet on the plant of its situation; null where it does not fit, with the reasons in <paramref name="found"/>.</summary>
+    public BoundBet? Bind(Bet bet, DiagnosticList found) => BetBinder.Bind(_fleet, bet, found);
 
     /// <summary>The plan of a road number alone, or of the first where it is unknown.</summary>
     public Plan PlanOf(string? roadNumber) => PlanOf(roadNumber, null);

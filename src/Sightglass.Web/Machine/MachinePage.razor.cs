@@ -4,6 +4,7 @@ using Microsoft.JSInterop;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Web.Live;
+using Sightglass.Web.Parts;
 using Sightglass.World;
 using Sightglass.World.Journal;
 using Sightglass.World.Records;
@@ -18,7 +19,6 @@ public sealed partial class MachinePage : IAsyncDisposable
     /// <summary>More vehicles than this are chosen from a list.</summary>
     internal const int MostButtons = 12;
 
-    private readonly Lock _gate = new();
     private MachineChoice _choice = new(null, null);
     private ImmutableArray<LiveGauge> _gauges = [];
     private LiveGauge? _trend;
@@ -32,8 +32,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     private string _drawn = "";
     private string _pieces = "";
     private bool _truth = true;
-    private bool _wanted;
-    private bool _sending;
+    private Courier _courier = null!;
     private Item? _turning;
     private string? _refused;
     private Shown _shown = new(-1, default, null, 0, "");
@@ -116,6 +115,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     protected override void OnInitialized()
     {
         Session = Room.Session;
+        _courier = new(InvokeAsync, Send);
         Room.Changed += OnChanged;
     }
 
@@ -278,67 +278,30 @@ public sealed partial class MachinePage : IAsyncDisposable
             return;
         }
 
-        lock (_gate)
-        {
-            _wanted = true;
-            if (_sending)
-            {
-                return;
-            }
-
-            _sending = true;
-        }
-
-        _ = InvokeAsync(Send);
+        _courier.Want();
     }
 
-    /// <summary>Sends until nothing newer is there: a slow screen gets fewer pictures, never old ones.</summary>
     private async Task Send()
     {
-        try
+        if (Room.Session != Session || MachineDrawing.KeyOf(Session.Plan, _choice, Seen, _truth) != _laid)
         {
-            while (TakeWish())
-            {
-                if (Room.Session != Session || MachineDrawing.KeyOf(Session.Plan, _choice, Seen, _truth) != _laid)
-                {
-                    await DrawAgain();
-                }
-
-                MachineSnapshot seen = Seen;
-                MachineView next = ViewOf(seen);
-                string[] changes = MachineView.Changes(_view, next);
-                _view = next;
-                if (changes.Length > 0)
-                {
-                    await _script!.InvokeVoidAsync("apply", (object)changes);
-                }
-
-                Shown shown = new(seen.Journal.Length == 0 ? 0 : seen.Journal[^1].Time.Ticks + seen.Journal.Length, seen.Pace, seen.Trouble, seen.Faults.Length, Around);
-                if (shown != _shown)
-                {
-                    _shown = shown;
-                    StateHasChanged();
-                }
-            }
+            await DrawAgain();
         }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone.
-        }
-        catch (TaskCanceledException)
-        {
-            // The page is gone.
-        }
-    }
 
-    private bool TakeWish()
-    {
-        lock (_gate)
+        MachineSnapshot seen = Seen;
+        MachineView next = ViewOf(seen);
+        string[] changes = MachineView.Changes(_view, next);
+        _view = next;
+        if (changes.Length > 0)
         {
-            bool wanted = _wanted;
-            _wanted = false;
-            _sending = wanted;
-            return wanted;
+            await _script!.InvokeVoidAsync("apply", (object)changes);
+        }
+
+        Shown shown = new(seen.Journal.Length == 0 ? 0 : seen.Journal[^1].Time.Ticks + seen.Journal.Length, seen.Pace, seen.Trouble, seen.Faults.Length, Around);
+        if (shown != _shown)
+        {
+            _shown = shown;
+            StateHasChanged();
         }
     }
 

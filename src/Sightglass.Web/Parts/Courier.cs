@@ -1,0 +1,60 @@
+using Microsoft.JSInterop;
+
+namespace Sightglass.Web.Parts;
+
+/// <summary>Brings a page what is newest, one errand at a time: a slow screen gets fewer pictures, never old ones.</summary>
+/// <param name="dispatch">Runs on the page's own thread.</param>
+/// <param name="send">Sends what is newest now.</param>
+internal sealed class Courier(Func<Func<Task>, Task> dispatch, Func<Task> send)
+{
+    private readonly Lock _gate = new();
+    private bool _wanted;
+    private bool _sending;
+
+    /// <summary>Something is newer. From any thread.</summary>
+    public void Want()
+    {
+        lock (_gate)
+        {
+            _wanted = true;
+            if (_sending)
+            {
+                return;
+            }
+
+            _sending = true;
+        }
+
+        _ = dispatch(Send);
+    }
+
+    private async Task Send()
+    {
+        try
+        {
+            while (TakeWish())
+            {
+                await send();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone.
+        }
+        catch (TaskCanceledException)
+        {
+            // The page is gone.
+        }
+    }
+
+    private bool TakeWish()
+    {
+        lock (_gate)
+        {
+            bool wanted = _wanted;
+            _wanted = false;
+            _sending = wanted;
+            return wanted;
+        }
+    }
+}
