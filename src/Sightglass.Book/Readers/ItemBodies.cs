@@ -53,9 +53,7 @@ internal sealed class ItemBodies
     /// </summary>
     public (ImmutableSortedDictionary<string, Item> Items, ImmutableHashSet<string> Changed) ReadFor(RoadNumber number, ReadContext context, ExpansionBudget budget)
     {
-        Dictionary<YamlEntry, Expansion> uses = new(_uses, ReferenceEqualityComparer.Instance);
-        IEnumerable<YamlEntry> changes = number.Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue).SelectMany(m => m.Changes);
-        Expansion own = new AssemblyExpander(_assemblies, budget, context).Expand(InOrder(_written.Values), changes, uses);
+        Expansion own = Expanded(number, context, budget);
         Dictionary<string, Item> items = new(_unsplit, StringComparer.Ordinal);
         HashSet<string> changed = [.. _class.Items.Keys.Where(n => !own.Items.ContainsKey(n))];
         foreach (string gone in changed)
@@ -74,6 +72,20 @@ internal sealed class ItemBodies
         }
 
         return (Split(items, own, context), [.. changed]);
+    }
+
+    /// <summary>What is written of an item in the end, of the class or of a road number; null where it has no such item.</summary>
+    public YamlMap? BodyOf(string item, RoadNumber? number)
+    {
+        Expansion expansion = number is null ? _class : Expanded(number, new ReadContext(new Findings([], YamlLimits.Default), Kinds), new(YamlLimits.Default, 1));
+        return expansion.Items.TryGetValue(item, out YamlEntry? entry) ? entry.Value as YamlMap ?? new YamlMap(entry.Value.Span, []) : null;
+    }
+
+    private Expansion Expanded(RoadNumber number, ReadContext context, ExpansionBudget budget)
+    {
+        Dictionary<YamlEntry, Expansion> uses = new(_uses, ReferenceEqualityComparer.Instance);
+        IEnumerable<YamlEntry> changes = number.Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue).SelectMany(m => m.Changes);
+        return new AssemblyExpander(_assemblies, budget, context).Expand(InOrder(_written.Values), changes, uses);
     }
 
     private static Dictionary<string, YamlEntry> InOrder(IEnumerable<YamlEntry> entries) =>
