@@ -1,0 +1,63 @@
+using System.Net;
+using System.Security.Cryptography;
+using System.Text;
+using Sightglass.Drawing.Look;
+using Sightglass.Training.WalkDowns;
+
+namespace Sightglass.Paper;
+
+/// <summary>A walk-down for a phone: one file that needs nothing else, or the page that is served. Both run the same scripts on the same sheet.</summary>
+public static class WalkDownPaper
+{
+    /// <summary>In the order in which they build on each other.</summary>
+    private static readonly string[] s_scripts = ["store.js", "findings.js", "result.js", "parts.js", "photo.js", "page.js"];
+
+    /// <summary>Scripts of the page that is served, each a file of its own.</summary>
+    public static IReadOnlyList<string> ServedScripts { get; } = [.. s_scripts, "sync.js", "served.js"];
+
+    /// <summary>A file that stands alone. It is not allowed any address but its own parts.</summary>
+    public static string Alone(WalkDownSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        string script = string.Concat(s_scripts.Append("alone.js").Select(Script));
+        string hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
+        string policy = $"default-src 'none'; script-src 'sha256-{hash}'; style-src 'unsafe-inline'; font-src data:; img-src data: blob:; media-src blob:; base-uri 'none'; form-action 'none'";
+        StringBuilder page = new();
+        page.Append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\">");
+        page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"").Append(policy).Append("\"><title>").Append(Text($"Walk-down {sheet.Book} {sheet.RoadNumber}".Trim())).Append("</title>");
+        page.Append("<style>").Append(LookStyle.ReportCss).Append(PaperFiles.Text("walkdown.css")).Append("</style></head>");
+        Body(page, sheet.Notice);
+        page.Append("<script type=\"application/json\" id=\"sheet\">").Append(sheet.ToJson().Replace("<", "\\u003C", StringComparison.Ordinal)).Append("</script>");
+        return page.Append("<script>").Append(script).Append("</script></body></html>\n").ToString();
+    }
+
+    /// <summary>The page that is served: styles, scripts and sheet are files beside it.</summary>
+    public static string Served(string notice, string? theme)
+    {
+        StringBuilder page = new();
+        page.Append("<!DOCTYPE html>\n<html lang=\"en\"").Append(theme is "light" or "dark" ? $" data-theme=\"{theme}\"" : "").Append("><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\"><title>Walk-down · Sightglass</title>");
+        page.Append("<link rel=\"icon\" href=\"mark.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"look/sheet.css\"><link rel=\"stylesheet\" href=\"walkdown.css\"></head>");
+        Body(page, notice);
+        foreach (string script in ServedScripts)
+        {
+            page.Append("<script src=\"").Append(script).Append("\"></script>");
+        }
+
+        return page.Append("</body></html>\n").ToString();
+    }
+
+    /// <summary>One of the scripts.</summary>
+    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    public static string Script(string name) => PaperFiles.Text("walkdown/" + name);
+
+    private static void Body(StringBuilder page, string notice)
+    {
+        page.Append("<body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\" id=\"where\">Walk-down</span></header>");
+        page.Append("<div class=\"kept\" id=\"kept\" role=\"status\"></div><main id=\"main\"><h1 tabindex=\"-1\">Walk-down</h1><noscript><p>This page needs scripts.</p></noscript></main>");
+        page.Append("<footer class=\"foot\"><span>Local rules, the maker’s manual and qualified people decide.</span><span>").Append(Text(notice)).Append("</span></footer>");
+        page.Append("<nav class=\"bar\" id=\"bar\" aria-label=\"Walk\" hidden><button class=\"btn\" type=\"button\" id=\"back\">Back</button><button class=\"btn\" type=\"button\" id=\"places\">Places</button>");
+        page.Append("<button class=\"btn\" type=\"button\" id=\"hand-in\">Hand in</button><button class=\"btn key\" type=\"button\" id=\"onward\">Onward</button></nav>");
+    }
+
+    private static string Text(string text) => WebUtility.HtmlEncode(text);
+}
