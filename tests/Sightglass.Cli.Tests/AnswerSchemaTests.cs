@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -38,6 +38,8 @@ public sealed class AnswerSchemaTests
     [InlineData("cases-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--case", "3", "--json")]
     [InlineData("new-answer", "new", "NEW", "--json")]
     [InlineData("rules-answer", "rules", "--json")]
+    [InlineData("walk-down-answer", "walkdown", "--data", "NEW", "--json")]
+    [InlineData("proposals-answer", "proposals", "--data", "NEW", "--json")]
     [InlineData("format-answer", "format", "--check", "--json")]
     public async Task Answer_OfAVerb_KeepsToItsSchema(string name, params string[] arguments)
     {

@@ -1,0 +1,196 @@
+using System.Security.Cryptography;
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using Sightglass.Book;
+using Sightglass.Book.Changes;
+using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Plans;
+using Sightglass.Training.Proposals;
+using Sightglass.Training.WalkDowns;
+
+namespace Sightglass.Storage.Proposals;
+
+/// <summary>The proposals for one book: drawn up from what was found, looked at as a diff, accepted into the author's files or refused with a reason.</summary>
+/// <param name="data">Where they are kept.</param>
+/// <param name="bookFolder">The book's.</param>
+/// <param name="clock">This computer's.</param>
+public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvider clock)
+{
+    private const string Replaced = "A later finding of the same entry took its place.";
+
+    private readonly Lock _one = new();
+
+    /// <summary>With the checks of the plant: a book that is written has to be whole.</summary>
+    private readonly BookChanges _changes = new(bookFolder, KindLibrary.Catalog, () => [new Fleet().Add]);
+
+    private readonly BookChanges _texts = new(bookFolder, KindLibrary.Catalog);
+    private (string Hash, BookText Text)? _read;
+
+    /// <summary>The book as it stands in its folder; read again when a file has changed.</summary>
+    /// <exception cref="BookUnreadableException">A file cannot be read as text.</exception>
+    public BookText Text
+    {
+        get
+        {
+            lock (_one)
+            {
+                string hash = BookHash.Of(bookFolder);
+                if (_read is not var (last, text) || last != hash)
+                {
+                    _read = (hash, text = _texts.Read());
+                }
+
+                return text;
+            }
+        }
+    }
+
+    private string Title => Text.Book?.Title ?? "";
+
+    /// <summary>All of this book, in the order in which they came; their numbers are their places from 1, and stay.</summary>
+    public IReadOnlyList<Proposal> All()
+    {
+        string title = Title;
+        using RecordsContext records = data.Records();
+        return [.. records.Proposals.AsNoTracking().Where(p => p.Book == title).AsEnumerable().OrderBy(p => p.At).ThenBy(p => p.Id)];
+    }
+
+    /// <summary>What accepting it would do to which file; nothing is written.</summary>
+    public ChangePlan Look(Proposal proposal)
+    {
+        ArgumentNullException.ThrowIfNull(proposal);
+        return Text.Plan(ChangeOf(proposal));
+    }
+
+    /// <summary>The file that goes with a proposal, or null.</summary>
+    public byte[]? FileOf(Proposal proposal)
+    {
+        ArgumentNullException.ThrowIfNull(proposal);
+        return proposal.File is { } name ? Stored(name) : null;
+    }
+
+    /// <summary>Writes the change into the book.</summary>
+    /// <returns>Null when it is there; otherwise why not, and the proposal stays open.</returns>
+    public string? Accept(Guid id, string by)
+    {
+        lock (_one)
+        {
+            using RecordsContext records = data.Records();
+            if (Open(records, id) is not { } proposal)
+            {
+                return "It is decided already.";
+            }
+
+            // A kill between writing the book and noting it: then the book says so already.
+            BookChange change = ChangeOf(proposal);
+            if (Text.Current(change) != proposal.Becomes)
+            {
+                ChangePlan plan = proposal.File is null ? _changes.Apply(change)
+                    : Stored(proposal.File) is { } file ? _changes.ApplyPhoto(change, file, Path.GetExtension(proposal.Becomes))
+                    : new(null, "its file is not in the data folder; take the result of the walk-down in again");
+                if (plan.Refused is { } why)
+                {
+                    return why;
+                }
+            }
+
+            Decide(proposal, ProposalState.Accepted, by, null);
+            records.SaveChanges();
+            return null;
+        }
+    }
+
+    /// <returns>Null when it is noted; otherwise why not.</returns>
+    public string? Refuse(Guid id, string by, string why)
+    {
+        lock (_one)
+        {
+            using RecordsContext records = data.Records();
+            if (Open(records, id) is not { } proposal)
+            {
+                return "It is decided already.";
+            }
+
+            Decide(proposal, ProposalState.Refused, by, why);
+            records.SaveChanges();
+            return null;
+        }
+    }
+
+    /// <summary>Adds what an entry proposes; an open proposal that came from an earlier revision of it gives way. Saved by the caller with the entry.</summary>
+    /// <returns>How many are new.</returns>
+    internal int Draw(RecordsContext records, WalkDownEntry entry, string? photoName)
+    {
+        if (entry.Item is null)
+        {
+            return 0;
+        }
+
+        Proposal[] earlier = [.. records.Proposals.Where(p => p.OriginId == entry.Id)];
+        int added = 0;
+        HashSet<Guid> stands = [];
+        foreach (ProposalDraft draft in WalkDownDrafts.Of(entry, photoName))
+        {
+            BookChange change = new(entry.Item, draft.Property, null) { RoadNumber = draft.RoadNumber };
+            if (Text.Current(change) is not { } was || draft.Becomes(was) is not { } becomes)
+            {
+                continue;
+            }
+
+            if (earlier.FirstOrDefault(p => p.Property == draft.Property && p.RoadNumber == draft.RoadNumber && p.Becomes == becomes) is { } same)
+            {
+                stands.Add(same.Id); // open, or decided: it is not asked twice
+                continue;
+            }
+
+            records.Proposals.Add(new()
+            {
+                Id = IdOf(entry, draft.Property),
+                Book = entry.Book,
+                Origin = ProposalOrigin.WalkDown,
+                OriginId = entry.Id,
+                Target = entry.Item,
+                RoadNumber = draft.RoadNumber,
+                Property = draft.Property,
+                Was = was.Length > 0 ? was : null,
+                Becomes = becomes,
+                File = draft.Property == "photo" ? entry.Photo : null,
+                Why = draft.Why,
+                By = entry.By,
+                At = clock.GetUtcNow(),
+            });
+            added++;
+        }
+
+        foreach (Proposal gone in earlier.Where(p => p.State == ProposalState.Open && !stands.Contains(p.Id)))
+        {
+            Decide(gone, ProposalState.Refused, "", Replaced);
+        }
+
+        return added;
+    }
+
+    private static Proposal? Open(RecordsContext records, Guid id) => records.Proposals.FirstOrDefault(p => p.Id == id && p.State == ProposalState.Open);
+
+    private static BookChange ChangeOf(Proposal proposal) => new(proposal.Target, proposal.Property, proposal.Becomes) { RoadNumber = proposal.RoadNumber, Was = proposal.Was ?? "" };
+
+    /// <summary>The same for the same revision, so that an entry taken twice proposes once.</summary>
+    private static Guid IdOf(WalkDownEntry entry, string property) =>
+        new(SHA256.HashData(Encoding.UTF8.GetBytes($"{entry.Id:D} {entry.Revision} {property}")).AsSpan(0, 16));
+
+    private void Decide(Proposal proposal, ProposalState state, string by, string? why) =>
+        (proposal.State, proposal.DecidedBy, proposal.DecidedAt, proposal.DecidedWhy) = (state, by, clock.GetUtcNow(), why);
+
+    private byte[]? Stored(string name)
+    {
+        using FileStream? file = data.Files.Open(name);
+        if (file is null)
+        {
+            return null;
+        }
+
+        byte[] bytes = new byte[file.Length];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
+}
