@@ -190,6 +190,57 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(other.Locator(".lesson>.lead")).ToHaveTextAsync(await page.Locator(".lesson>.lead").InnerTextAsync());
     }
 
+    /// <summary>A lesson is kept, its words are changed by keyboard, and both are there for whoever opens it next; then it is forgotten.</summary>
+    [Fact]
+    public async Task Lesson_KeptAndEdited_StaysSo()
+    {
+        IPage page = await site.Open("/lesson?shows=fuel for a crew");
+        await page.GetByLabel("Keep this as").FillAsync("Monday");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await Expect(page.GetByLabel("Kept")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("^[0-9a-f-]{36}$"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Edit the words" }).FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator(".edit-line textarea").First.FillAsync("This is where you look first.");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.Locator(".edit-line.changed")).ToHaveCountAsync(1);
+        await page.GetByRole(AriaRole.Checkbox).Nth(1).PressAsync(" ");
+        await Expect(page.Locator(".edit-item.passed")).ToHaveCountAsync(1);
+        await Site.Keep(page, "lesson-words");
+        IPage other = await site.Open(new Uri(page.Url).PathAndQuery);
+        await Expect(other.Locator(".lesson")).ToContainTextAsync("This is where you look first.");
+        await Expect(other.Locator(".misfit")).ToHaveCountAsync(0);
+        await other.GetByRole(AriaRole.Button, new() { Name = "Forget it" }).ClickAsync();
+        await other.GetByRole(AriaRole.Button, new() { Name = "Really forget it" }).ClickAsync();
+        await Expect(other.GetByLabel("Kept")).ToHaveValueAsync("");
+        await Expect(other.Locator(".lesson")).Not.ToContainTextAsync("This is where you look first.");
+    }
+
+    /// <summary>A question is asked, answered and proposed for the book; a defect is found and mended. What lacks something is told where it is written.</summary>
+    [Fact]
+    public async Task Notes_FromTheQuestionToTheProposal()
+    {
+        IPage page = await site.Open("/notes");
+        await page.GetByLabel("Question", new() { Exact = true }).FillAsync("Which way is it open?");
+        await page.GetByLabel("About").FillAsync("horn cutout cok");
+        await page.GetByLabel("Who finds out").FillAsync("the shop");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).First.ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Did you mean \"horn cutout cock\"");
+        await page.GetByLabel("About").FillAsync("horn cutout cock");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).First.PressAsync("Enter");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Answer it" }).ClickAsync();
+        await page.GetByLabel("What was found").FillAsync("In line with the pipe.");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the answer" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "operate" }).ClickAsync();
+        await Expect(page.GetByText("Proposed for the book.")).ToBeVisibleAsync();
+        await page.GetByLabel("What does not work").FillAsync("The right glass is cracked.");
+        await page.GetByLabel("Found by").FillAsync("day shift");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).Nth(1).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Mended" }).ClickAsync();
+        await page.GetByLabel("By whom").FillAsync("the shop");
+        await page.GetByRole(AriaRole.Button, new() { Name = "It is mended" }).ClickAsync();
+        await Expect(page.GetByText("Mended by the shop")).ToBeVisibleAsync();
+    }
+
     /// <summary>A question on the wall, one answer from a phone, run, and told on both.</summary>
     [Fact]
     public async Task Bet_AnsweredFromAPhone_RunAndTold()
@@ -254,6 +305,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/bets/table?of=both valves stay open", ColorScheme.Dark, 1920, 1080)]
     [InlineData("/bets/table?of=one cock in the train", ColorScheme.Light, 390, 844)]
     [InlineData("/answer", ColorScheme.Dark, 390, 844)]
+    [InlineData("/notes", ColorScheme.Light, 1440, 900)]
+    [InlineData("/notes?about=horn", ColorScheme.Dark, 390, 844)]
     [InlineData("/rules?show=229.59(a)", ColorScheme.Light, 1440, 1000)]
     [InlineData("/rules", ColorScheme.Dark, 390, 844)]
     public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Training.Defects;
 using Sightglass.Training.Routes;
 
 namespace Sightglass.Training.Lessons;
@@ -11,6 +12,12 @@ namespace Sightglass.Training.Lessons;
 /// <param name="Times">How long people take.</param>
 public sealed record LessonPlan(LessonRequest Request, RoutePlan Route, ImmutableArray<LessonStation> Stations, double ChangeSeconds, LessonTimes Times)
 {
+    /// <summary>Edits that fit no more.</summary>
+    public ImmutableArray<EditMisfit> Misfits { get; init; } = [];
+
+    /// <summary>Defects of the machine that no stop tells of.</summary>
+    public IEnumerable<Defect> OtherDefects => Request.Defects.Except(Stops.SelectMany(s => s.Points).SelectMany(p => p.Defects));
+
     /// <summary>People in the largest group.</summary>
     public int GroupSize => (Request.People + Stations.Length - 1) / Stations.Length;
 

@@ -23,23 +23,26 @@ public static class LessonPlanner
         int stations = Math.Clamp(request.Stations, 1, Math.Max(1, walk.Stops.Count(s => !s.Items.IsEmpty)));
         int group = (request.People + stations - 1) / stations;
         HashSet<string> tried = new(StringComparer.Ordinal);
-        ImmutableArray<LessonStop> stops = [.. walk.Stops.Where(s => !s.Items.IsEmpty).Select(s => Stop(s, request, group, times, tried))];
-        ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations);
-        return new(request, walk, divided, Change(book, divided, route.Pace), times);
+        LessonEditing editing = new(request.Edits);
+        ImmutableArray<LessonStop> stops = [.. walk.Stops.Where(s => !s.Items.IsEmpty).Select(s => Stop(s, request, group, times, tried, editing))];
+        ImmutableArray<LessonStop> spoken = [.. stops.Where(s => !s.Points.IsEmpty)];
+        ImmutableArray<LessonStation> divided = Stationing.Divide(spoken.IsEmpty ? stops : spoken, stations);
+        return new(request, walk, divided, Change(book, divided, route.Pace), times) { Misfits = editing.Misfits() };
     }
 
     /// <param name="tried">Kinds that hands have tried before; of each one is enough.</param>
-    private static LessonStop Stop(RouteStop stop, LessonRequest request, int group, LessonTimes times, HashSet<string> tried)
+    private static LessonStop Stop(RouteStop stop, LessonRequest request, int group, LessonTimes times, HashSet<string> tried, LessonEditing editing)
     {
-        ImmutableArray<LessonPoint> points = [.. stop.Items.Select(i => Point(i, stop, request, tried))];
-        ImmutableArray<Question> questions = [.. stop.Items.SelectMany(i => i.Questions)];
+        Item[] shown = [.. stop.Items.Where(i => !editing.PassesBy(i))];
+        ImmutableArray<LessonPoint> points = [.. shown.Select(i => Point(i, stop, request, tried, editing))];
+        ImmutableArray<Question> questions = [.. shown.SelectMany(editing.Questions)];
         int turns = stop.TurnsOf(group + 1);
         double spoken = (points.Sum(p => p.Words) + LessonStop.CautionsOf(stop).Sum(c => c.Text.Split(' ').Length)) / times.WordsAMinute * 60;
         double hands = points.Where(p => p.Hands).Sum(p => (p.Item.OperateSeconds + times.HandOver) * group);
         return new(stop, points, questions, turns, (turns * (spoken + (questions.Length * times.Question))) + hands);
     }
 
-    private static LessonPoint Point(Item item, RouteStop stop, LessonRequest request, HashSet<string> tried)
+    private static LessonPoint Point(Item item, RouteStop stop, LessonRequest request, HashSet<string> tried, LessonEditing editing)
     {
         List<string> says = [item.Purpose, item.Normal, item.Texts.Know];
         if (request.Depth >= Depth.Operate)
@@ -53,7 +56,10 @@ public static class LessonPlanner
         }
 
         bool hands = request.Audience is { } role && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
-        return new(item, [.. says.Where(t => t.Length > 0)], hands, hands && item.Authority?.Permission is { } owner && owner != request.Audience ? owner : null);
+        return new(item, editing.Says(item, [.. says.Where(t => t.Length > 0)]), hands, hands && item.Authority?.Permission is { } owner && owner != request.Audience ? owner : null)
+        {
+            Defects = [.. request.Defects.Where(d => d.Item == item.Name)],
+        };
     }
 
     private static double Change(ClassBook book, ImmutableArray<LessonStation> stations, double pace)

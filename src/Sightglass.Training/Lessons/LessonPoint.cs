@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
+using Sightglass.Training.Defects;
 
 namespace Sightglass.Training.Lessons;
 
@@ -10,5 +11,8 @@ namespace Sightglass.Training.Lessons;
 /// <param name="Permission">Of whom that is asked first, or null.</param>
 public sealed record LessonPoint(Item Item, ImmutableArray<string> Says, bool Hands, string? Permission)
 {
+    /// <summary>What does not work of it on that day.</summary>
+    public ImmutableArray<Defect> Defects { get; init; } = [];
+
     public int Words => Says.Sum(s => s.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length);
 }

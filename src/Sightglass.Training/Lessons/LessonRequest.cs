@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Training.Defects;
 using Sightglass.Training.Routes;
 
 namespace Sightglass.Training.Lessons;
@@ -17,6 +18,12 @@ public sealed record LessonRequest(RouteRequest Route, int People, Depth Depth)
 
     /// <summary>The role of those who are taught: what it may operate, hands may try. Null where nobody touches anything.</summary>
     public string? Audience { get; init; }
+
+    /// <summary>What was edited in it, by the book's own words.</summary>
+    public ImmutableArray<LessonEdit> Edits { get; init; } = [];
+
+    /// <summary>What does not work on the machine on that day.</summary>
+    public ImmutableArray<Defect> Defects { get; init; } = [];
 
     /// <summary>What to bring, beside what protections need.</summary>
     public ImmutableArray<string> Kit { get; init; } = [];

@@ -1,24 +1,41 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Sightglass.Book.Model;
 using Sightglass.Paper;
+using Sightglass.Storage.Lessons;
+using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Lesson;
 
 /// <summary>A lesson round the machine that is served, planned anew with every change of what is asked; its address can be sent to somebody, and its print is the paper.</summary>
-public sealed partial class LessonPage
+public sealed partial class LessonPage : IAsyncDisposable
 {
     private const int MostPeople = 60;
     private const int MostStations = 12;
 
     private string _asked = "";
+    private string _name = "";
+    private bool _editing;
+    private bool _dropping;
+    private bool _keepAsks;
+    private string? _refused;
+    private IJSObjectReference? _script;
+    private LessonPlan? _spoken;
 
     [Inject]
     private MachineRoom Room { get; set; } = null!;
+
+    [Inject]
+    private DataDesk Data { get; set; } = null!;
+
+    [Inject]
+    private TimeProvider Clock { get; set; } = null!;
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
@@ -61,34 +78,150 @@ public sealed partial class LessonPage
 
     private string? Paper { get; set; }
 
+    [SupplyParameterFromQuery(Name = "kept")]
+    private Guid? AskedKept { get; set; }
+
+    private LessonDesk Desk => new(Data.Folder, Clock);
+
+    private SavedLesson? Kept { get; set; }
+
+    private ImmutableArray<LessonEdit> Edits { get; set; } = [];
+
+    private ImmutableArray<EditMisfit> Misfits { get; set; } = [];
+
+    private LessonPlan? Planned { get; set; }
+
+    /// <summary>The lesson as the book has it; planned only where its words are edited.</summary>
+    private LessonPlan? BookPlan => LessonPlanner.Plan(Book, Request() with { Edits = [] });
+
     protected override void OnParametersSet()
     {
+        if (AskedKept != Kept?.Id)
+        {
+            Kept = AskedKept is { } id && Desk.Find(id) is { } kept && kept.Book == Book.Title ? kept : null;
+            (_editing, _dropping, _asked) = (_editing && Kept is not null, false, "");
+        }
+
         string asked = string.Join('|', Book.RoadNumberInUse, Purpose, People, Stations, Minutes, Depth, Audience);
         if (asked != _asked)
         {
             _asked = asked;
-            LessonRequest request = new(RoutePurposes.Find(Purpose, Book)! with { Role = Audience.Length > 0 ? Audience : null }, People, Depth)
-            {
-                Minutes = Minutes,
-                Stations = Stations,
-                Audience = Audience.Length > 0 ? Audience : null,
-                Kit = Book.Walks.TryGetValue(Purpose, out PlannedWalk? walk) ? walk.Kit : [],
-            };
-            Paper = LessonPlanner.Plan(Book, request) is { } plan ? LessonPaper.Write(plan) : null;
+            Plan();
+        }
+
+        if (_keepAsks && Kept is { } kept_)
+        {
+            _keepAsks = false;
+            Desk.Ask(kept_.Id, Query(null));
         }
     }
 
-    protected override async Task OnAfterRenderAsync(bool firstRender)
+    private void Plan()
     {
-        if (!firstRender)
+        Edits = Kept is { } kept ? [.. Desk.EditsOf(kept.Id)] : [];
+        Planned = LessonPlanner.Plan(Book, Request());
+        Misfits = Planned?.Misfits ?? [];
+        Paper = Planned is { } plan ? LessonPaper.Write(plan) : null;
+    }
+
+    private LessonRequest Request() => new(RoutePurposes.Find(Purpose, Book)! with { Role = Audience.Length > 0 ? Audience : null }, People, Depth)
+    {
+        Minutes = Minutes,
+        Stations = Stations,
+        Audience = Audience.Length > 0 ? Audience : null,
+        Kit = Book.Walks.TryGetValue(Purpose, out PlannedWalk? walk) ? walk.Kit : [],
+        Edits = Edits,
+        Defects = Book.RoadNumberInUse is { } number ? [.. new DefectDesk(Data.Folder, Clock).Of(Book, number, DateOnly.FromDateTime(Clock.GetLocalNow().Date))] : [],
+    };
+
+    private static string Told(LessonEdit edit) => edit.Sort == LessonEditSort.Item ? "you pass it by."
+        : edit.Was.Length == 0 ? $"you add “{edit.Becomes}”."
+        : edit.Becomes.Length == 0 ? $"you leave out “{edit.Was}”."
+        : $"you say “{edit.Becomes}” instead of “{edit.Was}”.";
+
+    private void Keep()
+    {
+        (Guid? id, _refused) = Desk.Keep(Book.Title, _name, "", "");
+        if (id is { } kept)
         {
+            _name = "";
+            Desk.Ask(kept, Query(null));
+            Navigation.NavigateTo($"lesson?{Query(kept)}", replace: true);
+        }
+    }
+
+    private void Open(ChangeEventArgs change)
+    {
+        SavedLesson? kept = Guid.TryParse(change.Value?.ToString(), out Guid id) ? Desk.Find(id) : null;
+        Navigation.NavigateTo(kept is null ? $"lesson?{Query(null)}" : $"lesson?{kept.Asks}&kept={kept.Id}", replace: true);
+    }
+
+    /// <summary>Asked twice: what is forgotten does not come back.</summary>
+    private void Drop()
+    {
+        if (!_dropping)
+        {
+            _dropping = true;
             return;
         }
 
+        Desk.Drop(Kept!.Id);
+        Navigation.NavigateTo($"lesson?{Query(null)}", replace: true);
+    }
+
+    private void Edit(LessonEditSort sort, string item, string was, string becomes)
+    {
+        Desk.Edit(Kept!.Id, sort, item, was, becomes, Kept.By);
+        Again();
+    }
+
+    private void Undo(LessonEdit edit)
+    {
+        Desk.Undo(edit.Id);
+        Again();
+    }
+
+    private void PutOn(EditMisfit misfit)
+    {
+        Desk.PutOn(misfit.Edit.Id, misfit.Now!);
+        Again();
+    }
+
+    private void Again()
+    {
+        Plan();
+        StateHasChanged();
+    }
+
+    private string Query(Guid? kept) => string.Join('&', Asked(kept).Where(p => p.Value is not null).Select(p => $"{p.Key}={Uri.EscapeDataString(Convert.ToString(p.Value, CultureInfo.InvariantCulture)!)}"));
+
+    private Dictionary<string, object?> Asked(Guid? kept) => new()
+    {
+        ["shows"] = Purpose,
+        ["people"] = People,
+        ["stations"] = Stations,
+        ["minutes"] = Minutes,
+        ["depth"] = Depth.ToString().ToLowerInvariant(),
+        ["audience"] = Audience,
+        ["kept"] = kept?.ToString(),
+    };
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
         try
         {
-            await using IJSObjectReference script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
-            await script.InvokeVoidAsync("alive");
+            if (firstRender)
+            {
+                await using IJSObjectReference script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
+                _script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/aloud.js");
+                await script.InvokeVoidAsync("alive");
+            }
+
+            if (_script is not null && Planned is { } plan && plan != _spoken)
+            {
+                _spoken = plan;
+                await _script.InvokeVoidAsync("lines", (object)Narration.Of(plan).Select(l => l.Text).ToArray());
+            }
         }
         catch (JSDisconnectedException)
         {
@@ -96,10 +229,27 @@ public sealed partial class LessonPage
         }
     }
 
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            if (_script is not null)
+            {
+                await _script.InvokeVoidAsync("lines", (object)Array.Empty<string>());
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its voice with it.
+        }
+    }
+
     /// <summary>Another purpose begins with its own audience.</summary>
     private void Go(ChangeEventArgs change, string what)
     {
         string value = change.Value?.ToString() ?? "";
+        _keepAsks = Kept is not null;
         Navigation.NavigateTo(
             Navigation.GetUriWithQueryParameters(new Dictionary<string, object?>
             {
@@ -109,6 +259,7 @@ public sealed partial class LessonPage
                 ["minutes"] = Number(what == nameof(Minutes), value, Minutes),
                 ["depth"] = (what == nameof(Depth) ? value : Depth.ToString()).ToLowerInvariant(),
                 ["audience"] = what == nameof(Purpose) ? null : what == nameof(Audience) ? value : Audience,
+                ["kept"] = Kept?.Id,
             }),
             replace: true);
     }
