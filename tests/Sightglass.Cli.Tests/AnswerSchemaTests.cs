@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -41,6 +41,7 @@ public sealed class AnswerSchemaTests
     [InlineData("walk-down-answer", "walkdown", "--data", "NEW", "--json")]
     [InlineData("proposals-answer", "proposals", "--data", "NEW", "--json")]
     [InlineData("format-answer", "format", "--check", "--json")]
+    [InlineData("paper-answer", "paper", "system", "fuel", "--pdf", "NEW", "--json")]
     public async Task Answer_OfAVerb_KeepsToItsSchema(string name, params string[] arguments)
     {
         using ScratchFolder scratch = new();

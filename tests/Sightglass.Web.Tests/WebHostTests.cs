@@ -24,7 +24,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/look/tokens.css", "text/css")]
     [InlineData("/look/fonts/source-serif-4-latin-opsz-normal.woff2", "font/woff2")]
     [InlineData("/assets/pages.js", "text/javascript")]
-    [InlineData("/assets/lesson.css", "text/css")]
+    [InlineData("/assets/paper.css", "text/css")]
     [InlineData("/_framework/blazor.web.js", "text/javascript")]
     public async Task Get_WhatPagesNeed_ComesFromTheProgram(string path, string type)
     {

@@ -3,8 +3,9 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
-using Sightglass.Cli.Reports;
 using Sightglass.Cli.Routes;
+using Sightglass.Paper.Html;
+using Sightglass.Paper.Papers;
 using Sightglass.Training.Lessons;
 
 namespace Sightglass.Cli.Verbs;
@@ -77,7 +78,7 @@ internal sealed class LessonVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(_html) is { } file)
         {
-            File.WriteAllText(file, LessonPage.Write(plan));
+            File.WriteAllText(file, HtmlPage.Write(LessonPaper.Of(plan)));
         }
 
         if (line.GetValue(_vtt) is { } captions)

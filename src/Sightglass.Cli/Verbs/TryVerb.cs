@@ -1,14 +1,9 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using Sightglass.Basics.Diagnostics;
-using Sightglass.Book.Model;
-using Sightglass.Cards;
-using Sightglass.Cards.Tree;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
-using Sightglass.Trials;
+using Sightglass.Paper.Html;
 using Sightglass.Trials.Sweep;
 using Sightglass.World.Situations;
 
@@ -86,62 +81,15 @@ internal sealed class TryVerb : BookVerb
         }
 
         BookInspection inspection = BookInspection.Read(folder, all: false);
-        if (inspection.Book is not { } book || CardSource.Find(cardName, book, error) is not { } text)
-        {
-            Findings.Print(error, folder, inspection.Found);
-            return inspection.Book is null ? ExitCode.No : ExitCode.WrongUse;
-        }
-
-        if (!HasRoadNumber(line, inspection, line.GetValue(RoadNumber)))
+        string? only = line.GetValue(RoadNumber);
+        if (inspection.Book is not null && !HasRoadNumber(line, inspection, only))
         {
             return ExitCode.WrongUse;
         }
 
-        DiagnosticList found = [];
-        string? train = SituationChoice.TrainOf(book, text, line.GetValue(_situations)!);
-        return CardReader.Read(text, train is null ? book : book.Coupled(train), found) is { HasErrors: false } card
-            ? Try(line, inspection, card, text, train, stop)
-            : Refuse(line, folder, found);
-    }
-
-    private int Try(ParseResult line, BookInspection inspection, Card card, SourceText text, string? train, CancellationToken stop)
-    {
-        DiagnosticList found = [];
-        ImmutableArray<World.Runs.ProgramChoice> choices = TrialPreparation.Choices(inspection.Fleet.MachineOf(null, train)!, card, found);
-        if (found.HasErrors)
+        if (TryRequests.Prepare(inspection, cardName, line.GetValue(_situations)!, only, SweepOptionsOf(line), line.GetValue(_leftOut), error, out int exit) is not { } requests)
         {
-            return Refuse(line, inspection.Folder, found);
-        }
-
-        TextWriter error = line.InvocationConfiguration.Error;
-        if (SituationChoice.Choose(inspection.Book!, text, line.GetValue(_situations)!, s => s.Train == train && SituationChoice.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
-        {
-            return ExitCode.WrongUse;
-        }
-
-        List<TryRequest> requests = [];
-        foreach (Situation situation in situations)
-        {
-            if (SituationChoice.Missing(choices, situation) is { } role)
-            {
-                return WrongUse(line, $"The card is for {role}, and in `{situation.Name}` there is none.").Result;
-            }
-
-            string? only = line.GetValue(RoadNumber);
-            if (TrialPreparation.Prepare(inspection.Fleet, card, situation, found, only) is { } setup)
-            {
-                requests.Add(new(setup, card, text, SweepOptionsOf(line), line.GetValue(_leftOut)) { OnlyNumber = only });
-            }
-        }
-
-        if (found.HasErrors)
-        {
-            return Refuse(line, inspection.Folder, found);
-        }
-
-        if (requests.Count == 0)
-        {
-            return WrongUse(line, "The book has no situation in which somebody is who may work by this card.").Result;
+            return exit;
         }
 
         return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, inspection.Folder, requests, stop);
@@ -198,8 +146,8 @@ internal sealed class TryVerb : BookVerb
         if (line.GetValue(_pocket) is { } pocket && results.Count > 0)
         {
             string? approved = line.GetValue(_approved);
-            File.WriteAllText(pocket, PocketPage.Write(results, folder, approved, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)));
-            if (approved is not null && PocketPage.Hindrance(results) is { } hindrance)
+            File.WriteAllText(pocket, HtmlPage.Write(TriedCard.Of(results, folder, approved, PaperVerb.Today)));
+            if (approved is not null && TriedCard.Hindrance(results) is { } hindrance)
             {
                 line.InvocationConfiguration.Error.WriteLine($"Not approved: {hindrance}. The pocket card says draft.");
             }
@@ -228,11 +176,5 @@ internal sealed class TryVerb : BookVerb
         }
 
         return answers.Any(a => a.Outcome is "failed" or "undecided") ? ExitCode.No : ExitCode.Good;
-    }
-
-    private static int Refuse(ParseResult line, string folder, DiagnosticList found)
-    {
-        Findings.Print(line.InvocationConfiguration.Error, folder == "." ? "" : folder, found);
-        return ExitCode.No;
     }
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Sightglass.Book.Model;
-using Sightglass.Paper;
+using Sightglass.Paper.Papers;
 using Sightglass.Storage.Lessons;
 using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;

@@ -1,0 +1,22 @@
+using System.Globalization;
+using Sightglass.Book.Model;
+using Sightglass.Training.Lessons;
+
+namespace Sightglass.Paper.Papers;
+
+/// <summary>What several papers say in the same words.</summary>
+internal static class PaperWords
+{
+    /// <summary>The machine a paper is about: <c>Curlew 4104, edition 1</c>.</summary>
+    public static string Machine(ClassBook book) => $"{(book.RoadNumberInUse is { } number ? $"{book.Title} {number}" : book.Title)}, edition {book.Edition}";
+
+    /// <summary>The book's notice, and who decides where it does not say so itself.</summary>
+    public static string Notice(ClassBook book) =>
+        book.Notice.Contains("qualified people decide", StringComparison.OrdinalIgnoreCase) ? book.Notice : $"{book.Notice} {LessonWords.Decide}".Trim();
+
+    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,38 @@
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Strip;
+using Sightglass.Paper.Document;
+
+namespace Sightglass.Paper.Papers;
+
+/// <summary>The walk round the machine for a wall: both long sides, each with the end that follows it, and every name.</summary>
+public static class WalkPaper
+{
+    /// <param name="book">Whose machine.</param>
+    /// <param name="address">Where the walk is found on a page; null for none.</param>
+    /// <param name="letters">Size of names in the drawing's pixels: more for a sheet that is looked at from afar.</param>
+    public static PaperDocument Of(ClassBook book, string? address = null, double letters = 13)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        Side first = book.WalkStart;
+        bool fromRight = first is Side.Right or Side.Rear;
+        List<PaperBlock> blocks = [new PaperBlock.Heading(1, $"{book.Title}: the walk round the machine")];
+        blocks.Add(Row(book, fromRight ? Side.Right : Side.Left, fromRight ? Side.Rear : Side.Front, letters));
+        blocks.Add(Row(book, fromRight ? Side.Left : Side.Right, fromRight ? Side.Front : Side.Rear, letters));
+        if (address is not null)
+        {
+            blocks.Add(new PaperBlock.Code(address, "The walk on its page."));
+        }
+
+        return new PaperDocument($"{book.Title}: the walk round the machine", PaperLook.Poster, [.. blocks]) { Style = "walk", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
+    }
+
+    private static PaperBlock.Picture Row(ClassBook book, Side side, Side end, double letters)
+    {
+        StripOptions options = new() { Sides = [side, end], Interactive = false, Hazards = true, LabelSize = letters };
+        string[] names = [.. book.PlacesInOrder.Where(p => p.OnGround).Select(p => p.Name)];
+        return new PaperBlock.Picture(StripDrawing.Render(book, options), $"{side} side and {end} of {book.Title} unrolled in walking order, every item with its name. Places on the ground: {string.Join(", ", names)}.")
+        {
+            MostHeight = 0.9,
+        };
+    }
+}

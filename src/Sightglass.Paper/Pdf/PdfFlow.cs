@@ -1,0 +1,60 @@
+using PdfSharp.Drawing;
+
+namespace Sightglass.Paper.Pdf;
+
+/// <summary>Lays pieces one after the other through the frames.</summary>
+internal static class PdfFlow
+{
+    public static void Lay(PdfPages pages, IReadOnlyList<PdfPiece> pieces)
+    {
+        double y = pages.Frame.Top;
+        bool first = true;
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            PdfPiece piece = pieces[i];
+            double space = first ? 0 : piece.Space;
+            bool full = !first && (piece.NewPage || y + space + Together(pieces, i) > pages.Frame.Bottom + 0.01);
+            if (full)
+            {
+                pages.Next();
+                (y, space, first) = (pages.Frame.Top, 0, true);
+                if (piece.Repeated is { } again)
+                {
+                    again.Paint(new XRect(pages.Frame.X, y, pages.Frame.Width, again.Height));
+                    y += again.Height;
+                }
+            }
+
+            piece.Paint(new XRect(pages.Frame.X, y + space, pages.Frame.Width, piece.Height));
+            y += space + piece.Height;
+            first &= piece.Height == 0;
+        }
+    }
+
+    /// <summary>The height of a piece with those that must stay on its page.</summary>
+    public static double Together(IReadOnlyList<PdfPiece> pieces, int from)
+    {
+        double height = pieces[from].Height;
+        for (int i = from; i + 1 < pieces.Count && pieces[i].WithNext && !pieces[i + 1].NewPage; i++)
+        {
+            height += pieces[i + 1].Space + pieces[i + 1].Height;
+        }
+
+        return height;
+    }
+
+    /// <summary>All of them without a break.</summary>
+    public static double Height(IReadOnlyList<PdfPiece> pieces) => pieces.Select((p, i) => p.Height + (i == 0 ? 0 : p.Space)).Sum();
+
+    /// <summary>Paints them one under the other.</summary>
+    public static void Stack(IReadOnlyList<PdfPiece> pieces, XRect into)
+    {
+        double y = into.Y;
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            y += i == 0 ? 0 : pieces[i].Space;
+            pieces[i].Paint(new XRect(into.X, y, into.Width, pieces[i].Height));
+            y += pieces[i].Height;
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using System.Text;
+using Sightglass.Cli;
+
+namespace Sightglass.Cli.Tests;
+
+/// <summary>Papers from the command line; what is in them is checked with the papers.</summary>
+public sealed class PaperVerbTests
+{
+    [Fact]
+    public async Task Paper_Card_IsTriedAndStamped()
+    {
+        using ScratchFolder scratch = new();
+        Call call = await Call.Of("paper", "card", "drain-water", "--cases", "16", "--pdf", scratch.At("card.pdf"), "--html", scratch.At("card.html"), "--approved-by", "A. Nowak", "--address", "http://192.0.2.7:5000");
+        Assert.Equal(ExitCode.Good, call.Exit);
+        Assert.Contains("Drain the water from the compartments, 2 pages, a6", call.Output, StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", Encoding.Latin1.GetString(await File.ReadAllBytesAsync(scratch.At("card.pdf"))), StringComparison.Ordinal);
+        string page = await File.ReadAllTextAsync(scratch.At("card.html"));
+        Assert.Contains("Approved by A. Nowak", page, StringComparison.Ordinal);
+        Assert.Contains("http://192.0.2.7:5000/papers", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Paper_DrawingTooSmallOnItsSheet_TellsALargerOne()
+    {
+        using ScratchFolder scratch = new();
+        Call call = await Call.Of("paper", "system", "brake air", "--pdf", scratch.At("air.pdf"));
+        Assert.Equal(ExitCode.Good, call.Exit);
+        Assert.Matches(@"come out at \d\.\d pt, and 7\.5 is the least", call.Error);
+    }
+
+    [Theory]
+    [InlineData("did you mean `system`", "paper", "sytem", "--pdf", "x")]
+    [InlineData("Say where to", "paper", "walk")]
+    [InlineData("did you mean `fuel`", "paper", "system", "feul", "--pdf", "x")]
+    [InlineData("Which system? The book has", "paper", "system", "--pdf", "x")]
+    [InlineData("Which card?", "paper", "card", "--pdf", "x")]
+    [InlineData("it is printed on tabloid, a3, a2", "paper", "walk", "--size", "letter", "--pdf", "x")]
+    [InlineData("has no large print", "paper", "walk", "--large", "--pdf", "x")]
+    [InlineData("is no address", "paper", "walk", "--pdf", "x", "--address", "here")]
+    [InlineData("1 or more", "paper", "lesson", "--people", "0", "--pdf", "x")]
+    [InlineData("no road number `4105`", "paper", "differences", "--from-number", "4105", "--pdf", "x")]
+    public async Task Paper_WrongUse_IsToldWhatWouldBeRight(string said, params string[] arguments)
+    {
+        Call call = await Call.Of(arguments);
+        Assert.Equal(ExitCode.WrongUse, call.Exit);
+        Assert.Contains(said, call.Error, StringComparison.Ordinal);
+    }
+}
