@@ -35,7 +35,7 @@ public static class WalkDownPaper
     public static string Served(string notice, string? theme)
     {
         StringBuilder page = new();
-        page.Append("<!DOCTYPE html>\n<html lang=\"en\"").Append(theme is "light" or "dark" ? $" data-theme=\"{theme}\"" : "").Append("><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\"><title>Walk-down · Sightglass</title>");
+        page.Append("<!DOCTYPE html>\n<html lang=\"en\"").Append(theme is "light" or "dark" ? $" data-theme=\"{theme}\"" : "").Append("><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\"><base href=\"/walkdown/\"><title>Walk-down · Sightglass</title>");
         page.Append("<link rel=\"icon\" href=\"mark.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"look/sheet.css\"><link rel=\"stylesheet\" href=\"walkdown.css\"></head>");
         Body(page, notice);
         foreach (string script in ServedScripts)

@@ -89,7 +89,7 @@ public sealed partial class WalkDownTests(Site site) : IClassFixture<Site>, IDis
     public async Task File_AtAPlace_HasNothingThatAxeFindsAndIsWalkedByKeys(ColorScheme scheme, int width)
     {
         IBrowserContext phone = await site.Phone(scheme, width, 844);
-        IPage page = await Open(phone, "changes");
+        IPage page = await Open(phone, "first look");
         await page.GetByLabel("Who walks").FillAsync("Brandt");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.GetByText("stop 1 of")).ToBeVisibleAsync();

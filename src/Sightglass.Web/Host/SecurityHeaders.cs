@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Builder;
+using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Host;
 
@@ -9,9 +10,12 @@ internal static class SecurityHeaders
         "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; font-src 'self'; img-src 'self' data:; connect-src 'self'; "
         + "base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
+    /// <summary>On every answer. A phone shows what it photographed and recorded itself, and a worker opens its page without a network.</summary>
     public static void Use(WebApplication app) => app.Use((context, next) =>
     {
-        context.Response.Headers.ContentSecurityPolicy = Policy;
+        context.Response.Headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments(WalkDownFiles.Root)
+            ? Policy.Replace("img-src 'self' data:", "img-src 'self' data: blob:; media-src 'self' blob:; worker-src 'self'", StringComparison.Ordinal)
+            : Policy;
         context.Response.Headers.XContentTypeOptions = "nosniff";
         context.Response.Headers["Referrer-Policy"] = "no-referrer";
         return next();

@@ -8,10 +8,14 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Storage;
+using Sightglass.Storage.Proposals;
+using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
 using Sightglass.Web.Live;
 using Sightglass.Web.Parts;
+using Sightglass.Web.Proposals;
 using Sightglass.Web.Rules;
+using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Host;
 
@@ -42,12 +46,16 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
+        builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
+        builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
         WebApplication app = builder.Build();
         _ = app.Services.GetRequiredService<DataDesk>();
         SecurityHeaders.Use(app);
         app.UseAntiforgery();
         Files.Map(app, shelf);
         AnswerPage.Map(app);
+        WalkDownFiles.Map(app, shelf);
+        ProposalFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
