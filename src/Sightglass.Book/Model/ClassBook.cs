@@ -61,6 +61,9 @@ public sealed record ClassBook
     /// <summary>Questions about what will happen, to bet on.</summary>
     public ImmutableSortedDictionary<string, Bet> Bets { get; init; } = ImmutableSortedDictionary<string, Bet>.Empty;
 
+    /// <summary>What people bring with them from older machines.</summary>
+    public ImmutableSortedDictionary<string, Habit> Habits { get; init; } = ImmutableSortedDictionary<string, Habit>.Empty;
+
     /// <summary>Walks for a purpose.</summary>
     public ImmutableSortedDictionary<string, PlannedWalk> Walks { get; init; } = ImmutableSortedDictionary<string, PlannedWalk>.Empty;
 

@@ -31,6 +31,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Measures = _parts.Each("measures", TruthReader.ReadMeasure),
             Walks = _parts.Each("walks", WalkReader.Read),
             Bets = _parts.Each("bets", BetReader.Read),
+            Habits = _parts.Each("habits", HabitReader.Read),
             RoadNumbers = numbers,
             CardTexts = [.. cards],
         };

@@ -21,6 +21,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["measures"] = "measure",
         ["walks"] = "walk",
         ["bets"] = "bet",
+        ["habits"] = "habit",
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",

@@ -20,6 +20,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
         Key("walks", Walks()),
         Key("bets", Named(new BetSchema(quantities).Bet(), "Questions about what will happen, to bet on before it is run.")),
+        Key("habits", Habits()),
         Key("ends", Ends()),
         Key("silhouettes", Silhouettes()),
     ];
@@ -45,6 +46,14 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("role", Text("Whose places the group keeps to.")),
         ]),
         "Walks for a purpose.");
+
+    private static JsonObject Habits() => Named(
+        Map("What the hand did there, and what that does here.",
+        [
+            Key("text", Text("Which older machines.")),
+            Key("lines", List(Map(null, [Key("item", Text("An item of this book.")), Key("was", Text("What it was there.")), Key("here", Text("What it is here.")), Key("hurts", Text("What the old habit does here."))], "item", "was", "here"))),
+        ], "lines"),
+        "What people bring with them from older machines that no book describes.");
 
     private JsonObject Ends() => Named(
         Map("What can be coupled there.",

@@ -7,7 +7,7 @@ namespace Sightglass.Cli.Output;
 /// <summary>The sheet of differences as text.</summary>
 internal static class DifferencesText
 {
-    public static void Print(TextWriter output, ClassBook known, ClassBook other, IReadOnlyList<ItemDifference> differences)
+    public static void Print(TextWriter output, ClassBook known, ClassBook other, IReadOnlyList<ItemDifference> differences, MachineStatus status)
     {
         output.WriteLine($"{NameOf(other)}, for people who know {NameOf(known)}");
         WalkText.Wrap(output, "", other.Notice);
@@ -23,26 +23,55 @@ internal static class DifferencesText
             }
         }
 
-        Modification[] modifications = [.. ModificationsOf(other)];
-        if (modifications.Length > 0)
-        {
-            output.WriteLine();
-            output.WriteLine("MODIFICATIONS");
-            foreach (Modification m in modifications)
-            {
-                WalkText.Wrap(output, "  • ", $"{m.Name}{(m.Since is { } since ? $", since {since.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : "")}. {m.Text}");
-            }
-        }
-
+        Print(output, status);
         output.WriteLine();
         WalkText.Wrap(output, "", "Local rules, the maker's manual and qualified people decide.");
     }
 
     public static string NameOf(ClassBook book) => $"{book.Title} {book.RoadNumberInUse ?? "as described"}, edition {book.Edition}";
 
-    /// <summary>Those of its road number, oldest first.</summary>
-    public static IEnumerable<Modification> ModificationsOf(ClassBook book) =>
-        book.RoadNumberInUse is { } number ? book.RoadNumbers[number].Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue) : [];
+    /// <summary>What people bring with them, as text.</summary>
+    public static void Print(TextWriter output, ClassBook book, Habit habit, MachineStatus status)
+    {
+        output.WriteLine($"{NameOf(book)}, for people who come from: {habit.Name}");
+        WalkText.Wrap(output, "", book.Notice);
+        WalkText.Wrap(output, "", habit.Text);
+        output.WriteLine();
+        foreach (HabitLine line in habit.Lines)
+        {
+            WalkText.Wrap(output, "  • ", $"{line.Item}{(book.Items[line.Item].Places is [{ } place, ..] ? $" ({place})" : "")}");
+            WalkText.Wrap(output, "      there: ", line.Was);
+            WalkText.Wrap(output, "      here: ", line.Here);
+            WalkText.Wrap(output, "      Habit: ", line.Hurts);
+        }
+
+        Print(output, status);
+        output.WriteLine();
+        WalkText.Wrap(output, "", "Local rules, the maker's manual and qualified people decide.");
+    }
+
+    private static void Print(TextWriter output, MachineStatus status)
+    {
+        Lines("MODIFICATIONS", status.Done.Select(m => $"{m.Name}{(m.Since is { } since ? $", since {Day(since)}" : "")}. {m.Text}"));
+        Lines("MODIFICATIONS TO COME", status.ToCome.Select(m => $"{m.Name}, from {Day(m.Since!.Value)}. {m.Text}"));
+        Lines($"DEFECTS OPEN ON {Day(status.Day)}", status.Defects.Select(d => $"{(d.Item is { } item ? $"{item}: " : "")}{d.Text}{(d.Restriction.Length > 0 ? $" {d.Restriction}" : "")} Found by {d.FoundBy} on {Day(d.FoundOn)}."));
+
+        void Lines(string title, IEnumerable<string> lines)
+        {
+            foreach ((string line, int i) in lines.Select((l, i) => (l, i)))
+            {
+                if (i == 0)
+                {
+                    output.WriteLine();
+                    output.WriteLine(title);
+                }
+
+                WalkText.Wrap(output, "  • ", line);
+            }
+        }
+    }
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static void Print(TextWriter output, ItemDifference difference)
     {

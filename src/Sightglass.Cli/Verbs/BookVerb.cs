@@ -50,6 +50,9 @@ internal abstract class BookVerb : Verb
         return !HasRoadNumber(line, inspection, number) ? null : number is null ? book : book.For(number);
     }
 
+    /// <summary>The folder of the book that the call names, once it has been opened.</summary>
+    protected string FolderOf(ParseResult line) => BookFolderFinder.Find(line.GetValue(BookOption))!;
+
     /// <summary>Says that there is no book.</summary>
     protected static Task<int> NoBook(ParseResult line, string? named) => WrongUse(
         line,

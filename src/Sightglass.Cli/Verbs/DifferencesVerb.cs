@@ -1,8 +1,13 @@
 using System.CommandLine;
+using System.Globalization;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
+using Sightglass.Cli.Data;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Routes;
+using Sightglass.Storage;
+using Sightglass.Storage.Notes;
+using Sightglass.Training.Defects;
 using Sightglass.Training.Differences;
 
 namespace Sightglass.Cli.Verbs;
@@ -13,6 +18,10 @@ internal sealed class DifferencesVerb : BookVerb
     private readonly Option<string?> _from = new("--from") { Description = "Folder of the class book that the people know. Default: the same book.", HelpName = "FOLDER" };
     private readonly Option<string?> _fromNumber = new("--from-number") { Description = "The machine of that class that they know. Default: the class as described.", HelpName = "NUMBER" };
 
+    private readonly Option<string?> _habit = new("--habit") { Description = "What the people bring with them from older machines that no book describes; a name of the book's `habits`.", HelpName = "NAME" };
+    private readonly Option<string?> _on = new("--on") { Description = "The day for which modifications and open defects of a road number are told. Default: today.", HelpName = "DAY" };
+    private readonly Option<string?> _data = DataOption.Create();
+
     public DifferencesVerb()
         : base("differences", "What is new, gone, moved, works or shows otherwise, for people who know another machine, road number or edition, and the habit that now hurts.")
     {
@@ -20,6 +29,9 @@ internal sealed class DifferencesVerb : BookVerb
         Add(RoadNumber);
         Add(_from);
         Add(_fromNumber);
+        Add(_habit);
+        Add(_on);
+        Add(_data);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -27,6 +39,7 @@ internal sealed class DifferencesVerb : BookVerb
         ("differences --road-number 4104", "what differs on one machine of the class"),
         ("differences --road-number 4112 --from-number 4107", "between two machines of the class"),
         ("differences --book books/curlew --from books/smallest", "between two classes"),
+        ("differences --habit \"one tank, one cock\"", "for people who come from older machines that no book describes"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
@@ -36,18 +49,61 @@ internal sealed class DifferencesVerb : BookVerb
             return Task.FromResult(exit);
         }
 
-        ItemDifference[] differences = [.. MachineComparison.Of(known, other)];
+        if (Day(line) is not { } day)
+        {
+            return WrongUse(line, "--on wants a day: 2026-12-31.");
+        }
+
+        if (line.GetValue(_habit) is { } named && !other.Habits.ContainsKey(named))
+        {
+            return WrongUse(line, RouteOptions.Unknown("habit", named, other.Habits.Keys));
+        }
+
+        Tell(line, known, other, MachineStatus.Of(other, day, Defects(line, other)));
+        return Task.FromResult(ExitCode.Good);
+    }
+
+    private void Tell(ParseResult line, ClassBook known, ClassBook other, MachineStatus status)
+    {
         TextWriter output = line.InvocationConfiguration.Output;
+        Habit? habit = line.GetValue(_habit) is { } named ? other.Habits[named] : null;
+        ItemDifference[] differences = habit is null ? [.. MachineComparison.Of(known, other)] : [];
         if (line.GetValue(Json))
         {
-            Answer.Write(output, DifferencesAnswer.Of(known, other, differences));
+            Answer.Write(output, habit is null ? DifferencesAnswer.Of(known, other, differences, status) : DifferencesAnswer.Of(other, habit, status));
+        }
+        else if (habit is null)
+        {
+            DifferencesText.Print(output, known, other, differences, status);
         }
         else
         {
-            DifferencesText.Print(output, known, other, differences);
+            DifferencesText.Print(output, other, habit, status);
+        }
+    }
+
+    private DateOnly? Day(ParseResult line) => line.GetValue(_on) is not { } written ? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date)
+        : DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
+
+    /// <summary>Nothing is made where nothing was ever kept; a folder that the pages have open is told, and the rest goes on.</summary>
+    private Defect[] Defects(ParseResult line, ClassBook book)
+    {
+        string folder = line.GetValue(_data) ?? DataFolder.Usual(FolderOf(line));
+        if (book.RoadNumberInUse is null || !Directory.Exists(folder))
+        {
+            return [];
         }
 
-        return Task.FromResult(ExitCode.Good);
+        try
+        {
+            using DataFolder data = DataFolder.Open(folder);
+            return [.. new DefectDesk(data, TimeProvider.System).All(book)];
+        }
+        catch (DataFolderException refused)
+        {
+            line.InvocationConfiguration.Error.WriteLine($"Open defects are not told. {refused.Message}");
+            return [];
+        }
     }
 
     private ClassBook? Known(ParseResult line, out int exit)

@@ -97,6 +97,4 @@ internal sealed class ProposalsVerb : BookVerb
 
     private static ProposalsAnswer.Row Row(Proposal p, int number, ChangePlan? plan) => new(
         number, p.Target, p.RoadNumber, p.Property, p.Was, p.Becomes, p.Why, p.By, p.At, p.State.ToString().ToLowerInvariant(), p.DecidedBy, p.DecidedWhy, plan?.File?.Diff, plan?.Refused);
-
-    private string FolderOf(ParseResult line) => BookFolderFinder.Find(line.GetValue(BookOption))!;
 }

@@ -161,6 +161,4 @@ internal sealed class WalkDownVerb : BookVerb
 
         return ExitCode.Good;
     });
-
-    private string FolderOf(ParseResult line) => BookFolderFinder.Find(line.GetValue(BookOption))!;
 }

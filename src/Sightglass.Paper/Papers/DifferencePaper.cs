@@ -10,7 +10,8 @@ public static class DifferencePaper
 {
     /// <param name="known">What the people know.</param>
     /// <param name="other">What they come to.</param>
-    public static PaperDocument Of(ClassBook known, ClassBook other)
+    /// <param name="status">How that stands on a day; null for nothing.</param>
+    public static PaperDocument Of(ClassBook known, ClassBook other, MachineStatus? status = null)
     {
         ImmutableArray<ItemDifference> differences = MachineComparison.Of(known, other);
         string to = NameOf(other);
@@ -26,14 +27,46 @@ public static class DifferencePaper
             blocks.AddRange(sort.SelectMany(Tell));
         }
 
-        Modification[] modifications = other.RoadNumberInUse is { } number ? [.. other.RoadNumbers[number].Modifications.OrderBy(m => m.Since ?? DateOnly.MinValue)] : [];
-        if (modifications.Length > 0)
+        blocks.AddRange(Tell(status));
+        return new PaperDocument($"What differs: {to}", PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(other), Notice = PaperWords.Notice(other) };
+    }
+
+    /// <param name="book">What the people come to.</param>
+    /// <param name="habit">What they bring with them.</param>
+    /// <param name="status">How the machine stands on a day; null for nothing.</param>
+    public static PaperDocument Of(ClassBook book, Habit habit, MachineStatus? status = null)
+    {
+        ArgumentNullException.ThrowIfNull(habit);
+        string to = NameOf(book);
+        List<PaperBlock> blocks =
+        [
+            new PaperBlock.Paragraph("Old habits", ParagraphSort.Eyebrow),
+            new PaperBlock.Heading(1, PaperWords.Capital(to)),
+            new PaperBlock.Paragraph($"For people who come from: {habit.Name}. {habit.Text}", ParagraphSort.Lead),
+        ];
+        foreach (HabitLine line in habit.Lines)
         {
-            blocks.Add(new PaperBlock.Heading(2, "Modifications"));
-            blocks.Add(new PaperBlock.Bullets([.. modifications.Select(m => PaperText.Strong(m.Name).And($"{(m.Since is { } since ? $", since {PaperWords.Day(since)}" : "")}. {m.Text}"))]));
+            blocks.Add(new PaperBlock.Heading(3, PaperWords.Capital(line.Item)) { Aside = book.Items[line.Item].Places is [{ } place, ..] ? place : null });
+            blocks.Add(new PaperBlock.Table(["There", "Here"], [[line.Was, line.Here]]) { Widths = [1, 1] });
+            if (line.Hurts.Length > 0)
+            {
+                blocks.Add(new PaperBlock.Paragraph(PaperText.Strong("The habit that now hurts. ").And(line.Hurts)));
+            }
         }
 
-        return new PaperDocument($"What differs: {to}", PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(other), Notice = PaperWords.Notice(other) };
+        blocks.AddRange(Tell(status));
+        return new PaperDocument($"Old habits: {to}", PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
+    }
+
+    private static IEnumerable<PaperBlock> Tell(MachineStatus? status)
+    {
+        (string Title, PaperText[] Lines)[] parts = status is null ? [] :
+        [
+            ("Modifications", [.. status.Done.Select(m => PaperText.Strong(m.Name).And($"{(m.Since is { } since ? $", since {PaperWords.Day(since)}" : "")}. {m.Text}"))]),
+            ("Modifications to come", [.. status.ToCome.Select(m => PaperText.Strong(m.Name).And($", from {PaperWords.Day(m.Since!.Value)}. {m.Text}"))]),
+            ($"Defects open on {PaperWords.Day(status.Day)}", [.. status.Defects.Select(d => PaperText.Strong(PaperWords.Capital(d.Item ?? "the machine")).And($". {d.Text} {d.Restriction}".TrimEnd() + $" Found by {d.FoundBy} on {PaperWords.Day(d.FoundOn)}."))]),
+        ];
+        return parts.Where(p => p.Lines.Length > 0).SelectMany(p => new PaperBlock[] { new PaperBlock.Heading(2, p.Title), new PaperBlock.Bullets([.. p.Lines]) });
     }
 
     private static IEnumerable<PaperBlock> Tell(ItemDifference difference)

@@ -3,6 +3,7 @@ using Sightglass.Book.Model;
 using Sightglass.Drawing.Plan;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
+using Sightglass.Training.Defects;
 using Sightglass.Training.Lessons;
 
 namespace Sightglass.Paper.Papers;
@@ -38,6 +39,7 @@ public static class LessonPaper
         }
 
         blocks.Add(new PaperBlock.Columns(List("To arrange", LessonWords.Arrange(plan)), List("To bring", LessonWords.Bring(plan))));
+        blocks.AddRange(List("Does not work today", plan.OtherDefects.Select(d => $"{(d.Item is { } item ? $"{PaperWords.Capital(item)}: " : "")}{d.Text} {d.Restriction}".Trim())));
         int at = 0;
         for (int i = 0; i < plan.Stations.Length; i++)
         {
@@ -88,6 +90,10 @@ public static class LessonPaper
             }
 
             yield return new PaperBlock.Paragraph(says) { Tag = "Show" };
+            foreach (Defect defect in point.Defects)
+            {
+                yield return new PaperBlock.Paragraph(PaperText.Strong("Does not work today. ").And($"{defect.Text} {defect.Restriction}".Trim())) { Tag = "Mind" };
+            }
         }
 
         foreach (Question question in stop.Questions)

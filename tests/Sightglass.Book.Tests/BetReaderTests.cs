@@ -1,0 +1,56 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Book.Tests.Samples;
+
+namespace Sightglass.Book.Tests;
+
+/// <summary>Bets and habits as they stand in a book; every mistake is told where it is.</summary>
+public sealed class BetReaderTests
+{
+    private const string Bets = """
+
+        bets:
+          hole:
+            asks: What is left?
+            situation: a hole
+            runs for: 2 h
+            acts: [{ after: 90 s, set: grade, to: -1 % }, { set: forward supply valve, to: closed }]
+            shows: [volume of forward compartment, { is: level of forward compartment, as: level }]
+            answers: [{ says: Much., when: fill of forward compartment > 50 % }, { says: Little. }]
+        habits:
+          one tank:
+            lines: [{ item: forward supply valve, was: one, here: two, hurts: half a job }]
+
+        """;
+
+    [Fact]
+    public void Read_AGoodBetAndHabit_TakesAllOfThem()
+    {
+        ClassBook book = SampleBook.Good(SampleBook.Text + Bets);
+        Bet bet = book.Bets["hole"];
+        Assert.Equal(("What is left?", "a hole", 7200.0), (bet.Asks, bet.Situation, bet.RunsFor));
+        Assert.Equal([(0.0, "forward supply valve", "closed", 0.0), (90.0, "grade", "-1 %", -0.01)], bet.Acts.Select(a => (a.After, a.Name, a.To, a.Value)));
+        Assert.Equal([("volume of forward compartment", "volume of forward compartment"), ("level of forward compartment", "level")], bet.Shows.Select(s => (s.Formula, s.Name)));
+        Assert.Equal([("Much.", "fill of forward compartment > 50 %"), ("Little.", null)], bet.Answers.Select(a => (a.Says, a.When)));
+        Assert.Equal(new HabitLine("forward supply valve", "one", "two", "half a job"), book.Habits["one tank"].Lines.Single());
+    }
+
+    [Theory]
+    [InlineData("asks: What is left?", "ask: What is left?", "asks")]
+    [InlineData("runs for: 2 h", "runs for: 0 s", "more than zero")]
+    [InlineData("runs for: 2 h", "runs for: 2 psi", "psi")]
+    [InlineData("after: 90 s", "after: 3 h", "less than the bet runs for")]
+    [InlineData("set: grade, to: -1 %", "set: grade, to: 5 psi", "psi")]
+    [InlineData(", { says: Little. }]", "]", "2 to 6 answers")]
+    [InlineData("shows: [volume of forward compartment,", "shows: [a, b, c, d,", "at most 4 lines")]
+    [InlineData("acts: [{ after: 90 s, set: grade, to: -1 % }, { set: forward supply valve, to: closed }]", "acts: soon", "a list")]
+    [InlineData("item: forward supply valve", "item: forward suply valve", "forward supply valve")]
+    [InlineData("hurts:", "hurt:", "hurts")]
+    [InlineData("lines: [{ item: forward supply valve, was: one, here: two, hurts: half a job }]", "lines: { }", "a list")]
+    public void Read_AMistake_IsToldWhereItIs(string right, string wrong, string says)
+    {
+        Assert.Contains(right, Bets, StringComparison.Ordinal);
+        DiagnosticList found = SampleBook.Read(SampleBook.Text + Bets.Replace(right, wrong, StringComparison.Ordinal)).Found;
+        Assert.Contains(found, d => d.Severity == Severity.Error && d.ToString().Contains(says, StringComparison.Ordinal) && d.Span.Source is not null);
+    }
+}
