@@ -301,6 +301,8 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [InlineData("/machine?system=main reservoir air&vehicle=this machine", ColorScheme.Light, 390, 844)]
     [InlineData("/lesson", ColorScheme.Light, 1440, 900)]
     [InlineData("/lesson?shows=fuel&stations=3", ColorScheme.Dark, 390, 844)]
+    [InlineData("/papers", ColorScheme.Light, 1440, 900)]
+    [InlineData("/papers?card=drain-water", ColorScheme.Dark, 390, 844)]
     [InlineData("/bets", ColorScheme.Light, 1440, 900)]
     [InlineData("/bets/table?of=both valves stay open", ColorScheme.Dark, 1920, 1080)]
     [InlineData("/bets/table?of=one cock in the train", ColorScheme.Light, 390, 844)]

@@ -1,5 +1,6 @@
 using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
+using Sightglass.Paper.Papers;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.World.Journal;
@@ -24,7 +25,7 @@ internal static class TryText
     public static void Print(TextWriter output, TryResult result)
     {
         TrialResult trial = result.Trial;
-        output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Situation.Name}`{TrialWords.OnNumbers(trial)}, seed {trial.Seed}");
+        output.WriteLine($"{result.Request.Card.Title}: tried by simulation in {trial.Outcomes.Length - trial.NotRun} cases of `{trial.Setup.Situation.Name}`{TriedWords.OnNumbers(trial)}, seed {trial.Seed}");
         output.WriteLine($"  {Counts(trial)}.");
         output.WriteLine("  " + Bound(trial));
         if (TrialWords.ByNumber(trial) is { Length: > 0 } byNumber)

@@ -3,6 +3,7 @@ using System.Text;
 using Sightglass.Cards.Tree;
 using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Look;
+using Sightglass.Paper.Papers;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.World.Journal;
@@ -77,7 +78,7 @@ internal static class TrialPage
     }
 
     private static string Where(TrialResult result) =>
-        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Book.Title}{TrialWords.OnNumbers(result)}, edition {result.Setup.Book.Edition}, seed {result.Seed}");
+        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Book.Title}{TriedWords.OnNumbers(result)}, edition {result.Setup.Book.Edition}, seed {result.Seed}");
 
     private static void Steps(StringBuilder page, TryResult findings)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Sightglass.Basics.Time;
 using Sightglass.Cli.Tries;
+using Sightglass.Paper.Papers;
 using Sightglass.Trials.Maps;
 using Sightglass.Trials.Results;
 
@@ -29,9 +30,7 @@ internal static class TrialWords
     public static string Bound(TrialResult result) =>
         result.LowerBound is { } bound ? string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(bound * 1000) / 10:0.0} %") : "";
 
-    public static string Counts(TrialResult result) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided{(result.NotApplicable > 0 ? string.Create(CultureInfo.InvariantCulture, $"; in {result.NotApplicable} it was not to be used") : "")}.");
+    public static string Counts(TrialResult result) => TriedWords.Counts(result);
 
     public static string Failure(TrialResult result, FailureStory failure)
     {
@@ -39,22 +38,13 @@ internal static class TrialWords
         return $"{World(failure.Group.Mechanism)} at step {failure.Group.Step.ToString(CultureInfo.InvariantCulture)}{On(result, failure.Group)}";
     }
 
-    /// <summary>Which machines were tried: <c> on road numbers 4101 and 4104</c>; empty for a book without.</summary>
-    public static string OnNumbers(TrialResult result) => result.ByNumber.Length switch
-    {
-        0 => "",
-        1 => $" on road number {result.ByNumber[0].Number}",
-        <= MostNumbers => $" on road numbers {List(result.ByNumber.Select(n => n.Number))}",
-        int many => $" on {many.ToString(CultureInfo.InvariantCulture)} road numbers",
-    };
-
     /// <summary>Where a failure happened on some of the machines only: <c>, only on road number 4112</c>; empty where it happened on all.</summary>
     public static string On(TrialResult result, FailureGroup group)
     {
         ArgumentNullException.ThrowIfNull(group);
         int tried = result.ByNumber.Count(n => n.Applicable > 0);
         return group.Numbers.Length == tried || group.Numbers.Length > MostNumbers ? ""
-            : group.Numbers.Length > 1 ? $", on road numbers {List(group.Numbers)}"
+            : group.Numbers.Length > 1 ? $", on road numbers {TriedWords.List(group.Numbers)}"
             : $", {(group.Cases.Length > 1 ? "only " : "")}on road number {group.Numbers[0]}";
     }
 
@@ -79,7 +69,7 @@ internal static class TrialWords
         return good.Length switch
         {
             0 => [],
-            <= MostNumbers => [$"never on {List(good)}"],
+            <= MostNumbers => [$"never on {TriedWords.List(good)}"],
             int many => [$"never on the other {many.ToString(CultureInfo.InvariantCulture)}"],
         };
     }
@@ -96,12 +86,6 @@ internal static class TrialWords
     {
         ArgumentNullException.ThrowIfNull(factor);
         return factor.Share.ToString("0 %", CultureInfo.InvariantCulture);
-    }
-
-    private static string List(IEnumerable<string> names)
-    {
-        string[] all = [.. names];
-        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 
     public static string Departs(Counterexample least) => least.Departs.IsEmpty

@@ -12,6 +12,7 @@ using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
 using Sightglass.Web.Live;
+using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
 using Sightglass.Web.Rules;
@@ -45,6 +46,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
+        builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
         builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
@@ -56,6 +58,7 @@ public static class WebHost
         AnswerPage.Map(app);
         WalkDownFiles.Map(app, shelf);
         ProposalFiles.Map(app);
+        CardFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -45,6 +45,9 @@ public sealed class BookShelf
         return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
     }
 
+    /// <summary>The plans of all its road numbers and trains.</summary>
+    public Fleet Fleet => _fleet;
+
     /// <summary>A bet on the plant of its situation; null where it does not fit, with the reasons in <paramref name="found"/>.</summary>
     public BoundBet? Bind(Bet bet, DiagnosticList found) => BetBinder.Bind(_fleet, bet, found);
 

@@ -1,0 +1,196 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Cards;
+using Sightglass.Cards.Tree;
+using Sightglass.Paper.Document;
+using Sightglass.Paper.Papers;
+using Sightglass.Storage;
+using Sightglass.Training.Papers;
+using Sightglass.Trials;
+using Sightglass.Trials.Results;
+using Sightglass.Trials.Sweep;
+using Sightglass.Web.Host;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Papers;
+
+/// <summary>The cards of the book that is served, their editions, and where the copies are: what the page of papers does.</summary>
+/// <param name="shelf">The book.</param>
+/// <param name="data">Where it is kept.</param>
+/// <param name="clock">This computer's.</param>
+public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock)
+{
+    /// <summary>Of each situation, for an edition's stamp.</summary>
+    public const int Cases = 512;
+
+    private const ulong Seed = 1;
+
+    private readonly Lock _one = new();
+
+    /// <summary>Every card of the book, in the order of its files.</summary>
+    public ImmutableArray<CardShelf> All()
+    {
+        using RecordsContext records = data.Records();
+        PaperEdition[] editions = [.. records.PaperEditions.AsNoTracking().Where(e => e.Book == shelf.Book.Title)];
+        HashSet<Guid> own = [.. editions.Select(e => e.Id)];
+        PaperEvent[] events = [.. records.PaperEvents.AsNoTracking().Where(e => own.Contains(e.Edition))];
+        PaperCopy[] copies = [.. records.PaperCopies.AsNoTracking().Where(c => own.Contains(c.Edition))];
+        ILookup<string, PaperEdition> byCard = editions.ToLookup(e => e.Card, StringComparer.Ordinal);
+        return
+        [
+            .. shelf.Book.CardTexts.Select(t => (Text: t, Card: Read(t))).Where(c => c.Card is { HasErrors: false })
+                .Select(c => new CardShelf(Path.GetFileNameWithoutExtension(c.Text.Path), c.Card!.Title, c.Text, EditionFile.Of(byCard[c.Card.Title], events, copies, c.Text.Text))),
+        ];
+    }
+
+    /// <summary>Tries the card as it stands and keeps it as a new edition.</summary>
+    /// <returns>Null when it is kept; otherwise why not.</returns>
+    public string? Make(CardShelf card, string by, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        if (string.IsNullOrWhiteSpace(by))
+        {
+            return "Write who made it: a paper names them.";
+        }
+
+        if (card.Latest is { IsTextChanged: false, State: not PaperState.Withdrawn } same)
+        {
+            return $"Edition {same.Number} has this very text.";
+        }
+
+        (string tried, bool passed) = Try(card.Text, stop);
+        DateTimeOffset now = clock.GetUtcNow();
+        using RecordsContext records = data.Records();
+        records.PaperEditions.Add(new()
+        {
+            Id = IdOf(shelf.Book.Title, card.Title, now.UtcTicks.ToString(CultureInfo.InvariantCulture)),
+            Book = shelf.Book.Title,
+            Card = card.Title,
+            Text = card.Text.Text,
+            TextHash = EditionFile.HashOf(card.Text.Text),
+            BookEdition = shelf.Hash,
+            Tried = tried,
+            Passed = passed,
+            By = by.Trim(),
+            MadeAt = now,
+        });
+        records.SaveChanges();
+        return null;
+    }
+
+    /// <returns>Null when it is noted; otherwise why not.</returns>
+    public string? Move(Guid edition, PaperState to, string by, string? note) => Change(edition, (records, file) =>
+    {
+        if (PaperMoves.Hindrance(file.Edition, file.State, to, by, note) is { } hindrance)
+        {
+            return hindrance;
+        }
+
+        DateTimeOffset now = clock.GetUtcNow();
+        records.PaperEvents.Add(new() { Id = IdOf(edition.ToString(), to.ToString(), now.UtcTicks.ToString(CultureInfo.InvariantCulture)), Edition = edition, State = to, By = by.Trim(), At = now, Note = string.IsNullOrWhiteSpace(note) ? null : note.Trim() });
+        records.PaperEditions.Single(e => e.Id == edition).State = to;
+        return null;
+    });
+
+    /// <returns>Null when it is noted; otherwise why not.</returns>
+    public string? Give(Guid edition, string holder) => Change(edition, (records, file) =>
+    {
+        if (string.IsNullOrWhiteSpace(holder))
+        {
+            return "Write who gets it: it may have to be called back.";
+        }
+
+        if (file.KeptBack is { } kept)
+        {
+            return kept;
+        }
+
+        int number = file.Copies.Length == 0 ? 1 : file.Copies[^1].Number + 1;
+        records.PaperCopies.Add(new() { Id = IdOf(edition.ToString(), "copy", number.ToString(CultureInfo.InvariantCulture)), Edition = edition, Number = number, Holder = holder.Trim(), GivenAt = clock.GetUtcNow() });
+        return null;
+    });
+
+    /// <summary>A copy has come back.</summary>
+    public void Back(Guid copy, string? note)
+    {
+        lock (_one)
+        {
+            using RecordsContext records = data.Records();
+            if (records.PaperCopies.FirstOrDefault(c => c.Id == copy && c.BackAt == null) is { } found)
+            {
+                found.BackAt = clock.GetUtcNow();
+                found.BackNote = string.IsNullOrWhiteSpace(note) ? null : note.Trim();
+                records.SaveChanges();
+            }
+        }
+    }
+
+    /// <summary>An edition as a pocket card, with the stamp of its state; null where there is no such edition.</summary>
+    /// <param name="edition">Its id.</param>
+    /// <param name="address">Where the pages are served.</param>
+    public PaperDocument? Paper(Guid edition, string address)
+    {
+        if (All().FirstOrDefault(c => c.Editions.Any(e => e.Edition.Id == edition)) is not { } card)
+        {
+            return null;
+        }
+
+        EditionFile file = card.Editions.First(e => e.Edition.Id == edition);
+        SourceText text = new(card.Text.Path, file.Edition.Text);
+        DateOnly day = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+        CardStamp stamp = new(file.Edition.Tried.Split('\n', StringSplitOptions.RemoveEmptyEntries), $"{shelf.Book.Title}, edition {shelf.Book.Edition}, book {file.Edition.BookEdition}.", day, file.Events.LastOrDefault(e => e.State == PaperState.Approved)?.By)
+        {
+            History = file.History,
+            Warning = file.Warning,
+        };
+        return CardReader.Read(text, BookOf(card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, $"{address}papers?card={Uri.EscapeDataString(card.Name)}") : null;
+    }
+
+    private string? Change(Guid edition, Func<RecordsContext, EditionFile, string?> change)
+    {
+        lock (_one)
+        {
+            if (All().SelectMany(c => c.Editions).FirstOrDefault(e => e.Edition.Id == edition) is not { } file)
+            {
+                return "There is no such edition any more.";
+            }
+
+            using RecordsContext records = data.Records();
+            string? refused = change(records, file);
+            if (refused is null)
+            {
+                records.SaveChanges();
+            }
+
+            return refused;
+        }
+    }
+
+    private (string Tried, bool Passed) Try(SourceText text, CancellationToken stop)
+    {
+        string name = Path.GetFileNameWithoutExtension(text.Path);
+        SweepOptions options = new() { Cases = Cases, Seed = Seed };
+        List<TrialResult> results = [];
+        foreach (Situation situation in shelf.Situations.Where(s => s.Cards.Contains(name, StringComparer.Ordinal)))
+        {
+            if (Read(text) is { HasErrors: false } card && TrialPreparation.Prepare(shelf.Fleet, card, situation, []) is { } setup)
+            {
+                results.Add(new(setup, options, [.. CaseSweep.Run(setup, options, stop)]));
+            }
+        }
+
+        bool passed = results.Any(r => r.Applicable > 0) && results.All(r => r.Failed == 0 && r.Undecided == 0 && !r.StoppedEarly);
+        return (string.Join('\n', results.Select(r => $"{Words.Capital(r.Setup.Situation.Name)}: {TriedWords.Counts(r)}")), passed);
+    }
+
+    private Card? Read(SourceText text) => CardReader.Read(text, BookOf(text), []);
+
+    private ClassBook BookOf(SourceText text) => shelf.Book.TrainOf(text) is { } train ? shelf.BookOf(null, train) : shelf.Book;
+
+    private static Guid IdOf(params string[] parts) => new(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', parts))).AsSpan(0, 16));
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Sightglass.Training.Papers;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Papers;
+
+/// <summary>The cards of the book: how far each edition has come, who holds a copy, which are to be called back.</summary>
+public sealed partial class PapersPage : IDisposable
+{
+    private readonly CancellationTokenSource _gone = new();
+
+    [Inject]
+    private MachineRoom Room { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    [Inject]
+    private PaperDesk Desk { get; set; } = null!;
+
+    /// <summary>The card shown, by the name of its file.</summary>
+    [SupplyParameterFromQuery(Name = "card")]
+    private string? Asked { get; set; }
+
+    private ImmutableArray<CardShelf> Cards { get; set; } = [];
+
+    private CardShelf? Shown { get; set; }
+
+    private string By { get; set; } = "";
+
+    private string Why { get; set; } = "";
+
+    private string Holder { get; set; } = "";
+
+    private string? Trouble { get; set; }
+
+    private bool Trying { get; set; }
+
+    private string Sentence
+    {
+        get
+        {
+            int approved = Cards.Count(c => c.InForce is not null);
+            int recall = Cards.Sum(c => c.ToRecall.Count());
+            return Cards.IsEmpty ? "The book has no cards yet. Write one, and try it."
+                : $"{(approved == 0 ? "No card is" : approved == 1 ? "One card is" : $"{approved} cards are")} approved of {Cards.Length}. {(recall == 0 ? "No copy is to be called back." : recall == 1 ? "One copy is to be called back." : $"{recall} copies are to be called back.")}";
+        }
+    }
+
+    public void Dispose()
+    {
+        _gone.Cancel();
+        _gone.Dispose();
+    }
+
+    protected override void OnParametersSet()
+    {
+        Trouble = null;
+        Look();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+        {
+            return;
+        }
+
+        try
+        {
+            await using IJSObjectReference script = await Js.InvokeAsync<IJSObjectReference>("import", "./assets/pages.js");
+            await script.InvokeVoidAsync("alive");
+        }
+        catch (JSDisconnectedException)
+        {
+            // The browser has left in the meantime.
+        }
+    }
+
+    private void Look()
+    {
+        Cards = Desk.All();
+        Shown = Cards.FirstOrDefault(c => c.Name == Asked) ?? Cards.FirstOrDefault();
+    }
+
+    private async Task MakeAsync()
+    {
+        Trouble = null;
+        Trying = true;
+        CardShelf card = Shown!;
+        try
+        {
+            Trouble = await Task.Run(() => Desk.Make(card, By, _gone.Token), CancellationToken.None);
+        }
+        finally
+        {
+            Trying = false;
+        }
+
+        Look();
+    }
+
+    private void Move(EditionFile edition, PaperState to) => Do(() => Desk.Move(edition.Edition.Id, to, By, Why));
+
+    private void Give(EditionFile edition) => Do(() => Desk.Give(edition.Edition.Id, Holder));
+
+    private void Back(PaperCopy copy) => Do(() =>
+    {
+        Desk.Back(copy.Id, Why);
+        return null;
+    });
+
+    private void Do(Func<string?> act)
+    {
+        Trouble = act();
+        if (Trouble is null)
+        {
+            (Why, Holder) = ("", "");
+        }
+
+        Look();
+    }
+
+    private static string AddressOf(CardShelf card) => $"papers?card={Uri.EscapeDataString(card.Name)}";
+
+    private static string FileOf(EditionFile edition, string size) => $"papers/card.pdf?edition={edition.Edition.Id}&size={size}";
+
+    private static string Day(DateTimeOffset at) => at.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string ActOf(PaperState next) => next switch
+    {
+        PaperState.Reviewed => "I have reviewed it",
+        PaperState.Approved => "I approve it",
+        PaperState.Draft => "Send back",
+        _ => "Withdraw",
+    };
+}
