@@ -37,6 +37,10 @@ public sealed class PaperTests(Site site) : IClassFixture<Site>
         Assert.Equal("application/pdf", pdf.Headers["content-type"]);
         Assert.Equal("%PDF-"u8.ToArray(), (await pdf.BodyAsync())[..5]);
 
+        IAPIResponse sheet = await page.APIRequest.GetAsync(site.Address + "/papers/system.pdf?system=fuel&units=us");
+        Assert.Equal("application/pdf", sheet.Headers["content-type"]);
+        Assert.Equal(404, (await page.APIRequest.GetAsync(site.Address + "/papers/system.pdf?system=steam")).Status);
+
         await Press(page, "Withdraw");
         await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Write why");
         await Fill(page, "Why", "the drain cock of 4107 was moved");
@@ -69,7 +73,6 @@ public sealed class PaperTests(Site site) : IClassFixture<Site>
     private static async Task Fill(IPage page, string field, string text)
     {
         await page.GetByLabel(field).FocusAsync();
-        await page.Keyboard.PressAsync("Control+A");
-        await page.Keyboard.TypeAsync(text);
+        await page.GetByLabel(field).FillAsync(text);
     }
 }

@@ -3,6 +3,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
+using Sightglass.Cards.Tree;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
@@ -52,10 +53,14 @@ internal static class Papers
 
     private static PaperDocument Card(string name)
     {
-        SourceText text = Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == name);
-        var card = CardReader.Read(text, Book.For(text), [])!;
         CardStamp stamp = new(["leaking compartment: tried by simulation in 512 cases: 500 ended well, 12 stopped safely, 0 failed, 0 undecided."], "Curlew, edition 1, book 0123456789abcdef, seed 1.", new DateOnly(2026, 11, 26), "A. Instructor");
-        return CardPaper.Of(card, stamp, Book, Address);
+        return CardPaper.Of(ReadCard(name), stamp, Book, Address);
+    }
+
+    public static Card ReadCard(string name)
+    {
+        SourceText text = Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == name);
+        return CardReader.Read(text, Book.For(text), [])!;
     }
 
     private static PaperDocument Lesson(string purpose)

@@ -166,8 +166,7 @@ internal sealed class PaperVerb : BookVerb
         switch (sort)
         {
             case "walk":
-                const double fromAfar = 18;
-                return WalkPaper.Of(book, PageAt(line, ""), sheet.Name == PaperSheet.A2.Name ? fromAfar : 13);
+                return WalkPaper.Of(book, PageAt(line, "walk"), WalkPaper.LettersOn(sheet.Name));
             case "differences":
                 string? number = line.GetValue(_fromNumber);
                 if (number is not null && !book.RoadNumbers.ContainsKey(number))
@@ -234,7 +233,8 @@ internal sealed class PaperVerb : BookVerb
 
         if (pdf is { LeastLetters: < PdfFile.Readable } small)
         {
-            line.InvocationConfiguration.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Names on the drawing come out at {small.LeastLetters:0.0} pt, and {PdfFile.Readable:0.0} is the least that is read well: take a larger sheet, such as --size tabloid or --size a3."));
+            string larger = Larger(paper.Look, sheet, small.LeastLetters) is { } named ? $"take a larger sheet: --size {named}" : "no sheet here is larger: look at it on the page";
+            line.InvocationConfiguration.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Names on the drawing come out at {small.LeastLetters:0.0} pt, and {PdfFile.Readable:0.0} is the least that is read well; {larger}."));
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
@@ -250,6 +250,14 @@ internal sealed class PaperVerb : BookVerb
         }
 
         return ExitCode.Good;
+    }
+
+    /// <summary>The smallest sheet on which words of this size come out well; the largest there is where none does, null where this is it.</summary>
+    private static string? Larger(PaperLook look, PaperSheet sheet, double letters)
+    {
+        static double Long(PaperSheet s) => Math.Max(s.Width, s.Height);
+        PaperSheet[] larger = [.. PaperSheet.All.Where(s => s.Fits(look) && Long(s) > Long(sheet)).OrderBy(Long)];
+        return (Array.Find(larger, s => letters * Long(s) / Long(sheet) >= PdfFile.Readable) ?? larger.LastOrDefault())?.Name;
     }
 
     private static int Wrong(ParseResult line, string message) => WrongUse(line, message).Result;

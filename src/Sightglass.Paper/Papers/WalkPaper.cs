@@ -26,6 +26,14 @@ public static class WalkPaper
         return new PaperDocument($"{book.Title}: the walk round the machine", PaperLook.Poster, [.. blocks]) { Style = "walk", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
+    /// <summary>Size of names for a sheet: a large one is looked at from afar.</summary>
+    public static double LettersOn(string sheet)
+    {
+        const double near = 13;
+        const double afar = 18;
+        return sheet == PaperSheet.A2.Name ? afar : near;
+    }
+
     private static PaperBlock.Picture Row(ClassBook book, Side side, Side end, double letters)
     {
         StripOptions options = new() { Sides = [side, end], Interactive = false, Hazards = true, LabelSize = letters };

@@ -59,6 +59,7 @@ public static class WebHost
         WalkDownFiles.Map(app, shelf);
         ProposalFiles.Map(app);
         CardFiles.Map(app);
+        SheetFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -32,6 +32,10 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
     private readonly Lock _one = new();
 
+    /// <summary>Titles of the cards that can be read; the book that is served does not change.</summary>
+    private readonly Lazy<ImmutableArray<(SourceText Text, string Title)>> _cards = new(() =>
+        [.. shelf.Book.CardTexts.Select(t => (t, CardReader.Read(t, BookOf(shelf, t), []))).Where(c => c.Item2 is { HasErrors: false }).Select(c => (c.t, c.Item2!.Title))]);
+
     /// <summary>Every card of the book, in the order of its files.</summary>
     public ImmutableArray<CardShelf> All()
     {
@@ -43,8 +47,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         ILookup<string, PaperEdition> byCard = editions.ToLookup(e => e.Card, StringComparer.Ordinal);
         return
         [
-            .. shelf.Book.CardTexts.Select(t => (Text: t, Card: Read(t))).Where(c => c.Card is { HasErrors: false })
-                .Select(c => new CardShelf(Path.GetFileNameWithoutExtension(c.Text.Path), c.Card!.Title, c.Text, EditionFile.Of(byCard[c.Card.Title], events, copies, c.Text.Text))),
+            .. _cards.Value.Select(c => new CardShelf(Path.GetFileNameWithoutExtension(c.Text.Path), c.Title, c.Text, EditionFile.Of(byCard[c.Title], events, copies, c.Text.Text))),
         ];
     }
 
@@ -148,7 +151,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
             History = file.History,
             Warning = file.Warning,
         };
-        return CardReader.Read(text, BookOf(card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, $"{address}papers?card={Uri.EscapeDataString(card.Name)}") : null;
+        return CardReader.Read(text, BookOf(shelf, card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, $"{address}papers?card={Uri.EscapeDataString(card.Name)}") : null;
     }
 
     private string? Change(Guid edition, Func<RecordsContext, EditionFile, string?> change)
@@ -188,9 +191,9 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         return (string.Join('\n', results.Select(r => $"{Words.Capital(r.Setup.Situation.Name)}: {TriedWords.Counts(r)}")), passed);
     }
 
-    private Card? Read(SourceText text) => CardReader.Read(text, BookOf(text), []);
+    private Card? Read(SourceText text) => CardReader.Read(text, BookOf(shelf, text), []);
 
-    private ClassBook BookOf(SourceText text) => shelf.Book.TrainOf(text) is { } train ? shelf.BookOf(null, train) : shelf.Book;
+    private static ClassBook BookOf(BookShelf shelf, SourceText text) => shelf.Book.TrainOf(text) is { } train ? shelf.BookOf(null, train) : shelf.Book;
 
     private static Guid IdOf(params string[] parts) => new(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', parts))).AsSpan(0, 16));
 }

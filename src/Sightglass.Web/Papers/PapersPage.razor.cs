@@ -124,6 +124,9 @@ public sealed partial class PapersPage : IDisposable
         Look();
     }
 
+    /// <summary>What is as usual is quiet: a card that nobody made an edition of says nothing.</summary>
+    private static string Stands(CardShelf card) => card.Latest is null ? "" : card.Stands;
+
     private static string AddressOf(CardShelf card) => $"papers?card={Uri.EscapeDataString(card.Name)}";
 
     private static string FileOf(EditionFile edition, string size) => $"papers/card.pdf?edition={edition.Edition.Id}&size={size}";

@@ -1,0 +1,36 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sightglass.Book.Model;
+using Sightglass.Paper.Document;
+using Sightglass.Paper.Papers;
+using Sightglass.Paper.Pdf;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Papers;
+
+/// <summary>Sheets of the machine that is served, as tagged PDF: one system, the walk.</summary>
+internal static class SheetFiles
+{
+    public static void Map(IEndpointRouteBuilder app)
+    {
+        app.MapGet("/papers/system.pdf", (HttpContext context, MachineRoom room, TimeProvider clock, string system, string? size, string? units) =>
+            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine")).In(UnitsOf(units)), size, clock) : Results.NotFound());
+        app.MapGet("/papers/walk.pdf", (HttpContext context, MachineRoom room, TimeProvider clock, string? size) =>
+            Send(WalkPaper.Of(BookOf(room), AddressOf(context, "walk"), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name)), size, clock));
+    }
+
+    private static ClassBook BookOf(MachineRoom room) => room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
+
+    private static PaperUnits UnitsOf(string? named) => Enum.TryParse(named, ignoreCase: true, out PaperUnits units) && Enum.IsDefined(units) ? units : PaperUnits.Book;
+
+    private static string AddressOf(HttpContext context, string page) => $"{context.Request.Scheme}://{context.Request.Host}/{page}";
+
+    private static IResult Send(PaperDocument paper, string? size, TimeProvider clock)
+    {
+        PaperSheet? sheet = size is null ? PaperSheet.Default(paper.Look) : PaperSheet.Find(size);
+        return sheet is not null && sheet.Fits(paper.Look)
+            ? Results.File(PdfPaper.Write(paper with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet).Bytes, "application/pdf")
+            : Results.NotFound();
+    }
+}
