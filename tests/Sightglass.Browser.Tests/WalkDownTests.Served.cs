@@ -8,6 +8,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Training.WalkDowns;
 using Sightglass.Web.Host;
+using Sightglass.Web.Share;
 using static Microsoft.Playwright.Assertions;
 
 namespace Sightglass.Browser.Tests;
@@ -74,6 +75,40 @@ public sealed partial class WalkDownTests
         await computer.DisposeAsync();
     }
 
+    /// <summary>Over the network: paired by the digits, handed in, and told what an unknown certificate means.</summary>
+    [Fact]
+    public async Task Shared_PairedByDigits_WalksAndHandsIn()
+    {
+        string folder = Path.Combine(_folder, "heron");
+        Directory.CreateDirectory(folder);
+        await File.WriteAllTextAsync(Path.Combine(folder, "book.yaml"), Heron);
+        WebApplication computer = await Start(folder, Path.Combine(_folder, "data"), 0, share: true);
+        Sharing sharing = computer.Services.GetRequiredService<ShareDesk>().Sharing!;
+        IBrowserContext desk = await site.Phone(width: 1440, height: 900);
+        IPage shown = await desk.NewPageAsync();
+        await shown.GotoAsync(WebHost.Address(computer) + "/proposals/phones");
+        await shown.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
+        string code = await shown.Locator(".code").InnerTextAsync();
+        await Site.Keep(shown, "share-1440");
+        IBrowserContext phone = await site.Phone();
+        IPage page = await phone.NewPageAsync();
+        await page.GotoAsync(new UriBuilder(sharing.Address!) { Host = "127.0.0.1" }.Uri.AbsoluteUri);
+        await page.GetByLabel("eight digits").FillAsync(code);
+        await Site.Keep(page, "pair-390");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Pair" }).ClickAsync();
+        await page.GetByLabel("Who walks").FillAsync("Brandt");
+        await page.Keyboard.PressAsync("Enter");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Not seen" }).ClickAsync();
+        await Expect(page.GetByText("All handed in")).ToBeVisibleAsync();
+        await Site.Keep(page, "walkdown-shared-390");
+        await Expect(shown.Locator(".code")).Not.ToHaveTextAsync(code);
+        await Expect(shown.GetByText("One phone is paired.")).ToBeVisibleAsync();
+        await phone.CloseAsync();
+        await desk.CloseAsync();
+        await computer.StopAsync();
+        await computer.DisposeAsync();
+    }
+
     /// <summary>What was handed in is proposed, looked at as a diff with its photo, and goes into the author's file by keys alone.</summary>
     private async Task Proposals(WebApplication computer, string address, string folder)
     {
@@ -108,10 +143,10 @@ public sealed partial class WalkDownTests
         await desk.CloseAsync();
     }
 
-    private static async Task<WebApplication> Start(string book, string data, int port)
+    private static async Task<WebApplication> Start(string book, string data, int port, bool share = false)
     {
         DiagnosticList found = [];
-        WebApplication app = WebHost.Build(new ServeRequest(book, port) { DataFolder = data }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
+        WebApplication app = WebHost.Build(new ServeRequest(book, port) { DataFolder = data, SharePort = share ? 0 : null }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         await app.StartAsync();
         return app;
     }

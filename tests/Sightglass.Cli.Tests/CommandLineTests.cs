@@ -55,9 +55,9 @@ public sealed class CommandLineTests
         File.Delete(path);
     }
 
-    /// <summary>Not those that serve until they are stopped, and not the one that needs a session's record (<see cref="RecordedRunTests"/>).</summary>
+    /// <summary>Not those that serve until they are stopped, and not those that need a session's record (<see cref="RecordedRunTests"/>) or what a phone brought (<see cref="WalkDownVerbTests"/>).</summary>
     private static bool Ends(string call) => !call.StartsWith("start", StringComparison.Ordinal) && !call.StartsWith("serve", StringComparison.Ordinal)
-        && !call.Contains("--record ", StringComparison.Ordinal);
+        && !call.Contains("--record ", StringComparison.Ordinal) && !call.Contains("--take ", StringComparison.Ordinal) && !call.StartsWith("proposals", StringComparison.Ordinal);
 
     private static IEnumerable<string> Words(string line)
     {

@@ -27,6 +27,22 @@ public sealed class ServeVerbTests
     }
 
     [Fact]
+    public async Task Serve_Shared_TellsAddressDigitsAndFingerprint()
+    {
+        Directory.SetCurrentDirectory(Call.Root);
+        using ScratchFolder scratch = new();
+        using CancellationTokenSource stop = new(TimeSpan.FromMinutes(3));
+        FirstAnswer output = new();
+        StringWriter error = new();
+        Task<int> serving = CommandLine.RunAsync(["serve", Path.Combine("books", "smallest"), "--port", "0", "--share", "--share-port", "0", "--records", scratch.Folder, "--data", Path.Combine(scratch.Folder, "data"), "--json"], output, error, stop.Token);
+        await Task.WhenAny(output.Whole, serving);
+        await stop.CancelAsync();
+        Assert.Equal(ExitCode.Good, await serving);
+        Assert.Matches(@"open https://[^ ]+/walkdown/ and type \d{4} \d{4}\.", error.ToString());
+        Assert.Matches("fingerprint: ([0-9A-F]{2} ){31}[0-9A-F]{2}", error.ToString());
+    }
+
+    [Fact]
     public async Task Serve_ADataFolderThatIsOpen_IsRefusedWithASentence()
     {
         using ScratchFolder scratch = new();

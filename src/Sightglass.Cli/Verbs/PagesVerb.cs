@@ -17,6 +17,8 @@ internal abstract class PagesVerb : BookVerb
         Add(Port);
         Add(Records);
         Add(Data);
+        Add(Share);
+        Add(SharePort);
     }
 
     private Option<int?> Port { get; } = new("--port") { Description = $"Port on 127.0.0.1; 0 for any that is free. Default: {PageServer.UsualPort}, or any free one where it is taken." };
@@ -25,18 +27,23 @@ internal abstract class PagesVerb : BookVerb
 
     private Option<string?> Data { get; } = new("--data") { Description = "Folder in which lessons, questions, photographs and approvals are kept. Default: your own data folder.", HelpName = "FOLDER" };
 
+    private Option<bool> Share { get; } = new("--share") { Description = "Let phones on the same network walk down the machine: paired one by one, over HTTPS by a certificate of this computer's own. Nothing else is shared." };
+
+    private Option<int> SharePort { get; } = new("--share-port") { Description = "Port for phones; 0 for any that is free.", DefaultValueFactory = _ => PageServer.UsualSharePort };
+
     protected async Task<int> ServeAsync(ParseResult line, string folder, CancellationToken stop)
     {
         int? port = line.GetValue(Port);
-        if (port is < 0 or > 65535)
+        int? sharePort = line.GetValue(Share) ? line.GetValue(SharePort) : null;
+        if (port is < 0 or > 65535 || sharePort is < 0 or > 65535)
         {
-            return await WrongUse(line, "--port wants 0 to 65535.");
+            return await WrongUse(line, "--port and --share-port want 0 to 65535.");
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
         try
         {
-            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(folder, port, line.GetValue(Records), line.GetValue(Data), Say, stop);
+            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(folder, port, line.GetValue(Records), line.GetValue(Data), sharePort, Tell, Say, stop);
             Findings.Print(line.InvocationConfiguration.Error, folder, wrong);
             return wrong.IsEmpty ? ExitCode.Good : ExitCode.No;
         }
@@ -65,6 +72,15 @@ internal abstract class PagesVerb : BookVerb
             }
 
             output.Flush();
+        }
+
+        void Tell(ShareTold share)
+        {
+            TextWriter says = line.GetValue(Json) ? line.InvocationConfiguration.Error : output;
+            says.WriteLine(Console.IsOutputRedirected || line.GetValue(Json) ? "" : share.Qr);
+            says.WriteLine($"A phone: read the code with its camera, or open {share.Address} and type {share.Code[..4]} {share.Code[4..]}. The code pairs one phone; the page Proposals, Phones shows the next.");
+            says.WriteLine($"The certificate is this computer's own. Its SHA-256 fingerprint: {share.Fingerprint}");
+            says.Flush();
         }
     }
 }

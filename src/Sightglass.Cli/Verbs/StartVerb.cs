@@ -21,6 +21,7 @@ internal sealed class StartVerb : PagesVerb
     [
         ("start", "the demo"),
         ("start my-class --cases 64", "your own class"),
+        ("start --share", "phones on the same network may walk down the machine"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)

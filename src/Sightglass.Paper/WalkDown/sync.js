@@ -84,7 +84,7 @@ const sync = (() => {
       : refused.size ? `${refused.size} refused: ${[...refused.values()][0].why}`
       : n ? `${n} ${n === 1 ? 'waits' : 'wait'} for ${trouble || 'the network'}`
       : findings.all.length ? 'All handed in' : '';
-    return document.body.dataset.shelved === 'no' ? `${state} Keep this page open: the phone will not open it again without a network.`.trim() : state;
+    return document.body.dataset.shelved === 'no' ? `${state}${state && !state.endsWith('.') ? '.' : ''} Keep this page open: the phone will not open it again without a network.`.trim() : state;
   };
 
   return { start, shelve, get words() { return words(); }, get isRefused() { return refused.size > 0 || trouble === 'pairing'; } };

@@ -1,3 +1,5 @@
+using Sightglass.Web.Share;
+
 namespace Sightglass.Web.Host;
 
 /// <summary>What is served, and where it keeps what it is told.</summary>
@@ -13,6 +15,12 @@ public sealed record ServeRequest(string BookFolder, int Port)
 
     /// <summary>Sets of published rules that the book is held against.</summary>
     public IReadOnlyList<string> RuleFolders { get; init; } = [];
+
+    /// <summary>Port on which phones on the same network reach the walk-down, 0 for any that is free; null, and nothing listens beyond this computer.</summary>
+    public int? SharePort { get; init; }
+
+    /// <summary>Told when phones can be paired, and again with every new code.</summary>
+    public Action<Sharing>? Shared { get; init; }
 
     /// <summary>The clock on the wall.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;

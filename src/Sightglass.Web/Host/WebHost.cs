@@ -16,6 +16,7 @@ using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
 using Sightglass.Web.Rules;
+using Sightglass.Web.Share;
 using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Host;
@@ -38,7 +39,15 @@ public static class WebHost
 
         DataFolder? data = request.DataFolder is { } named ? DataFolder.Open(named) : null;
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(WebHost).Assembly.GetName().Name, EnvironmentName = "Production" });
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(k => k.Listen(System.Net.IPAddress.Loopback, request.Port));
+        Sharing? sharing = request.SharePort is null ? null : Sharing.Open(data is null ? null : Path.Combine(data.Path, "share"), request.Clock);
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(k =>
+        {
+            k.Listen(System.Net.IPAddress.Loopback, request.Port);
+            if (sharing is not null)
+            {
+                ShareGate.Listen(k, request.SharePort!.Value, sharing);
+            }
+        });
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
@@ -47,12 +56,20 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
+        builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
         builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
         WebApplication app = builder.Build();
         _ = app.Services.GetRequiredService<DataDesk>();
         SecurityHeaders.Use(app);
+        if (sharing is not null)
+        {
+            ShareGate.Use(app, sharing);
+            PairPage.Map(app, sharing);
+            app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
+        }
+
         app.UseAntiforgery();
         Files.Map(app, shelf);
         AnswerPage.Map(app);
@@ -88,6 +105,12 @@ public static class WebHost
             _ = app.Services.GetRequiredService<MachineRoom>();
             await app.StartAsync(cancel);
             serving(Address(app));
+            if (app.Services.GetRequiredService<ShareDesk>().Sharing is { } sharing)
+            {
+                request.Shared?.Invoke(sharing);
+                sharing.Pairing.Changed += () => request.Shared?.Invoke(sharing);
+            }
+
             await app.WaitForShutdownAsync(cancel);
         }
 
@@ -98,8 +121,12 @@ public static class WebHost
     public static string Address(WebApplication app)
     {
         ArgumentNullException.ThrowIfNull(app);
-        return app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        return Addresses(app).First(a => !IsShared(a));
     }
+
+    private static ICollection<string> Addresses(WebApplication app) => app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
+
+    private static bool IsShared(string address) => address.StartsWith("https:", StringComparison.Ordinal);
 
     private static string UsualRecords(string bookFolder)
     {
