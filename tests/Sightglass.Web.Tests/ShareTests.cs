@@ -29,6 +29,17 @@ public sealed class ShareTests : IDisposable
             Assert.Equal(HttpStatusCode.Unauthorized, (await phone.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
         }
 
+        // What anybody in the room may say is without a name, and bounded.
+        foreach (string path in new[] { "/answer", "/answer/answer.js", "/answer/pages.css", "/answer/look/tokens.css", "/answer/now" })
+        {
+            Assert.Equal(HttpStatusCode.OK, (await phone.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
+        }
+
+        foreach (string path in new[] { "/answer/../walk", "/answers", "/answer/look/../../machine", "/answer/look/..%2f..%2fbook.yaml" })
+        {
+            Assert.Equal(HttpStatusCode.NotFound, (await phone.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
+        }
+
         using StringContent json = new("{}", Encoding.UTF8, "application/json");
         Assert.Equal(HttpStatusCode.Unauthorized, (await phone.PostAsync(new Uri("/walkdown/take", UriKind.Relative), json)).StatusCode);
         HttpResponseMessage sent = await phone.GetAsync(new Uri("/walkdown/", UriKind.Relative));

@@ -2,25 +2,33 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sightglass.Drawing.Look;
 
 namespace Sightglass.Web.Bets;
 
 /// <summary>Where a phone says what its holder thinks: one small page without a live connection, and two addresses behind it.</summary>
 internal static class AnswerPage
 {
+    /// <summary>All that a phone needs lies below it.</summary>
+    public const string Root = "/answer";
+
     private const int LongestBody = 1024;
 
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/answer", (HttpContext context) => Send(context));
+        app.MapGet(Root, (HttpContext context) => Send(context, "answer.html", "text/html; charset=utf-8"));
+        app.MapGet("/answer/answer.js", (HttpContext context) => Send(context, "answer.js", "text/javascript; charset=utf-8"));
+        app.MapGet("/answer/pages.css", (HttpContext context) => Send(context, "pages.css", "text/css; charset=utf-8"));
+        app.MapGet("/answer/mark.svg", (HttpContext context) => Send(context, "mark.svg", "image/svg+xml"));
+        app.MapGet("/answer/look/{**name}", (string name, HttpContext context) => LookFiles.Open(name) is { } file ? Results.Stream(file, LookFiles.ContentType(name)) : Results.NotFound());
         app.MapGet("/answer/now", (BetTable table, Guid? phone) => Results.Json(Now(table, phone ?? Guid.Empty)));
         app.MapPost("/answer/say", SayAsync);
     }
 
-    private static IResult Send(HttpContext context)
+    private static IResult Send(HttpContext context, string asset, string type)
     {
         context.Response.Headers.CacheControl = "no-cache";
-        return Results.Stream(typeof(AnswerPage).Assembly.GetManifestResourceStream("assets/answer.html")!, "text/html; charset=utf-8");
+        return Results.Stream(typeof(AnswerPage).Assembly.GetManifestResourceStream($"assets/{asset}")!, type);
     }
 
     /// <summary>What a phone may know: never what comes true before it has.</summary>

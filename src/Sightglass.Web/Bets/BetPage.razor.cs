@@ -7,6 +7,7 @@ using Sightglass.Training.Bets;
 using Sightglass.Web.Live;
 using Sightglass.Web.Machine;
 using Sightglass.Web.Parts;
+using Sightglass.Web.Share;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Web.Bets;
@@ -32,6 +33,9 @@ public sealed partial class BetPage : IAsyncDisposable
     private BetTable Table { get; set; } = null!;
 
     [Inject]
+    private ShareDesk Share { get; set; } = null!;
+
+    [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
     [SupplyParameterFromQuery(Name = "of")]
@@ -47,7 +51,7 @@ public sealed partial class BetPage : IAsyncDisposable
 
     private double Moment => Table.Film is { } film ? film.Result.Moments[Table.Frame].Seconds : 0;
 
-    private string Phones => Counts.Sum() == 0 ? "Count hands with + and −, or let people answer on their own screens at /answer." : $"{Counts.Sum()} {(Counts.Sum() == 1 ? "answer" : "answers")}.";
+    private string Phones => Counts.Sum() == 0 ? "Count hands with + and −, or let people answer on screens of their own: the page at /answer." : $"{Counts.Sum()} {(Counts.Sum() == 1 ? "answer" : "answers")}.";
 
     private IEnumerable<(JournalEntry First, int Times)> Story =>
         BetStory.Of(Table.Film!.Result.Journal.Where(j => j.Time.Seconds <= Moment)).Where(s => s.First.Time.Seconds > 0 || s.First.Kind == JournalKind.Truth).TakeLast(MostTold);

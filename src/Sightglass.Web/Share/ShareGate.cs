@@ -3,11 +3,12 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Sightglass.Web.Bets;
 using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Share;
 
-/// <summary>What comes over the network reaches the walk-down and nothing else, and that only when the phone is paired.</summary>
+/// <summary>What comes over the network reaches the walk-down, when the phone is paired, and the answers to a bet, which carry nobody's name; nothing else.</summary>
 internal static class ShareGate
 {
     public const string Cookie = "sightglass-phone";
@@ -29,6 +30,11 @@ internal static class ShareGate
     public static void Use(WebApplication app, Sharing sharing) => app.Use((context, next) =>
     {
         if (context.Features.Get<SharedLine>() is null)
+        {
+            return next();
+        }
+
+        if (context.Request.Path.StartsWithSegments(AnswerPage.Root))
         {
             return next();
         }

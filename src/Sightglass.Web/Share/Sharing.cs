@@ -29,6 +29,9 @@ public sealed class Sharing : IDisposable
     /// <summary>What a phone opens to be paired: the code is in it.</summary>
     public Uri? PairAddress => Address is null ? null : new(Address, $"pair?code={Pairing.Code}");
 
+    /// <summary>Where anybody in the room says what they think of a bet.</summary>
+    public Uri? AnswerAddress => Address is null ? null : new(Address, Bets.AnswerPage.Root);
+
     /// <param name="folder">Keeps the certificate and the phones; null to keep nothing.</param>
     /// <param name="clock">The clock on the wall.</param>
     public static Sharing Open(string? folder, TimeProvider clock)
