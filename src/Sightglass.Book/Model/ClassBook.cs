@@ -64,6 +64,21 @@ public sealed record ClassBook
     /// <summary>What people bring with them from older machines.</summary>
     public ImmutableSortedDictionary<string, Habit> Habits { get; init; } = ImmutableSortedDictionary<string, Habit>.Empty;
 
+    /// <summary>Pictures of the machine, each with where items are in it.</summary>
+    public ImmutableSortedDictionary<string, Picture> Pictures { get; init; } = ImmutableSortedDictionary<string, Picture>.Empty;
+
+    /// <summary>Pictures in which an item is, those of this road number alone first; its own photo among them.</summary>
+    public IEnumerable<Picture> PicturesOf(Item item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        IEnumerable<Picture> marked = Pictures.Values.Where(p => p.IsOf(RoadNumberInUse) && p.Marks.Any(m => m.Item == item.Name));
+        IEnumerable<Picture> own = item.Photo is { } photo ? [new($"photo of {item.Name}", item.Span, photo, $"{(item.Label.Length > 0 ? item.Label : item.Name)}, as it looks")] : [];
+        return own.Concat(marked).OrderBy(p => p.RoadNumbers.IsEmpty).ThenBy(p => p.Span);
+    }
+
+    /// <summary>Pictures of what is seen from a place, those of this road number alone first.</summary>
+    public IEnumerable<Picture> PicturesAt(string place) => Pictures.Values.Where(p => p.Place == place && p.IsOf(RoadNumberInUse)).OrderBy(p => p.RoadNumbers.IsEmpty).ThenBy(p => p.Span);
+
     /// <summary>Walks for a purpose.</summary>
     public ImmutableSortedDictionary<string, PlannedWalk> Walks { get; init; } = ImmutableSortedDictionary<string, PlannedWalk>.Empty;
 

@@ -22,6 +22,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["walks"] = "walk",
         ["bets"] = "bet",
         ["habits"] = "habit",
+        ["pictures"] = "picture",
         ["ends"] = "end",
         ["road numbers"] = "road number",
         ["silhouettes"] = "silhouette",

@@ -21,6 +21,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("walks", Walks()),
         Key("bets", Named(new BetSchema(quantities).Bet(), "Questions about what will happen, to bet on before it is run.")),
         Key("habits", Habits()),
+        Key("pictures", Pictures()),
         Key("ends", Ends()),
         Key("silhouettes", Silhouettes()),
     ];
@@ -54,6 +55,21 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("lines", List(Map(null, [Key("item", Text("An item of this book.")), Key("was", Text("What it was there.")), Key("here", Text("What it is here.")), Key("hurts", Text("What the old habit does here."))], "item", "was", "here"))),
         ], "lines"),
         "What people bring with them from older machines that no book describes.");
+
+    private JsonObject Pictures()
+    {
+        JsonObject Part(string says) => quantities.Value(Dimension.One, says);
+        return Named(
+            Map("A photograph or a rendered picture.",
+            [
+                Key("file", Text("Below the book's folder: .jpg, .png, .webp or .svg.")),
+                Key("shows", Text("What there is to see, for those who cannot see it.")),
+                Key("place", Text("From where it is seen.")),
+                Key("road number", Ref("names", "The machines that look like this; all where absent.")),
+                Key("marks", List(Map("Where an item is in it, from the upper left corner.", [Key("item", Text("An item.")), Key("x", Part("Its left edge, of the width.")), Key("y", Part("Its upper edge, of the height.")), Key("width", Part("Of the width.")), Key("height", Part("Of the height."))], "item", "x", "y", "width", "height"))),
+            ], "file", "shows"),
+            "Pictures of the machine.");
+    }
 
     private JsonObject Ends() => Named(
         Map("What can be coupled there.",

@@ -20,10 +20,10 @@ internal static class Files
 
     private static Stream? Own(string name) => typeof(Files).Assembly.GetManifestResourceStream(name);
 
-    /// <summary>Only what an item of the book names.</summary>
+    /// <summary>Only what the book names.</summary>
     private static FileStream? Photo(BookShelf shelf, string name)
     {
-        bool named = shelf.Book.Items.Values.Any(i => i.Photo == name);
+        bool named = shelf.Book.Pictures.Values.Any(p => p.File == name) || shelf.RoadNumbers.Any(n => shelf.BookOf(n, null).Items.Values.Any(i => i.Photo == name)) || shelf.Book.Items.Values.Any(i => i.Photo == name);
         string path = Path.GetFullPath(Path.Combine(shelf.Folder, name));
         return named && path.StartsWith(shelf.Folder + Path.DirectorySeparatorChar, StringComparison.Ordinal) && File.Exists(path) ? File.OpenRead(path) : null;
     }

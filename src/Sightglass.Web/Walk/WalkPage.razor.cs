@@ -116,6 +116,9 @@ public sealed partial class WalkPage : IAsyncDisposable
         [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name) || (Item is { } item && h.Items.Contains(item.Name))).Select(h => h.Caution))
             .DistinctBy(c => c.Text).OrderByDescending(c => c.Word)];
 
+    /// <summary>Of the item; else of the place.</summary>
+    private ImmutableArray<Picture> Pictures => [.. (Item is { } item ? Book.PicturesOf(item) : []).Concat(Book.PicturesAt(Stop.Place.Name)).DistinctBy(p => p.File)];
+
     private IEnumerable<(string Medium, string Words)> Legend => MediumMark.Legend.Where(m => Book.Systems.Values.Any(s => s.Medium == m.Medium));
 
     private ImmutableArray<(string Key, string Words)> AllKeys =>
