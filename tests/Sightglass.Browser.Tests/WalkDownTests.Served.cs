@@ -90,11 +90,15 @@ public sealed partial class WalkDownTests
         await shown.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
         string code = await shown.Locator(".code").InnerTextAsync();
         await Site.Keep(shown, "share-1440");
+        await shown.SetViewportSizeAsync(390, 844);
+        await shown.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
+        await NothingFound(shown);
         IBrowserContext phone = await site.Phone();
         IPage page = await phone.NewPageAsync();
         await page.GotoAsync(new UriBuilder(sharing.Address!) { Host = "127.0.0.1" }.Uri.AbsoluteUri);
         await page.GetByLabel("eight digits").FillAsync(code);
         await Site.Keep(page, "pair-390");
+        await NothingFound(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Pair" }).ClickAsync();
         await page.GetByLabel("Who walks").FillAsync("Brandt");
         await page.Keyboard.PressAsync("Enter");
@@ -122,8 +126,7 @@ public sealed partial class WalkDownTests
         await Expect(picture).ToBeVisibleAsync();
         Assert.Equal(1600, await picture.EvaluateAsync<int>("i => i.decode().then(() => i.naturalWidth)"));
         await Site.Keep(page, "proposals-1440");
-        AxeResult axe = await page.RunAxe();
-        Assert.True(axe.Violations.Length == 0, string.Join('\n', axe.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(", ", v.Nodes.Take(4).Select(n => n.Html))}")));
+        await NothingFound(page);
         await page.SetViewportSizeAsync(390, 844);
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await Site.Keep(page, "proposals-dark-390");
@@ -141,6 +144,12 @@ public sealed partial class WalkDownTests
         Assert.DoesNotContain("label", book, StringComparison.Ordinal);
         Assert.NotNull(computer);
         await desk.CloseAsync();
+    }
+
+    private static async Task NothingFound(IPage page)
+    {
+        AxeResult axe = await page.RunAxe();
+        Assert.True(axe.Violations.Length == 0, string.Join('\n', axe.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(", ", v.Nodes.Take(4).Select(n => n.Html))}")));
     }
 
     private static async Task<WebApplication> Start(string book, string data, int port, bool share = false)

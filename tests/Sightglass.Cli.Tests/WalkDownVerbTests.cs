@@ -44,6 +44,19 @@ public sealed class WalkDownVerbTests
         Assert.Contains(sheet["stops"]!.AsArray(), s => s!["dangers"]!.AsArray().Any(d => ((string?)d!["protection"])!.Length > 0));
     }
 
+    /// <summary>What an author writes never becomes a part of the page.</summary>
+    [Fact]
+    public async Task WalkDown_OfABookWithMarkup_ShowsItAsText()
+    {
+        using ScratchFolder scratch = new();
+        scratch.Write("heron/book.yaml", Book.Replace("normal: Loud.", "normal: \"</script><script>alert(1)</script>\"", StringComparison.Ordinal) + "\nnotice: \"<img src=x onerror=alert(1)>\"\n");
+        Assert.Equal(ExitCode.Good, (await Call.Of("walkdown", "--book", scratch.At("heron"), "--html", scratch.At("w.html"))).Exit);
+        string page = await File.ReadAllTextAsync(scratch.At("w.html"));
+        Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("<img src=x", page, StringComparison.Ordinal);
+        Assert.Equal("</script><script>alert(1)</script>", (string?)JsonNode.Parse(page.Split("id=\"sheet\">")[1].Split("</script>")[0])!["stops"]![0]!["items"]![0]!["normal"]);
+    }
+
     [Fact]
     public async Task Take_AResult_KeepsItOnceAndProposesForTheBook()
     {
