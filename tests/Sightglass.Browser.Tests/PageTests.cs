@@ -190,6 +190,21 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await Expect(other.Locator(".lesson>.lead")).ToHaveTextAsync(await page.Locator(".lesson>.lead").InnerTextAsync());
     }
 
+    /// <summary>A frame in a picture leads to its item, by keyboard too, and the item that is read is framed.</summary>
+    [Fact]
+    public async Task Walk_FrameInAPicture_LeadsToItsItem()
+    {
+        IPage page = await site.Open("/walk?at=centre return valve");
+        await Expect(page.GetByAltText("The fuel panel on the right side.", new() { Exact = false })).ToBeVisibleAsync();
+        await Expect(page.Locator(".photo-mark[aria-current]")).ToHaveAttributeAsync("title", "Centre return valve");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Aft supply valve" }).Last.FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#item-name")).ToHaveTextAsync("Supply, aft");
+        await Expect(page.Locator(".photo-mark[aria-current]")).ToHaveAttributeAsync("title", "Aft supply valve");
+        Assert.True(await page.Locator(".photo img").EvaluateAsync<bool>("i => i.complete && i.naturalWidth > 0"));
+        await Site.Keep(page, "walk-picture");
+    }
+
     /// <summary>A lesson is kept, its words are changed by keyboard, and both are there for whoever opens it next; then it is forgotten.</summary>
     [Fact]
     public async Task Lesson_KeptAndEdited_StaysSo()

@@ -4,8 +4,8 @@ using Sightglass.Book.Tests.Samples;
 
 namespace Sightglass.Book.Tests;
 
-/// <summary>Bets and habits as they stand in a book; every mistake is told where it is.</summary>
-public sealed class BetReaderTests
+/// <summary>Bets, habits and pictures as they stand in a book; every mistake is told where it is.</summary>
+public sealed class ClassroomReaderTests
 {
     private const string Bets = """
 
@@ -20,11 +20,17 @@ public sealed class BetReaderTests
         habits:
           one tank:
             lines: [{ item: forward supply valve, was: one, here: two, hurts: half a job }]
+        pictures:
+          panel:
+            file: photos/panel.jpg
+            shows: Two handles.
+            place: "fuel panel, right"
+            marks: [{ item: forward supply valve, x: 40 %, y: 55 %, width: 10 %, height: 20 % }]
 
         """;
 
     [Fact]
-    public void Read_AGoodBetAndHabit_TakesAllOfThem()
+    public void Read_GoodOnes_TakesAllOfThem()
     {
         ClassBook book = SampleBook.Good(SampleBook.Text + Bets);
         Bet bet = book.Bets["hole"];
@@ -32,6 +38,12 @@ public sealed class BetReaderTests
         Assert.Equal([(0.0, "forward supply valve", "closed", 0.0), (90.0, "grade", "-1 %", -0.01)], bet.Acts.Select(a => (a.After, a.Name, a.To, a.Value)));
         Assert.Equal([("volume of forward compartment", "volume of forward compartment"), ("level of forward compartment", "level")], bet.Shows.Select(s => (s.Formula, s.Name)));
         Assert.Equal([("Much.", "fill of forward compartment > 50 %"), ("Little.", null)], bet.Answers.Select(a => (a.Says, a.When)));
+        Picture picture = book.Pictures["panel"];
+        Assert.Equal(("photos/panel.jpg", "Two handles.", "fuel panel, right"), (picture.File, picture.Shows, picture.Place));
+        Assert.Equal(new PictureMark("forward supply valve", 0.4, 0.55, 0.1, 0.2), picture.Marks.Single());
+        Assert.Equal([picture], book.PicturesOf(book.Items["forward supply valve"]));
+        Assert.Equal([picture], book.PicturesAt("fuel panel, right"));
+        Assert.Empty(book.PicturesOf(book.Items["aft compartment"]));
         Assert.Equal(new HabitLine("forward supply valve", "one", "two", "half a job"), book.Habits["one tank"].Lines.Single());
     }
 
@@ -45,6 +57,13 @@ public sealed class BetReaderTests
     [InlineData("shows: [volume of forward compartment,", "shows: [a, b, c, d,", "at most 4 lines")]
     [InlineData("acts: [{ after: 90 s, set: grade, to: -1 % }, { set: forward supply valve, to: closed }]", "acts: soon", "a list")]
     [InlineData("item: forward supply valve", "item: forward suply valve", "forward supply valve")]
+    [InlineData("file: photos/panel.jpg", "file: ../panel.jpg", "does not lie in the book's folder")]
+    [InlineData("file: photos/panel.jpg", "file: photos/panel.tiff", "a picture that browsers show")]
+    [InlineData("shows: Two handles.", "show: Two handles.", "shows")]
+    [InlineData("width: 10 %", "width: 70 %", "within the picture")]
+    [InlineData("height: 20 %", "height: 0 %", "larger than nothing")]
+    [InlineData("x: 40 %", "x: 140 %", "0 % to 100 %")]
+    [InlineData("place: \"fuel panel, right\"", "place: nowhere", "there is no place")]
     [InlineData("hurts:", "hurt:", "hurts")]
     [InlineData("lines: [{ item: forward supply valve, was: one, here: two, hurts: half a job }]", "lines: { }", "a list")]
     public void Read_AMistake_IsToldWhereItIs(string right, string wrong, string says)
