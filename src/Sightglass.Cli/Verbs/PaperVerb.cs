@@ -156,7 +156,7 @@ internal sealed class PaperVerb : BookVerb
         }
 
         exit = ExitCode.Good;
-        return TriedCard.Of(results, folder, approved, Today, PageAt(line, "papers"));
+        return TriedCard.Of(results, folder, approved, Today, PageAt(line, "papers?card=" + Uri.EscapeDataString(Path.GetFileNameWithoutExtension(requests[0].Text.Path))));
     }
 
     private PaperDocument? Of(ParseResult line, string sort, ClassBook book, PaperSheet sheet, out int exit)

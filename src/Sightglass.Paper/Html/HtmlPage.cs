@@ -13,6 +13,11 @@ public static class HtmlPage
         sheet ??= PaperSheet.Default(paper.Look);
         sheet = paper.Lying ? sheet.Turned : sheet;
         string size = FormattableString.Invariant($"@page{{size:{sheet.Width:0.#}mm {sheet.Height:0.#}mm;margin:{sheet.Margin:0.#}mm}}@media print{{.head{{padding-left:0;padding-right:0}}}}");
+        if (sheet.Panels > 1)
+        {
+            size += FormattableString.Invariant($"@media print{{.paper{{columns:{sheet.Panels};column-gap:{2 * sheet.Margin:0.#}mm}}}}");
+        }
+
         string large = sheet.Large ? " class=\"large\"" : "";
         bool framed = paper.Look != PaperLook.Pocket;
         string head = framed ? $"<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">{Text(paper.Machine)}</span></header>" : "";
