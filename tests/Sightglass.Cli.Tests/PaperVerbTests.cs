@@ -38,6 +38,7 @@ public sealed class PaperVerbTests
     [InlineData("has no large print", "paper", "walk", "--large", "--pdf", "x")]
     [InlineData("is no address", "paper", "walk", "--pdf", "x", "--address", "here")]
     [InlineData("1 or more", "paper", "lesson", "--people", "0", "--pdf", "x")]
+    [InlineData("no habit `two tanks`", "paper", "differences", "two tanks", "--pdf", "x")]
     [InlineData("no road number `4105`", "paper", "differences", "--from-number", "4105", "--pdf", "x")]
     public async Task Paper_WrongUse_IsToldWhatWouldBeRight(string said, params string[] arguments)
     {

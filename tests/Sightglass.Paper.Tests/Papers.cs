@@ -8,6 +8,7 @@ using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
 using Sightglass.Plant.Kinds;
+using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
 
@@ -23,7 +24,7 @@ internal static class Papers
 
     public static ClassBook Book => s_book.Value;
 
-    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-air", "differences", "walk", "walk-tabloid"];
+    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-air", "differences", "habits", "walk", "walk-tabloid"];
 
     public static byte[] Pdf(string name) => s_files[name].Value;
 
@@ -47,7 +48,8 @@ internal static class Papers
         "card" => Card(name.Contains("long", StringComparison.Ordinal) ? "brake-test-before-departure" : name == "card-psi" ? "brake-pipe-leakage-test" : "drain-water"),
         "lesson" => Lesson("fuel for a crew"),
         "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air"),
-        "differences" => DifferencePaper.Of(Book, Book.For("4104")),
+        "differences" => DifferencePaper.Of(Book, Book.For("4104"), MachineStatus.Of(Book.For("4104"), new DateOnly(2026, 11, 26), [])),
+        "habits" => DifferencePaper.Of(Book.For("4112"), Book.Habits.Values.First(), MachineStatus.Of(Book.For("4112"), new DateOnly(2026, 11, 26), [])),
         _ => WalkPaper.Of(Book, "http://192.0.2.7:5000/walk"),
     };
 

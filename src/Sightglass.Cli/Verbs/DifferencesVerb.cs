@@ -5,9 +5,6 @@ using Sightglass.Cli.Books;
 using Sightglass.Cli.Data;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Routes;
-using Sightglass.Storage;
-using Sightglass.Storage.Notes;
-using Sightglass.Training.Defects;
 using Sightglass.Training.Differences;
 
 namespace Sightglass.Cli.Verbs;
@@ -59,7 +56,7 @@ internal sealed class DifferencesVerb : BookVerb
             return WrongUse(line, RouteOptions.Unknown("habit", named, other.Habits.Keys));
         }
 
-        Tell(line, known, other, MachineStatus.Of(other, day, Defects(line, other)));
+        Tell(line, known, other, MachineStatus.Of(other, day, KeptDefects.Of(line.GetValue(_data), FolderOf(line), other, line.InvocationConfiguration.Error)));
         return Task.FromResult(ExitCode.Good);
     }
 
@@ -85,53 +82,5 @@ internal sealed class DifferencesVerb : BookVerb
     private DateOnly? Day(ParseResult line) => line.GetValue(_on) is not { } written ? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date)
         : DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
 
-    /// <summary>Nothing is made where nothing was ever kept; a folder that the pages have open is told, and the rest goes on.</summary>
-    private Defect[] Defects(ParseResult line, ClassBook book)
-    {
-        string folder = line.GetValue(_data) ?? DataFolder.Usual(FolderOf(line));
-        if (book.RoadNumberInUse is null || !Directory.Exists(folder))
-        {
-            return [];
-        }
-
-        try
-        {
-            using DataFolder data = DataFolder.Open(folder);
-            return [.. new DefectDesk(data, TimeProvider.System).All(book)];
-        }
-        catch (DataFolderException refused)
-        {
-            line.InvocationConfiguration.Error.WriteLine($"Open defects are not told. {refused.Message}");
-            return [];
-        }
-    }
-
-    private ClassBook? Known(ParseResult line, out int exit)
-    {
-        exit = ExitCode.WrongUse;
-        string? named = line.GetValue(_from) ?? line.GetValue(BookOption);
-        if (BookFolderFinder.Find(named) is not { } folder)
-        {
-            NoBook(line, named);
-            return null;
-        }
-
-        BookInspection inspection = BookInspection.Read(folder, all: false);
-        if (inspection.Book is not { } book)
-        {
-            Findings.Print(line.InvocationConfiguration.Error, folder, inspection.Found);
-            exit = ExitCode.No;
-            return null;
-        }
-
-        string? number = line.GetValue(_fromNumber);
-        if (number is not null && !book.RoadNumbers.ContainsKey(number))
-        {
-            line.InvocationConfiguration.Error.WriteLine(RouteOptions.Unknown("road number", number, book.RoadNumbers.Keys));
-            return null;
-        }
-
-        exit = ExitCode.Good;
-        return number is null ? book : book.For(number);
-    }
+    private ClassBook? Known(ParseResult line, out int exit) => KnownMachine.Read(line, line.GetValue(_from) ?? line.GetValue(BookOption), line.GetValue(_fromNumber), out exit);
 }

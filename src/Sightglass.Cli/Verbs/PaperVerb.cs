@@ -3,6 +3,7 @@ using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
+using Sightglass.Cli.Data;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Routes;
 using Sightglass.Cli.Tries;
@@ -10,6 +11,7 @@ using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
+using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
 using Sightglass.Trials.Sweep;
@@ -22,7 +24,7 @@ internal sealed class PaperVerb : BookVerb
     private static readonly string[] s_sorts = ["card", "lesson", "system", "walk", "differences"];
 
     private readonly Argument<string> _sort = new("PAPER") { Description = "What is printed: card, lesson, system, walk, differences." };
-    private readonly Argument<string?> _name = new("NAME") { Description = "Which: a card's file or title, what a lesson shows, a system.", Arity = ArgumentArity.ZeroOrOne };
+    private readonly Argument<string?> _name = new("NAME") { Description = "Which: a card's file or title, what a lesson shows, a system, for differences an old habit.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<string?> _pdf = new("--pdf") { Description = "Write a tagged PDF into this file.", HelpName = "FILE" };
     private readonly Option<string?> _html = new("--html") { Description = "Write a page that stands alone into this file.", HelpName = "FILE" };
     private readonly Option<string?> _size = new("--size") { Description = $"The sheet: {string.Join(", ", PaperSheet.All.Select(s => s.Name))}. Default: a6 for a card, a2 for the walk, else letter.", HelpName = "SHEET" };
@@ -35,6 +37,9 @@ internal sealed class PaperVerb : BookVerb
     private readonly Option<int> _stations = new("--stations") { Description = "Stations of a lesson.", HelpName = "N", DefaultValueFactory = _ => 1 };
     private readonly Option<string?> _fromNumber = new("--from-number") { Description = "For differences: the road number that the people know. Default: the class as described.", HelpName = "NUMBER" };
 
+    private readonly Option<string?> _from = new("--from") { Description = "For differences: folder of the class book that the people know. Default: the same book.", HelpName = "FOLDER" };
+    private readonly Option<string?> _data = DataOption.Create();
+
     public PaperVerb()
         : base("paper", "What is printed, as tagged PDF or a page that stands alone: a card for the pocket, a lesson, a system on a sheet, the walk for a wall, what differs.")
     {
@@ -42,7 +47,7 @@ internal sealed class PaperVerb : BookVerb
         Add(_name);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _pdf, _html, _size, _large, _units, _address, _cases, _approved, _people, _stations, _fromNumber })
+        foreach (Option option in new Option[] { _pdf, _html, _size, _large, _units, _address, _cases, _approved, _people, _stations, _from, _fromNumber, _data })
         {
             Add(option);
         }
@@ -168,15 +173,7 @@ internal sealed class PaperVerb : BookVerb
             case "walk":
                 return WalkPaper.Of(book, PageAt(line, "walk"), WalkPaper.LettersOn(sheet.Name));
             case "differences":
-                string? number = line.GetValue(_fromNumber);
-                if (number is not null && !book.RoadNumbers.ContainsKey(number))
-                {
-                    error.WriteLine(RouteOptions.Unknown("road number", number, book.RoadNumbers.Keys));
-                    return null;
-                }
-
-                ClassBook described = BookInspection.Read(BookFolderFinder.Find(line.GetValue(BookOption))!, all: false).Book!;
-                return DifferencePaper.Of(number is null ? described : described.For(number), book);
+                return Differences(line, book, error, out exit);
             case "system":
                 string system = line.GetValue(_name) ?? "";
                 if (!book.Systems.ContainsKey(system))
@@ -189,6 +186,25 @@ internal sealed class PaperVerb : BookVerb
             default:
                 return Lesson(line, book, error, out exit);
         }
+    }
+
+    private PaperDocument? Differences(ParseResult line, ClassBook book, TextWriter error, out int exit)
+    {
+        exit = ExitCode.WrongUse;
+        string? habit = line.GetValue(_name);
+        if (habit is not null && !book.Habits.ContainsKey(habit))
+        {
+            error.WriteLine(RouteOptions.Unknown("habit", habit, book.Habits.Keys));
+            return null;
+        }
+
+        if (KnownMachine.Read(line, line.GetValue(_from) ?? line.GetValue(BookOption), line.GetValue(_fromNumber), out exit) is not { } known)
+        {
+            return null;
+        }
+
+        MachineStatus status = MachineStatus.Of(book, Today, KeptDefects.Of(line.GetValue(_data), FolderOf(line), book, error));
+        return habit is null ? DifferencePaper.Of(known, book, status) : DifferencePaper.Of(book, book.Habits[habit], status);
     }
 
     private PaperDocument? Lesson(ParseResult line, ClassBook book, TextWriter error, out int exit)

@@ -24,7 +24,7 @@ public static class DifferencePaper
         foreach (IGrouping<DifferenceSort, ItemDifference> sort in differences.GroupBy(d => d.Sort))
         {
             blocks.Add(new PaperBlock.Heading(2, TitleOf(sort.Key)));
-            blocks.AddRange(sort.SelectMany(Tell));
+            blocks.AddRange(sort.Key is DifferenceSort.New or DifferenceSort.Gone ? [Listed(sort)] : sort.SelectMany(Tell));
         }
 
         blocks.AddRange(Tell(status));
@@ -44,6 +44,11 @@ public static class DifferencePaper
             new PaperBlock.Heading(1, PaperWords.Capital(to)),
             new PaperBlock.Paragraph($"For people who come from: {habit.Name}. {habit.Text}", ParagraphSort.Lead),
         ];
+        if (!habit.Lines.IsEmpty)
+        {
+            blocks.Add(new PaperBlock.Heading(2, "What is otherwise here"));
+        }
+
         foreach (HabitLine line in habit.Lines)
         {
             blocks.Add(new PaperBlock.Heading(3, PaperWords.Capital(line.Item)) { Aside = book.Items[line.Item].Places is [{ } place, ..] ? place : null });
@@ -69,15 +74,21 @@ public static class DifferencePaper
         return parts.Where(p => p.Lines.Length > 0).SelectMany(p => new PaperBlock[] { new PaperBlock.Heading(2, p.Title), new PaperBlock.Bullets([.. p.Lines]) });
     }
 
+    /// <summary>What is only here, or only there: there is nothing to compare it with, so that a row says it.</summary>
+    private static PaperBlock.Table Listed(IGrouping<DifferenceSort, ItemDifference> sort) =>
+        new(["Item", "Where", sort.Key == DifferenceSort.New ? "What for" : "The habit that now hurts"], [.. sort.Select(Row)]) { Widths = [2.6, 2, 4], RowHeads = true };
+
+    private static ImmutableArray<PaperText> Row(ItemDifference difference)
+    {
+        Item item = difference.Item;
+        IEnumerable<string> says = difference.Changes.Select(c => $"{PaperWords.Capital(c.What)} {c.Is}.").Prepend(difference.Sort == DifferenceSort.New ? item.Purpose : difference.Habit ?? "");
+        return [PaperWords.Capital(item.Name), item.Places.IsEmpty ? "" : item.Places[0], string.Join(' ', says.Where(s => s.Length > 0))];
+    }
+
     private static IEnumerable<PaperBlock> Tell(ItemDifference difference)
     {
         Item item = difference.Item;
         yield return new PaperBlock.Heading(3, PaperWords.Capital(item.Name)) { Aside = item.Places.IsEmpty ? null : item.Places[0] };
-        if (difference.Sort == DifferenceSort.New && item.Purpose.Length > 0)
-        {
-            yield return new PaperBlock.Paragraph(item.Purpose);
-        }
-
         if (!difference.Changes.IsEmpty)
         {
             yield return new PaperBlock.Table(["What", "Known", "Here"], [.. difference.Changes.Select(c => ImmutableArray.Create<PaperText>(PaperWords.Capital(c.What), c.Was, c.Is))]) { Widths = [1.4, 3, 3], RowHeads = true };

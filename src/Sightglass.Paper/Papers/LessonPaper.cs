@@ -38,7 +38,7 @@ public static class LessonPaper
             blocks.Add(new PaperBlock.Code(address, "This lesson on its page."));
         }
 
-        blocks.Add(new PaperBlock.Columns(List("To arrange", LessonWords.Arrange(plan)), List("To bring", LessonWords.Bring(plan))));
+        blocks.Add(new PaperBlock.Columns(List("To arrange", LessonWords.Arrange(plan)), Ticks("To bring", LessonWords.Bring(plan))));
         blocks.AddRange(List("Does not work today", plan.OtherDefects.Select(d => $"{(d.Item is { } item ? $"{PaperWords.Capital(item)}: " : "")}{d.Text} {d.Restriction}".Trim())));
         int at = 0;
         for (int i = 0; i < plan.Stations.Length; i++)
@@ -112,6 +112,10 @@ public static class LessonPaper
             Widths = [3, 1.5, 2, 3],
         };
     }
+
+    /// <summary>What is laid ready is ticked off.</summary>
+    private static ImmutableArray<PaperBlock> Ticks(string title, IEnumerable<string> lines) =>
+        [.. List(title, lines).Select(b => b is PaperBlock.Bullets bullets ? new PaperBlock.Ticks(bullets.Lines) : b)];
 
     private static ImmutableArray<PaperBlock> List(string title, IEnumerable<string> lines)
     {

@@ -13,7 +13,9 @@ internal static class PdfFlow
         {
             PdfPiece piece = pieces[i];
             double space = first ? 0 : piece.Space;
-            bool full = !first && (piece.NewPage || y + space + Together(pieces, i) > pages.Frame.Bottom + 0.01);
+            // What must stay together and fits on no page is taken piece by piece.
+            double together = Together(pieces, i) is var all && all <= pages.Frame.Height ? all : piece.Height;
+            bool full = !first && (piece.NewPage || y + space + together > pages.Frame.Bottom + 0.01);
             if (full)
             {
                 pages.Next();
