@@ -49,6 +49,20 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.DoesNotContain("src=\"http", page, StringComparison.Ordinal);
     }
 
+    /// <summary>The lesson of an address as files: what the page says, wherever it is asked for.</summary>
+    [Fact]
+    public async Task Get_LessonAsFiles_SaysWhatThePageSays()
+    {
+        const string Asks = "?shows=fuel%20for%20a%20crew&people=10&stations=3";
+        byte[] pdf = await _client.GetByteArrayAsync(new Uri("/lesson/paper.pdf" + Asks, UriKind.Relative));
+        Assert.Equal("%PDF-"u8.ToArray(), pdf[..5]);
+        string said = await _client.GetStringAsync(new Uri("/lesson/said.vtt" + Asks, UriKind.Relative));
+        Assert.StartsWith("WEBVTT", said, StringComparison.Ordinal);
+        Assert.Contains("Forward sight glass, right", said, StringComparison.Ordinal);
+        Assert.NotEqual(said, await _client.GetStringAsync(new Uri("/lesson/said.vtt?shows=all&depth=know", UriKind.Relative)));
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync(new Uri("/lesson/paper.pdf?size=stamp", UriKind.Relative))).StatusCode);
+    }
+
     /// <summary>Every row with its verdict, one in full, and who decides; a paragraph that is not there shows the first.</summary>
     [Fact]
     public async Task Get_Rules_ShowsRowsAndTheOneAskedFor()

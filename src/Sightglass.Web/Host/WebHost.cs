@@ -11,6 +11,7 @@ using Sightglass.Storage;
 using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
+using Sightglass.Web.Lesson;
 using Sightglass.Web.Live;
 using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
@@ -77,6 +78,7 @@ public static class WebHost
         ProposalFiles.Map(app);
         CardFiles.Map(app);
         SheetFiles.Map(app);
+        LessonFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

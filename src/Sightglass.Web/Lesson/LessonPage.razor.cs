@@ -16,9 +16,6 @@ namespace Sightglass.Web.Lesson;
 /// <summary>A lesson round the machine that is served, planned anew with every change of what is asked; its address can be sent to somebody, and its print is the paper.</summary>
 public sealed partial class LessonPage : IAsyncDisposable
 {
-    private const int MostPeople = 60;
-    private const int MostStations = 12;
-
     private string _asked = "";
     private string _name = "";
     private bool _editing;
@@ -63,18 +60,19 @@ public sealed partial class LessonPage : IAsyncDisposable
 
     private ClassBook Book => Room.Shelf.BookOf(Room.Session.Start.RoadNumber, null);
 
-    private string Purpose => RoutePurposes.Of(Book) is var all && all.Contains(AskedPurpose, StringComparer.Ordinal) ? AskedPurpose! : all.First();
+    private LessonAsk Ask => new(Book, AskedPurpose, AskedPeople, AskedStations, AskedMinutes, AskedDepth, AskedAudience);
 
-    private int People => Math.Clamp(AskedPeople ?? 10, 1, MostPeople);
+    private string Purpose => Ask.Purpose;
 
-    private int Stations => Math.Clamp(AskedStations ?? 1, 1, MostStations);
+    private int People => Ask.People;
 
-    private int Minutes => Math.Clamp(AskedMinutes ?? 120, 1, 600);
+    private int Stations => Ask.Stations;
 
-    private Depth Depth => Enum.TryParse(AskedDepth, ignoreCase: true, out Depth depth) && Enum.IsDefined(depth) ? depth : Depth.Operate;
+    private int Minutes => Ask.Minutes;
 
-    private string Audience => AskedAudience is not null && Book.Roles.ContainsKey(AskedAudience) ? AskedAudience
-        : AskedAudience is null && Book.Walks.TryGetValue(Purpose, out PlannedWalk? walk) ? walk.Role ?? "" : "";
+    private Depth Depth => Ask.Depth;
+
+    private string Audience => Ask.Audience;
 
     private string? Paper { get; set; }
 
@@ -124,15 +122,7 @@ public sealed partial class LessonPage : IAsyncDisposable
         Paper = Planned is { } plan ? LessonPaper.Write(plan) : null;
     }
 
-    private LessonRequest Request() => new(RoutePurposes.Find(Purpose, Book)! with { Role = Audience.Length > 0 ? Audience : null }, People, Depth)
-    {
-        Minutes = Minutes,
-        Stations = Stations,
-        Audience = Audience.Length > 0 ? Audience : null,
-        Kit = Book.Walks.TryGetValue(Purpose, out PlannedWalk? walk) ? walk.Kit : [],
-        Edits = Edits,
-        Defects = Book.RoadNumberInUse is { } number ? [.. new DefectDesk(Data.Folder, Clock).Of(Book, number, DateOnly.FromDateTime(Clock.GetLocalNow().Date))] : [],
-    };
+    private LessonRequest Request() => Ask.Request(Edits, new DefectDesk(Data.Folder, Clock), DateOnly.FromDateTime(Clock.GetLocalNow().Date));
 
     private static string Told(LessonEdit edit) => edit.Sort == LessonEditSort.Item ? "you pass it by."
         : edit.Was.Length == 0 ? $"you add “{edit.Becomes}”."
@@ -193,18 +183,7 @@ public sealed partial class LessonPage : IAsyncDisposable
         StateHasChanged();
     }
 
-    private string Query(Guid? kept) => string.Join('&', Asked(kept).Where(p => p.Value is not null).Select(p => $"{p.Key}={Uri.EscapeDataString(Convert.ToString(p.Value, CultureInfo.InvariantCulture)!)}"));
-
-    private Dictionary<string, object?> Asked(Guid? kept) => new()
-    {
-        ["shows"] = Purpose,
-        ["people"] = People,
-        ["stations"] = Stations,
-        ["minutes"] = Minutes,
-        ["depth"] = Depth.ToString().ToLowerInvariant(),
-        ["audience"] = Audience,
-        ["kept"] = kept?.ToString(),
-    };
+    private string Query(Guid? kept) => Ask.Query(kept);
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using System.Text;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sightglass.Book.Model;
+using Sightglass.Paper.Document;
+using Sightglass.Paper.Papers;
+using Sightglass.Paper.Pdf;
+using Sightglass.Storage.Lessons;
+using Sightglass.Storage.Notes;
+using Sightglass.Training.Lessons;
+using Sightglass.Web.Host;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Lesson;
+
+/// <summary>The lesson of an address as files: tagged PDF, and what is said as captions.</summary>
+internal static class LessonFiles
+{
+    public static void Map(IEndpointRouteBuilder app)
+    {
+        app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size, bool? large) =>
+            Plan(context, room, data, clock) is { } plan && (size is null ? PaperSheet.Default(PaperLook.Sheet) : PaperSheet.Find(size)) is { } sheet && sheet.Fits(PaperLook.Sheet)
+                ? Results.File(PdfPaper.Write(Of(context, plan, clock), sheet with { Large = large is true }).Bytes, "application/pdf")
+                : Results.NotFound());
+        app.MapGet("/lesson/said.vtt", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock) =>
+            Plan(context, room, data, clock) is { } plan ? Results.Text(WebVtt.Write(Narration.Of(plan)), "text/vtt", Encoding.UTF8) : Results.NotFound());
+    }
+
+    private static PaperDocument Of(HttpContext context, LessonPlan plan, TimeProvider clock) =>
+        LessonPaper.Of(plan, $"{context.Request.Scheme}://{context.Request.Host}/lesson{context.Request.QueryString}") with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) };
+
+    private static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
+    {
+        ClassBook book = room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
+        LessonAsk ask = new(book, Text("shows"), Number("people"), Number("stations"), Number("minutes"), Text("depth"), Text("audience"));
+        LessonDesk kept = new(data.Folder, clock);
+        ImmutableArray<LessonEdit> edits = Guid.TryParse(Text("kept"), out Guid id) && kept.Find(id) is { } lesson && lesson.Book == book.Title ? [.. kept.EditsOf(id)] : [];
+        return LessonPlanner.Plan(book, ask.Request(edits, new DefectDesk(data.Folder, clock), DateOnly.FromDateTime(clock.GetLocalNow().Date)));
+
+        string? Text(string key) => context.Request.Query.TryGetValue(key, out var value) ? value.ToString() : null;
+
+        int? Number(string key) => int.TryParse(Text(key), System.Globalization.NumberStyles.Integer, System.Globalization.CultureInfo.InvariantCulture, out int number) ? number : null;
+    }
+}
