@@ -301,18 +301,13 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     }
 
     [Theory]
-    [InlineData("/walk", ColorScheme.Light, 1440, 900)]
     [InlineData("/walk?at=fuel panel, right", ColorScheme.Dark, 1440, 900)]
     [InlineData("/walk?at=rear coupler", ColorScheme.Light, 390, 844)]
     [InlineData("/walk?at=fuel panel, right", ColorScheme.Light, 1920, 1080)]
-    [InlineData("/walk?train=night mail&vehicle=car 3", ColorScheme.Light, 1440, 900)]
     [InlineData("/walk?train=double-headed express&at=rear coupler of unit 2", ColorScheme.Dark, 390, 844)]
-    [InlineData("/machine", ColorScheme.Light, 1440, 900)]
     [InlineData("/machine", ColorScheme.Dark, 1440, 900)]
     [InlineData("/machine", ColorScheme.Light, 390, 844)]
-    [InlineData("/machine", ColorScheme.Light, 1920, 1080)]
     [InlineData("/machine?system=brake air&vehicle=the whole train", ColorScheme.Light, 1440, 900)]
-    [InlineData("/machine?system=brake air&vehicle=car 3", ColorScheme.Dark, 1440, 900)]
     [InlineData("/machine?system=main reservoir air&vehicle=this machine", ColorScheme.Light, 390, 844)]
     [InlineData("/lesson", ColorScheme.Light, 1440, 900)]
     [InlineData("/lesson?shows=fuel&stations=3", ColorScheme.Dark, 390, 844)]

@@ -11,7 +11,6 @@ public sealed class KilledRunTests
     /// <summary>Of each system and of a train.</summary>
     [Theory]
     [InlineData("leaking compartment", "empty-a-leaking-compartment", 10)]
-    [InlineData("air from nothing", "charge-from-nothing", 4)]
     [InlineData("engine change", "couple-the-air-of-a-train", 4)]
     public async Task Run_KilledAndTakenUpByAnotherProcess_EndsInTheSameHash(string situation, string card, int kills)
     {

@@ -6,9 +6,9 @@ namespace Sightglass.Cli.Tests;
 public sealed class ServeVerbTests
 {
     [Theory]
-    [InlineData("serve")]
-    [InlineData("start", "--cases", "8")]
-    public async Task Serve_UntilStopped_AnswersAtTheAddressItTold(params string[] verb)
+    [InlineData("Curlew", "serve")]
+    [InlineData("Two cabs", "start", "books/two-cabs", "--cases", "8")]
+    public async Task Serve_UntilStopped_AnswersAtTheAddressItTold(string book, params string[] verb)
     {
         Directory.SetCurrentDirectory(Call.Root);
         using ScratchFolder scratch = new();
@@ -21,7 +21,7 @@ public sealed class ServeVerbTests
         JsonElement answer = JsonDocument.Parse(await output.Whole).RootElement;
         using HttpClient client = new();
         string page = await client.GetStringAsync(new Uri(answer.GetProperty("address").GetString()!), stop.Token);
-        Assert.Contains("Curlew", page, StringComparison.Ordinal);
+        Assert.Contains(book, page, StringComparison.Ordinal);
         await stop.CancelAsync();
         Assert.Equal(ExitCode.Good, await serving);
     }
