@@ -260,7 +260,7 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
     [Fact]
     public async Task Bet_AnsweredFromAPhone_RunAndTold()
     {
-        IPage wall = await site.Open("/bets/table?of=twenty%20seconds%20later", 1920, 1080);
+        IPage wall = await site.Open("/bets/table?of=supply%20closed%20alone", 1600, 1000);
         IPage phone = await site.Open("/answer", 390, 844);
         await Expect(phone.Locator("h1")).ToHaveTextAsync(await wall.Locator("h1").InnerTextAsync());
         await phone.GetByRole(AriaRole.Button).Nth(0).FocusAsync();
@@ -269,14 +269,14 @@ public sealed class PageTests(Site site) : IClassFixture<Site>
         await wall.GetByRole(AriaRole.Button, new() { Name = "One more for B" }).FocusAsync();
         await wall.Keyboard.PressAsync("Enter");
         await wall.Keyboard.PressAsync("Enter");
-        await Expect(wall.Locator(".hands b")).ToHaveTextAsync(["1", "2"]);
+        await Expect(wall.Locator(".hands b")).ToHaveTextAsync(["1", "2", "0"]);
         await wall.GetByRole(AriaRole.Button, new() { Name = "Run it" }).ClickAsync();
         await Expect(phone.Locator("#told")).ToContainTextAsync("It is running");
         await wall.GetByLabel("Moment shown").FocusAsync();
         await wall.Keyboard.PressAsync("End");
         await Expect(wall.Locator(".came")).ToContainTextAsync("came true");
-        await Expect(wall.Locator("#bet-clock")).ToHaveTextAsync("0:00:30");
-        await Expect(phone.Locator("#told")).ToContainTextAsync("B came true; you said A.");
+        await Expect(wall.Locator("#bet-clock")).ToHaveTextAsync("6:00:00");
+        await Expect(phone.Locator("#told")).ToContainTextAsync("C came true; you said A.");
         await Site.Keep(wall, "bet");
     }
 

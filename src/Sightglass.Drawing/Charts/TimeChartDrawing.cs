@@ -12,6 +12,7 @@ public static class TimeChartDrawing
     private const double Bottom = 22;
     private const double LabelSize = 13;
     private const double EndSize = 15;
+    private const double NameStep = 18;
 
     /// <summary>The chart as SVG.</summary>
     public static string Render(TimeChart chart, SvgOptions? svg = null)
@@ -139,7 +140,12 @@ public static class TimeChartDrawing
     private static void Names(SvgWriter w, TimeChart chart, ChartScale scale, ImmutableArray<Series> shown)
     {
         (Series Series, double Y)[] ends = [.. shown.Select(s => (s, scale.Y(s.Points[^1].Y))).OrderBy(e => e.Item2)];
-        double[] spread = PoleSpread.Spread([.. ends.Select(e => e.Y)], 18);
+        double[] spread = PoleSpread.Spread([.. ends.Select(e => e.Y)], NameStep);
+        for (int i = 0; i < spread.Length; i++)
+        {
+            spread[i] = Math.Min(spread[i], scale.Low - (NameStep * (spread.Length - 1 - i))); // below the axis stand the words of time
+        }
+
         double x = Math.Min(scale.Right, scale.X(shown.Select(s => s.Points[^1].X).DefaultIfEmpty(scale.X1).Max())) + 8;
         for (int i = 0; i < ends.Length; i++)
         {
