@@ -147,12 +147,16 @@ public sealed record ClassBook
         ArgumentNullException.ThrowIfNull(roadNumber);
         return !RoadNumbers.TryGetValue(roadNumber, out RoadNumber? number)
             ? throw new ArgumentException($"The book has no road number `{roadNumber}`.", nameof(roadNumber))
-            : this with
-            {
-                Items = Bodies is null ? Items : Bodies.ReadFor(number, new ReadContext(new Findings([], YamlLimits.Default), Bodies.Kinds), new(YamlLimits.Default, 1)).Items,
-                RoadNumberInUse = roadNumber,
-            };
+            : this with { Items = ItemsOf(number), RoadNumberInUse = roadNumber };
     }
+
+    /// <summary>The machine with the items of the class, whatever road number is in use.</summary>
+    public ClassBook AsDescribed() => RoadNumberInUse is { } number
+        ? this with { Items = ItemsOf(RoadNumbers[number] with { Modifications = [] }), RoadNumberInUse = null }
+        : this;
+
+    private ImmutableSortedDictionary<string, Item> ItemsOf(RoadNumber number) =>
+        Bodies is null ? Items : Bodies.ReadFor(number, new ReadContext(new Findings([], YamlLimits.Default), Bodies.Kinds), new(YamlLimits.Default, 1)).Items;
 
     /// <summary>The train in whose names a card speaks: that of the first situation that is for it; null (the machine alone) where one of them has none.</summary>
     public string? TrainOf(SourceText card)

@@ -29,7 +29,7 @@ public static class RoutePurposes
 
         return !Of(book).Contains(named, StringComparer.Ordinal) ? null
             : named == RouteRequest.Whole ? RouteRequest.OfWhole(book)
-            : named == RouteRequest.Changes ? RouteRequest.OfChanges(book.RoadNumbers[book.RoadNumberInUse!])
+            : named == RouteRequest.Changes ? RouteRequest.OfChanges(book)
             : RouteRequest.OfSystem(book, named);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
+using Sightglass.Training.Differences;
 
 namespace Sightglass.Training.Routes;
 
@@ -51,11 +52,16 @@ public sealed record RouteRequest(string Purpose, ImmutableArray<string> Items)
         return new(system, [.. ItemsOf(book, system)]);
     }
 
-    /// <summary>What the modifications of a road number change.</summary>
-    public static RouteRequest OfChanges(RoadNumber number)
+    /// <summary>What differs on a road number: what its modifications name and what really comes out otherwise, as the parts of an assembly do whose uses are changed.</summary>
+    /// <param name="book">With the items of the road number.</param>
+    /// <exception cref="ArgumentException">No road number is in use.</exception>
+    public static RouteRequest OfChanges(ClassBook book)
     {
-        ArgumentNullException.ThrowIfNull(number);
-        return new($"what differs on {number.Number}", [.. number.Modifications.SelectMany(m => m.ChangedItems).Distinct(StringComparer.Ordinal)]);
+        ArgumentNullException.ThrowIfNull(book);
+        string number = book.RoadNumberInUse ?? throw new ArgumentException("The book is for no road number.", nameof(book));
+        IEnumerable<string> named = book.RoadNumbers[number].Modifications.SelectMany(m => m.ChangedItems).Where(book.Items.ContainsKey);
+        IEnumerable<string> differing = MachineComparison.Of(book.AsDescribed(), book).Select(d => d.After).OfType<Item>().Where(i => i.Vehicle.IsTheMachine).Select(i => i.Name);
+        return new($"what differs on {number}", [.. named.Concat(differing).Distinct(StringComparer.Ordinal)]);
     }
 
     /// <summary>A walk that the book describes.</summary>

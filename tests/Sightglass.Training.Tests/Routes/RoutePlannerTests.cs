@@ -77,8 +77,22 @@ public sealed class RoutePlannerTests
     [Fact]
     public void Plan_OfChanges_ShowsWhatTheModificationsChange()
     {
-        RoutePlan plan = Of(RouteRequest.OfChanges(s_book.RoadNumbers["4104"]));
+        RoutePlan plan = Of(RouteRequest.OfChanges(s_book.For("4104")));
         Assert.Equal(["cab fuel gauge"], plan.Stops.SelectMany(s => s.Items).Select(i => i.Name));
+    }
+
+    /// <summary>4107 has guards on all glasses, 4112 raised pickups: written as changes of three uses of an assembly, which are no items themselves.</summary>
+    [Theory]
+    [InlineData("4107", "sight glass")]
+    [InlineData("4112", "tank")]
+    public void Plan_OfChangesOfAssemblies_ShowsTheirPartsThatDiffer(string number, string kind)
+    {
+        ClassBook machine = s_book.For(number);
+        string[] shown = [.. Of(RouteRequest.OfChanges(machine)).Stops.SelectMany(s => s.Items).Select(i => i.Name)];
+        Assert.NotEmpty(shown);
+        Assert.Equal(machine.ItemsInOrder.Where(i => i.Kind.Name == kind && !i.Places.IsEmpty).Select(i => i.Name).Order(), shown.Order());
+        Assert.Contains(RouteRequest.Changes, RoutePurposes.Of(machine));
+        Assert.Equal(s_book.Items.Keys, machine.AsDescribed().Items.Keys);
     }
 
     [Fact]
