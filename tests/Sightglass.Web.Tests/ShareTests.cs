@@ -4,6 +4,7 @@ using System.Security.Cryptography.X509Certificates;
 using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
+using Sightglass.Paper.Vectors;
 using Sightglass.Web.Host;
 using Sightglass.Web.Share;
 
@@ -13,6 +14,19 @@ namespace Sightglass.Web.Tests;
 public sealed class ShareTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("sightglass-share-").FullName;
+
+    /// <summary>One encoder for paper, pages and the terminal: what the terminal shows are the modules that a paper draws, with the empty ones round them.</summary>
+    [Fact]
+    public void QrPicture_OfAnAddress_IsTheCodeOfThePapers()
+    {
+        const string Address = "https://192.168.1.20:5001/walkdown/pair?code=1234";
+        string[] rows = [.. QrPicture.Text(Address).Replace("\u001b[30;47m", "", StringComparison.Ordinal).Replace("\u001b[0m", "", StringComparison.Ordinal).TrimEnd('\n').Split('\n')
+            .SelectMany(l => new[] { string.Concat(l.Select(c => c is '█' or '▀' ? '1' : '0')), string.Concat(l.Select(c => c is '█' or '▄' ? '1' : '0')) })];
+        string[] code = [.. QrDrawing.Modules(Address).Select(r => "0000" + string.Concat(r.Select(dark => dark ? '1' : '0')) + "0000")];
+        Assert.Equal(code, rows[4..(4 + code.Length)]);
+        Assert.All(rows[..4].Concat(rows[(4 + code.Length)..]), r => Assert.DoesNotContain('1', r));
+        Assert.DoesNotContain("QRCoder", typeof(QrPicture).Assembly.GetReferencedAssemblies().Select(a => a.Name));
+    }
 
     [Fact]
     public async Task Phone_NotPaired_ReachesNothingButThePairing()
