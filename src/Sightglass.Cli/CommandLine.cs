@@ -37,6 +37,11 @@ internal static class CommandLine
             await error.WriteLineAsync("Stopped.");
             return ExitCode.No;
         }
+        catch (UnwritableFileException refused)
+        {
+            await error.WriteLineAsync(refused.Message);
+            return ExitCode.WrongUse;
+        }
 #pragma warning disable CA1031 // Whatever it is, it is a defect: it is told, and its trace kept.
         catch (Exception defect)
 #pragma warning restore CA1031

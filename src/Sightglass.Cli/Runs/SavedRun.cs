@@ -2,6 +2,7 @@ using System.Text.Json;
 using Sightglass.Basics.Time;
 using Sightglass.Book;
 using Sightglass.Cli.Books;
+using Sightglass.Cli.Output;
 using Sightglass.World.Snapshots;
 
 namespace Sightglass.Cli.Runs;
@@ -37,8 +38,11 @@ internal sealed record SavedRun(int Format, string Book, string BookHash, string
     public void Write(string path)
     {
         string next = path + ".next";
-        File.WriteAllText(next, JsonSerializer.Serialize(this));
-        File.Move(next, path, overwrite: true);
+        OutputFile.To(path, () =>
+        {
+            File.WriteAllText(next, JsonSerializer.Serialize(this));
+            File.Move(next, path, overwrite: true);
+        });
     }
 
     /// <summary>The run kept in a file, or null after saying what is wrong.</summary>

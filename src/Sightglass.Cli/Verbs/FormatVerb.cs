@@ -79,7 +79,7 @@ internal sealed class FormatVerb : BookVerb
                 changed.Add(text.Path);
                 if (!only)
                 {
-                    File.WriteAllText(file, formatted);
+                    OutputFile.Write(file, formatted);
                 }
             }
         }

@@ -19,8 +19,8 @@ internal sealed class LessonVerb : BookVerb
     private readonly Option<double?> _minutes = new("--minutes") { Description = "How long there is: says what does not fit.", HelpName = "N" };
     private readonly Option<Depth> _depth = new("--depth") { Description = "How deep: know, operate, repair.", DefaultValueFactory = _ => Depth.Operate };
     private readonly Option<string?> _audience = new("--audience") { Description = "The role of those who are taught: what it may operate, hands may try. Default: that of --role.", HelpName = "ROLE" };
-    private readonly Option<string?> _html = new("--html") { Description = "Write the lesson as a page to print into this file instead.", HelpName = "FILE" };
-    private readonly Option<string?> _vtt = new("--vtt") { Description = "Write what is said as captions (WebVTT) into this file.", HelpName = "FILE" };
+    private readonly Option<string?> _html = OutputFile.Option("--html", "Write the lesson as a page to print into this file instead.");
+    private readonly Option<string?> _vtt = OutputFile.Option("--vtt", "Write what is said as captions (WebVTT) into this file.");
 
     public LessonVerb()
         : base("lesson", "A lesson round the machine: what to say at each stop, questions, hands, stations, protection to arrange, what to bring, and the time it takes.")
@@ -78,12 +78,12 @@ internal sealed class LessonVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(_html) is { } file)
         {
-            File.WriteAllText(file, HtmlPage.Write(LessonPaper.Of(plan)));
+            OutputFile.Write(file, HtmlPage.Write(LessonPaper.Of(plan)));
         }
 
         if (line.GetValue(_vtt) is { } captions)
         {
-            File.WriteAllText(captions, WebVtt.Write(Narration.Of(plan)));
+            OutputFile.Write(captions, WebVtt.Write(Narration.Of(plan)));
         }
 
         if (line.GetValue(Json))

@@ -33,14 +33,14 @@ internal sealed class NewVerb : Verb
             return WrongUse(line, $"`{folder}` is there already and holds something; name a folder that is not there yet.");
         }
 
-        Directory.CreateDirectory(folder);
+        OutputFile.To(folder, () => Directory.CreateDirectory(folder));
         string title = line.GetValue(_title) ?? Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         List<string> written = [];
         foreach (SourceText file in BookScaffold.New(title, KindLibrary.Catalog))
         {
             string path = Path.Combine(folder, file.Path);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, file.Text);
+            OutputFile.To(path, () => Directory.CreateDirectory(Path.GetDirectoryName(path)!));
+            OutputFile.Write(path, file.Text);
             written.Add(path.Replace('\\', '/'));
         }
 

@@ -25,8 +25,8 @@ internal sealed class PaperVerb : BookVerb
 
     private readonly Argument<string> _sort = new("PAPER") { Description = "What is printed: card, lesson, system, walk, differences." };
     private readonly Argument<string?> _name = new("NAME") { Description = "Which: a card's file or title, what a lesson shows, a system, for differences an old habit.", Arity = ArgumentArity.ZeroOrOne };
-    private readonly Option<string?> _pdf = new("--pdf") { Description = "Write a tagged PDF into this file.", HelpName = "FILE" };
-    private readonly Option<string?> _html = new("--html") { Description = "Write a page that stands alone into this file.", HelpName = "FILE" };
+    private readonly Option<string?> _pdf = OutputFile.Option("--pdf", "Write a tagged PDF into this file.");
+    private readonly Option<string?> _html = OutputFile.Option("--html", "Write a page that stands alone into this file.");
     private readonly Option<string?> _size = new("--size") { Description = $"The sheet: {string.Join(", ", PaperSheet.All.Select(s => s.Name))}. Default: a6 for a card, a2 for the walk, else letter.", HelpName = "SHEET" };
     private readonly Option<bool> _large = new("--large") { Description = "Large print: 18 pt and more, on letter or a4." };
     private readonly Option<PaperUnits> _units = new("--units") { Description = "Say quantities also in these units, in brackets. A card's text stays as it was tried.", DefaultValueFactory = _ => PaperUnits.Book };
@@ -239,12 +239,12 @@ internal sealed class PaperVerb : BookVerb
         if (line.GetValue(_pdf) is { } pdfFile)
         {
             pdf = PdfPaper.Write(paper, sheet);
-            File.WriteAllBytes(pdfFile, pdf.Bytes);
+            OutputFile.Write(pdfFile, pdf.Bytes);
         }
 
         if (line.GetValue(_html) is { } htmlFile)
         {
-            File.WriteAllText(htmlFile, HtmlPage.Write(paper, sheet));
+            OutputFile.Write(htmlFile, HtmlPage.Write(paper, sheet));
         }
 
         if (pdf is { LeastLetters: < PdfFile.Readable } small)

@@ -31,9 +31,9 @@ internal sealed class RunVerb : BookVerb
     private readonly Option<string> _every = new("--every") { Description = "Time between samples.", HelpName = "TIME", DefaultValueFactory = _ => "1 s" };
     private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws, with the case.", DefaultValueFactory = _ => 1 };
     private readonly Option<ulong> _case = new("--case") { Description = "Which case of the situation.", DefaultValueFactory = _ => 0 };
-    private readonly Option<string?> _csv = new("--csv") { Description = "Write the samples to this file; - for the terminal.", HelpName = "FILE" };
+    private readonly Option<string?> _csv = OutputFile.Option("--csv", "Write the samples to this file; - for the terminal.", orTerminal: true);
 
-    private readonly Option<string?> _plot = new("--plot") { Description = "Draw what is recorded over time into this SVG file: a chart for each unit, truth dashed.", HelpName = "FILE" };
+    private readonly Option<string?> _plot = OutputFile.Option("--plot", "Draw what is recorded over time into this SVG file: a chart for each unit, truth dashed.");
     private readonly Option<Theme> _theme = new("--theme") { Description = "Light in which the plot is shown.", DefaultValueFactory = _ => Theme.Reader };
 
     private readonly Option<string?> _record = new("--record")
@@ -42,11 +42,7 @@ internal sealed class RunVerb : BookVerb
         HelpName = "FILE",
     };
 
-    private readonly Option<string?> _save = new("--save")
-    {
-        Description = "Keep the run in this file as it goes, so that --from can take it up wherever it was broken off.",
-        HelpName = "FILE",
-    };
+    private readonly Option<string?> _save = OutputFile.Option("--save", "Keep the run in this file as it goes, so that --from can take it up wherever it was broken off.");
 
     private readonly Option<string> _saveEvery = new("--save-every") { Description = "Time of the run between two savings.", HelpName = "TIME", DefaultValueFactory = _ => "1 min" };
     private readonly Option<string?> _from = new("--from") { Description = "Take up a run kept by --save. It ends as if it had never been broken off, in the same hash.", HelpName = "FILE" };
@@ -243,7 +239,7 @@ internal sealed class RunVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(_plot) is { } plot)
         {
-            File.WriteAllText(plot, RunPlot.Svg(result, line.GetValue(_theme)));
+            OutputFile.Write(plot, RunPlot.Svg(result, line.GetValue(_theme)));
         }
 
         string? csv = line.GetValue(_csv);
@@ -255,7 +251,7 @@ internal sealed class RunVerb : BookVerb
 
         if (csv is not null)
         {
-            File.WriteAllText(csv, CsvText.Of(result.Recorder));
+            OutputFile.Write(csv, CsvText.Of(result.Recorder));
         }
 
         if (line.GetValue(Json))

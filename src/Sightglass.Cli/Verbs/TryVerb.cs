@@ -27,10 +27,10 @@ internal sealed class TryVerb : BookVerb
     private readonly Option<int> _threads = new("--threads") { Description = "How many; 0 for one a processor. The outcomes are the same.", DefaultValueFactory = _ => 0 };
     private readonly Option<bool> _backwards = new("--backwards") { Description = "From the last case to the first. The outcomes are the same." };
     private readonly Option<bool> _leftOut = new("--left-out") { Description = "Try it also with each step left out: a card that passes without a step is told." };
-    private readonly Option<string?> _outcomes = new("--outcomes") { Description = "Write every case's outcome to this file (CSV).", HelpName = "FILE" };
+    private readonly Option<string?> _outcomes = OutputFile.Option("--outcomes", "Write every case's outcome to this file (CSV).");
 
-    private readonly Option<string?> _html = new("--html") { Description = "Write a report that stands alone to this file: verdict, text with what each step is worth, where and how it fails.", HelpName = "FILE" };
-    private readonly Option<string?> _pocket = new("--pocket") { Description = "Write the card as pocket leaves (A6) to this file, stamped with what this trial came to.", HelpName = "FILE" };
+    private readonly Option<string?> _html = OutputFile.Option("--html", "Write a report that stands alone to this file: verdict, text with what each step is worth, where and how it fails.");
+    private readonly Option<string?> _pocket = OutputFile.Option("--pocket", "Write the card as pocket leaves (A6) to this file, stamped with what this trial came to.");
     private readonly Option<string?> _approved = new("--approved-by") { Description = "Who stands for the pocket card. Without, and for a card that fails, it is a draft.", HelpName = "NAME" };
 
     public TryVerb()
@@ -135,18 +135,18 @@ internal sealed class TryVerb : BookVerb
 
         if (line.GetValue(_outcomes) is { } file)
         {
-            File.WriteAllText(file, OutcomeCsv.Of(results));
+            OutputFile.Write(file, OutcomeCsv.Of(results));
         }
 
         if (line.GetValue(_html) is { } page && results.Count > 0)
         {
-            File.WriteAllText(page, TrialPage.Write(results));
+            OutputFile.Write(page, TrialPage.Write(results));
         }
 
         if (line.GetValue(_pocket) is { } pocket && results.Count > 0)
         {
             string? approved = line.GetValue(_approved);
-            File.WriteAllText(pocket, HtmlPage.Write(TriedCard.Of(results, folder, approved, PaperVerb.Today)));
+            OutputFile.Write(pocket, HtmlPage.Write(TriedCard.Of(results, folder, approved, PaperVerb.Today)));
             if (approved is not null && TriedCard.Hindrance(results) is { } hindrance)
             {
                 line.InvocationConfiguration.Error.WriteLine($"Not approved: {hindrance}. The pocket card says draft.");

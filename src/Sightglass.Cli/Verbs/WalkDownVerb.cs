@@ -16,7 +16,7 @@ namespace Sightglass.Cli.Verbs;
 internal sealed class WalkDownVerb : BookVerb
 {
     private readonly RouteOptions _route = new();
-    private readonly Option<string?> _html = new("--html") { Description = "Write the walk-down as one file for a phone: it needs no network and no program.", HelpName = "FILE" };
+    private readonly Option<string?> _html = OutputFile.Option("--html", "Write the walk-down as one file for a phone: it needs no network and no program.");
 
     private readonly Option<string?> _take = new("--take") { Description = "Take in the result file that a phone handed in; taking it twice does no harm.", HelpName = "FILE" };
     private readonly Option<string?> _data = DataOption.Create();
@@ -68,15 +68,7 @@ internal sealed class WalkDownVerb : BookVerb
         }
 
         WalkDownSheet sheet = WalkDownSheet.Of(plan);
-        try
-        {
-            File.WriteAllText(file, WalkDownPaper.Alone(sheet));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return WrongUse(line, $"{file} cannot be written: {e.Message}");
-        }
-
+        OutputFile.Write(file, WalkDownPaper.Alone(sheet));
         int items = sheet.Stops.Sum(s => s.Items.Length);
         if (line.GetValue(Json))
         {

@@ -13,7 +13,7 @@ namespace Sightglass.Cli.Verbs;
 internal sealed class WalkVerb : BookVerb
 {
     private readonly Option<string?> _place = new("--place") { Description = "Only what can be met at this place.", HelpName = "PLACE" };
-    private readonly Option<string?> _svg = new("--svg") { Description = "Draw the four sides unrolled into this file instead.", HelpName = "FILE" };
+    private readonly Option<string?> _svg = OutputFile.Option("--svg", "Draw the four sides unrolled into this file instead.");
     private readonly Option<Theme> _theme = new("--theme") { Description = "Light in which the drawing is shown.", DefaultValueFactory = _ => Theme.Reader };
     private readonly Option<double> _scale = new("--scale") { Description = "Pixels a metre in the drawing.", DefaultValueFactory = _ => new StripOptions().Scale };
 
@@ -68,7 +68,7 @@ internal sealed class WalkVerb : BookVerb
         if (line.GetValue(_svg) is { } file)
         {
             StripOptions options = new() { CurrentPlace = place, Scale = line.GetValue(_scale), Interactive = false };
-            File.WriteAllText(file, StripDrawing.Render(book, options, SvgOptions.Alone with { Theme = line.GetValue(_theme) }));
+            OutputFile.Write(file, StripDrawing.Render(book, options, SvgOptions.Alone with { Theme = line.GetValue(_theme) }));
             if (line.GetValue(Json))
             {
                 Answer.Write(output, new DrawnAnswer(file.Replace('\\', '/')));
