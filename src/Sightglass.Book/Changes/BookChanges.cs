@@ -2,6 +2,7 @@ using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Checks;
 using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
 using Sightglass.Book.Readers;
 using Sightglass.Book.Yaml;
 
@@ -43,16 +44,42 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
 
     /// <summary>Makes a change.</summary>
     /// <returns>The file as it was and is, or why nothing was written.</returns>
-    public ChangePlan Apply(BookChange change)
+    public ChangePlan Apply(BookChange change) => Write(Plan(change));
+
+    /// <summary>Puts a picture into the folder and adds it to the book's pictures.</summary>
+    /// <param name="picture">With the path that its file gets here.</param>
+    /// <param name="bytes">The file.</param>
+    public ChangePlan ApplyPicture(Picture picture, byte[] bytes)
     {
-        ChangePlan plan = Plan(change);
+        ArgumentNullException.ThrowIfNull(picture);
+        ArgumentNullException.ThrowIfNull(bytes);
+        ChangePlan plan;
+        try
+        {
+            plan = Read().Added(NewPicture.Of(picture));
+        }
+        catch (BookUnreadableException e)
+        {
+            return ChangePlan.No(e.Message);
+        }
+
+        if (plan.File is not null)
+        {
+            Put(picture.File, bytes);
+        }
+
+        return Write(plan);
+    }
+
+    private ChangePlan Write(ChangePlan plan)
+    {
         if (plan.File is not { } file)
         {
             return plan;
         }
 
         string path = Path.Combine(folder, file.Path);
-        byte[] now = File.ReadAllBytes(path);
+        byte[] now = File.Exists(path) ? File.ReadAllBytes(path) : [];
         bool marked = now.AsSpan().StartsWith(s_mark);
         if (Encoding.UTF8.GetString(now.AsSpan(marked ? s_mark.Length : 0)) != file.Before)
         {
@@ -62,6 +89,13 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
         byte[] text = Encoding.UTF8.GetBytes(file.After);
         WholeFile.Write(path, marked ? [.. s_mark, .. text] : text);
         return plan;
+    }
+
+    private void Put(string name, byte[] picture)
+    {
+        string path = Path.Combine(folder, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        WholeFile.Write(path, picture);
     }
 
     /// <summary>Puts a picture into the folder and makes it the photo of an item. The same picture is there only once.</summary>
@@ -79,9 +113,7 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
             return refused;
         }
 
-        string path = Path.Combine(folder, name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        WholeFile.Write(path, picture);
+        Put(name, picture);
         return Apply(named);
     }
 

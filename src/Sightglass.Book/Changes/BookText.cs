@@ -11,7 +11,7 @@ namespace Sightglass.Book.Changes;
 /// The texts of a book, to be changed one value at a time. What an edit does is proved before it is given away: the file's tree with one node replaced is what
 /// the new text reads as, the book has no error, and the value is the one wanted.
 /// </summary>
-public sealed class BookText
+public sealed partial class BookText
 {
     private const int Longest = 20_000;
 
@@ -69,7 +69,8 @@ public sealed class BookText
     public BookText With(ChangedFile file)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return new(_yaml.Select(s => s.Path == file.Path ? new SourceText(s.Path, file.After) : s), _cards, _kinds, _checks);
+        SourceText after = new(file.Path, file.After);
+        return new(_yaml.Any(s => s.Path == file.Path) ? _yaml.Select(s => s.Path == file.Path ? after : s) : _yaml.Append(after), _cards, _kinds, _checks);
     }
 
     private static string? WhyNot(ClassBook book, BookChange change)

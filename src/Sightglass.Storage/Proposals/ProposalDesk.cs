@@ -3,6 +3,7 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Sightglass.Book;
 using Sightglass.Book.Changes;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Proposals;
@@ -17,6 +18,9 @@ namespace Sightglass.Storage.Proposals;
 public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvider clock)
 {
     private const string Replaced = "A later finding of the same entry took its place.";
+
+    private const string NoFile = "its file is not in the data folder; take the result of the walk-down in again";
+    private const string NoEntry = "its finding is not in the data folder, or the book has errors; take the result of the walk-down in again";
 
     private readonly Lock _one = new();
 
@@ -59,7 +63,9 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
     public ChangePlan Look(Proposal proposal)
     {
         ArgumentNullException.ThrowIfNull(proposal);
-        return Text.Plan(ChangeOf(proposal));
+        return proposal.Property != WalkDownDrafts.Picture ? Text.Plan(ChangeOf(proposal))
+            : PictureOf(proposal) is { } picture ? Text.Added(NewPicture.Of(picture))
+            : new(null, NoEntry);
     }
 
     /// <summary>The file that goes with a proposal, or null.</summary>
@@ -82,16 +88,9 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
             }
 
             // A kill between writing the book and noting it: then the book says so already.
-            BookChange change = ChangeOf(proposal);
-            if (Text.Current(change) != proposal.Becomes)
+            if (Now(proposal) != proposal.Becomes && Write(proposal).Refused is { } why)
             {
-                ChangePlan plan = proposal.File is null ? _changes.Apply(change)
-                    : Stored(proposal.File) is { } file ? _changes.ApplyPhoto(change, file, Path.GetExtension(proposal.Becomes))
-                    : new(null, "its file is not in the data folder; take the result of the walk-down in again");
-                if (plan.Refused is { } why)
-                {
-                    return why;
-                }
+                return why;
             }
 
             Decide(proposal, ProposalState.Accepted, by, null);
@@ -121,18 +120,14 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
     /// <returns>How many are new.</returns>
     internal int Draw(RecordsContext records, WalkDownEntry entry, string? photoName)
     {
-        if (entry.Item is null)
-        {
-            return 0;
-        }
-
+        string target = entry.Item ?? entry.Place;
         Proposal[] earlier = [.. records.Proposals.Where(p => p.OriginId == entry.Id)];
         int added = 0;
         HashSet<Guid> stands = [];
         foreach (ProposalDraft draft in WalkDownDrafts.Of(entry, photoName))
         {
-            BookChange change = new(entry.Item, draft.Property, null) { RoadNumber = draft.RoadNumber };
-            if (Text.Current(change) is not { } was || draft.Becomes(was) is not { } becomes)
+            string? now = draft.Property == WalkDownDrafts.Picture ? FileAmongPictures(photoName!) : Text.Current(new(target, draft.Property, null) { RoadNumber = draft.RoadNumber });
+            if (now is not { } was || draft.Becomes(was) is not { } becomes)
             {
                 continue;
             }
@@ -149,12 +144,12 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
                 Book = entry.Book,
                 Origin = ProposalOrigin.WalkDown,
                 OriginId = entry.Id,
-                Target = entry.Item,
+                Target = target,
                 RoadNumber = draft.RoadNumber,
                 Property = draft.Property,
                 Was = was.Length > 0 ? was : null,
                 Becomes = becomes,
-                File = draft.Property == "photo" ? entry.Photo : null,
+                File = draft.Property is "photo" or WalkDownDrafts.Picture ? entry.Photo : null,
                 Why = draft.Why,
                 By = entry.By,
                 At = clock.GetUtcNow(),
@@ -168,6 +163,33 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
         }
 
         return added;
+    }
+
+    /// <summary>What the book says now of what a proposal changes.</summary>
+    private string? Now(Proposal proposal) => proposal.Property == WalkDownDrafts.Picture ? FileAmongPictures(proposal.Becomes) : Text.Current(ChangeOf(proposal));
+
+    private string FileAmongPictures(string file) => Text.Book?.Pictures.Values.FirstOrDefault(p => p.File == file)?.File ?? "";
+
+    private ChangePlan Write(Proposal proposal)
+    {
+        if (proposal.File is null)
+        {
+            return _changes.Apply(ChangeOf(proposal));
+        }
+
+        return Stored(proposal.File) is not { } file ? new(null, NoFile)
+            : proposal.Property != WalkDownDrafts.Picture ? _changes.ApplyPhoto(ChangeOf(proposal), file, Path.GetExtension(proposal.Becomes))
+            : PictureOf(proposal) is { } picture ? _changes.ApplyPicture(picture, file)
+            : new(null, NoEntry);
+    }
+
+    /// <summary>With the marks of the entry that a proposal came from; null where it is gone, or the book has errors.</summary>
+    private Picture? PictureOf(Proposal proposal)
+    {
+        using RecordsContext records = data.Records();
+        return Text.Book is { } book && records.WalkDownEntries.AsNoTracking().FirstOrDefault(e => e.Id == proposal.OriginId) is { } entry
+            ? FoundPicture.Of(entry, book, proposal.Becomes, proposal.RoadNumber)
+            : null;
     }
 
     private static Proposal? Open(RecordsContext records, Guid id) => records.Proposals.FirstOrDefault(p => p.Id == id && p.State == ProposalState.Open);

@@ -1,3 +1,4 @@
+using Sightglass.Book.Model;
 using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Training.Proposals;
@@ -56,6 +57,34 @@ public sealed class WalkDownDeskTests
                 [.. s_items.Order(StringComparer.Ordinal).Select(i => $"{i} 3")],
                 proposals.All().Where(p => p.State == ProposalState.Open).Select(p => p.Becomes).Order(StringComparer.Ordinal));
         }
+    }
+
+    /// <summary>A photo with marks, and one of a place, go among the book's pictures: named marks frame items, a mark without a name the entry's own, others are words.</summary>
+    [Theory]
+    [InlineData("horn", "photos/horn-039058c6.jpg", "bell,horn", "Marked: oil here.")]
+    [InlineData(null, "photos/yard-039058c6.jpg", "bell", "Marked: oil here.")]
+    public void Accept_APhotoWithMarks_IsAPictureOfTheBook(string? item, string file, string framed, string shows)
+    {
+        using TemporaryFolder folder = new();
+        string path = Path.Combine(folder.Sub("heron"), "book.yaml");
+        Directory.CreateDirectory(folder.Sub("heron"));
+        File.WriteAllText(path, Book);
+        using DataFolder data = DataFolder.Open(folder.Sub("data"));
+        ProposalDesk desk = new(data, folder.Sub("heron"), TimeProvider.System);
+        const string Marks = """[{"x":0.1,"y":0.2,"width":0.3,"height":0.25,"name":"Bell"},{"x":0.9,"y":0.9,"width":0.4,"height":0.1,"name":""},{"x":0,"y":0,"width":0.1,"height":0.1,"name":"oil here"}]""";
+        WalkDownResult result = new("Heron", null, "the whole machine", s_phone, "Brandt",
+            [new(IdOf(0), 1, "yard", item, FoundState.Seen, "", "", "", Marks, new([1, 2, 3], ".jpg", 1, 1), null, "Brandt", DateTimeOffset.UnixEpoch)], []);
+        Assert.Equal(1, new WalkDownDesk(data, desk, TimeProvider.System).Take(result).Proposed);
+        Proposal proposal = Assert.Single(desk.All());
+        Assert.Equal((item ?? "yard", "picture", file), (proposal.Target, proposal.Property, proposal.Becomes));
+        Assert.Contains("+    file: " + file, desk.Look(proposal).File!.Diff, StringComparison.Ordinal);
+        Assert.Null(desk.Accept(proposal.Id, "Brandt"));
+        Picture picture = Assert.Single(desk.Text.Book!.Pictures.Values);
+        Assert.Equal((file, "yard", framed), (picture.File, picture.Place, string.Join(',', picture.Marks.Select(m => m.Item))));
+        Assert.EndsWith(shows, picture.Shows, StringComparison.Ordinal);
+        Assert.Equal([1, 2, 3], File.ReadAllBytes(Path.Combine(folder.Sub("heron"), file)));
+        Assert.Equal(Book, File.ReadAllText(path));
+        Assert.Equal("It is decided already.", desk.Accept(proposal.Id, "Brandt"));
     }
 
     private static Guid IdOf(int item) => Guid.Parse($"11111111-2222-4333-8444-55555555555{item}");

@@ -1,0 +1,57 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
+using Sightglass.Book.Readers;
+using Sightglass.Book.Yaml;
+
+namespace Sightglass.Book.Changes;
+
+/// <summary>Additions: proved as changes are.</summary>
+public sealed partial class BookText
+{
+    /// <summary>The file with one more entry, or why there is none. Nothing is written.</summary>
+    public ChangePlan Added(BookAddition addition)
+    {
+        ArgumentNullException.ThrowIfNull(addition);
+        if (Book is null)
+        {
+            return ChangePlan.No(ChangeMessages.HasErrors(FirstError!));
+        }
+
+        FileText[] files = [.. _yaml.Select(File)];
+        if (AdditionEdit.Has(addition, files))
+        {
+            return ChangePlan.No(ChangeMessages.HasAlready(addition.Section, addition.Name));
+        }
+
+        if (AdditionEdit.Find(addition, files) is var (file, edit))
+        {
+            return Proved(addition, file, edit);
+        }
+
+        SourceText made = AdditionEdit.Alone(addition);
+        if (files.Any(f => f.Source.Path == made.Path))
+        {
+            return ChangePlan.No(ChangeMessages.NotUnderstood(new(files.First(f => f.Source.Path == made.Path).Source, 0, 0)));
+        }
+
+        YamlMap wanted = NodeText.Map((addition.Section, NodeText.Map((addition.Name, addition.Body))));
+        return Proved([.. _yaml, made], new TextEdit(0, 0, made.Text, wanted, wanted).Explains([wanted], FileText.Parse(made)), new(made.Path, "", made.Text), new(made, 0, 0));
+    }
+
+    private ChangePlan Proved(BookAddition addition, FileText file, TextEdit edit)
+    {
+        SourceText changed = new(file.Source.Path, edit.Apply(file.Source.Text));
+        SourceText[] yaml = [.. _yaml.Select(s => ReferenceEquals(s, file.Source) ? changed : s)];
+        bool there = AdditionEdit.Has(addition, [new FileText(changed)]);
+        return Proved(yaml, there && edit.Explains(file.Documents, FileText.Parse(changed)), new(file.Source.Path, file.Source.Text, changed.Text), new(file.Source, edit.Start, 0));
+    }
+
+    private ChangePlan Proved(SourceText[] yaml, bool explained, ChangedFile file, Span at)
+    {
+        DiagnosticList found = [];
+        ClassBook? book = BookReader.Read(yaml, _cards, _kinds, found, _checks);
+        return !explained ? ChangePlan.No(ChangeMessages.NotUnderstood(at))
+            : book is null ? ChangePlan.No(ChangeMessages.WouldBeWrong(found.First(d => d.Severity == Severity.Error)))
+            : new(file, null);
+    }
+}
