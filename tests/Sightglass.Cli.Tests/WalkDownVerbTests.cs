@@ -77,7 +77,7 @@ public sealed class WalkDownVerbTests
         Call shown = await Call.Of(["proposals", "show", $"{Number("label")}", .. at]);
         Assert.Contains("+      - name: As found", shown.Output, StringComparison.Ordinal);
         Assert.Equal(Book, await File.ReadAllTextAsync(scratch.At("heron/book.yaml")));
-        foreach (string property in new[] { "label", "operate", "photo" })
+        foreach (string property in new[] { "label", "operate", "picture" })
         {
             Call accepted = await Call.Of(["proposals", "accept", $"{Number(property)}", "--by", "Weber", .. at]);
             Assert.Equal(("", ExitCode.Good), (accepted.Error, accepted.Exit));
@@ -88,7 +88,9 @@ public sealed class WalkDownVerbTests
         Assert.Contains("No proposal is open.", (await Call.Of(["proposals", .. at])).Output, StringComparison.Ordinal);
         string book = await File.ReadAllTextAsync(scratch.At("heron/book.yaml"));
         Assert.Contains("            operate: \"Open: handle along the pipe.\"", book, StringComparison.Ordinal);
-        Assert.Contains("normal: Loud., photo: photos/horn-", book, StringComparison.Ordinal);
+        string pictures = await File.ReadAllTextAsync(scratch.At("heron/pictures.yaml"));
+        Assert.Contains("    file: photos/horn-", pictures, StringComparison.Ordinal);
+        Assert.Contains("    place: yard\n", pictures, StringComparison.Ordinal);
         Assert.Contains("   # two trumpets\n", book, StringComparison.Ordinal);
         Assert.Single(Directory.GetFiles(scratch.At("heron/photos")));
         Assert.Equal(ExitCode.Good, (await Call.Of("check", scratch.At("heron"))).Exit);
