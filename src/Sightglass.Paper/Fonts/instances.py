@@ -6,6 +6,7 @@ The licence (SIL Open Font License 1.1) keeps the word 'Source' for unmodified f
 Sightglass Serif and Sightglass Sans. They carry copyright and licence inside; the licence texts stand beside the look's files.
 """
 import os
+from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.ttLib import TTFont
 from fontTools.varLib.instancer import instantiateVariableFont
@@ -39,6 +40,17 @@ ARROW = polygons([(60, 290), (60, 230), (620, 230), (470, 90), (520, 50), (740, 
 TICK = polygons([(60, 250), (115, 310), (250, 160), (560, 640), (630, 600), (260, 40)])
 
 
+def flatten(font):
+    """Draws every glyph that is put together from others by itself: where fonts are cut down to what a paper uses, parts of parts get lost."""
+    glyphs = font.getGlyphSet()
+    for name in font.getGlyphOrder():
+        if font["glyf"][name].isComposite():
+            recorded, pen = DecomposingRecordingPen(glyphs), TTGlyphPen(None)
+            glyphs[name].draw(recorded)
+            recorded.replay(pen)
+            font["glyf"][name] = pen.glyph()
+
+
 def add(font, character, glyph, advance):
     name = f"uni{ord(character):04X}"
     font["glyf"][name] = glyph
@@ -50,6 +62,7 @@ def add(font, character, glyph, advance):
 
 for face, family, file, axes in FACES:
     font = instantiateVariableFont(TTFont(os.path.join(LOOK, file + ".woff2"), recalcTimestamp=False), axes)
+    flatten(font)
     for tag in DROPPED:
         if tag in font:
             del font[tag]
