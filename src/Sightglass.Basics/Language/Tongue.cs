@@ -1,0 +1,83 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Reflection;
+using System.Resources;
+
+namespace Sightglass.Basics.Language;
+
+/// <summary>
+/// A language that the program speaks. English stands where it is said; every other language is a folder of resources in which the English text is the key.
+/// What a language lacks is said in English.
+/// </summary>
+public sealed class Tongue
+{
+    private const string Folder = "Sightglass.Basics.Language.Words.";
+    private static readonly AsyncLocal<Tongue?> s_spoken = new();
+    private readonly Lazy<FrozenDictionary<string, string>> _words;
+
+    private Tongue(string code, string name, Func<FrozenDictionary<string, string>> words) => (Code, Name, _words) = (code, name, new(words));
+
+    public static Tongue English { get; } = new("en", "English", () => FrozenDictionary<string, string>.Empty);
+
+    public static Tongue Spanish { get; } = new("es", "Español", () => WordsOf("es"));
+
+    /// <summary>No language: English with every text between brackets, so that a text which cannot be translated is seen.</summary>
+    public static Tongue Marked { get; } = new("qps", "⟦English⟧", () => FrozenDictionary<string, string>.Empty);
+
+    /// <summary>Every language there is, the usual one first.</summary>
+    public static ImmutableArray<Tongue> All { get; } = [English, Spanish];
+
+    /// <summary>What is spoken where nobody asked for another; set once, when the program starts.</summary>
+    public static Tongue Usual { get; set; } = English;
+
+    /// <summary>What is spoken here and in all that is called from here.</summary>
+    public static Tongue Spoken => s_spoken.Value ?? Usual;
+
+    /// <summary>The code of open standards (BCP 47), such as <c>es</c>.</summary>
+    public string Code { get; }
+
+    /// <summary>Its name in itself.</summary>
+    public string Name { get; }
+
+    /// <summary>The texts that it has, by the English ones.</summary>
+    public IReadOnlyDictionary<string, string> Words => _words.Value;
+
+    /// <summary>A language by its code, or null.</summary>
+    public static Tongue? Find(string code) => All.FirstOrDefault(t => string.Equals(t.Code, code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Speaks this language until the answer is disposed, here and in what is called or started from here.</summary>
+    public IDisposable Speak()
+    {
+        Before before = new(s_spoken.Value);
+        s_spoken.Value = this;
+        return before;
+    }
+
+    /// <summary>From now on this language is spoken here, and in what is called or started from here.</summary>
+    public void SpeakHere() => s_spoken.Value = this;
+
+    /// <summary>A text in this language, or itself.</summary>
+    internal string Of(string text) =>
+        ReferenceEquals(this, English) ? text : ReferenceEquals(this, Marked) ? $"⟦{text}⟧" : Words.GetValueOrDefault(text, text);
+
+    private static FrozenDictionary<string, string> WordsOf(string code)
+    {
+        Assembly here = typeof(Tongue).Assembly;
+        Dictionary<string, string> words = new(StringComparer.Ordinal);
+        foreach (string name in here.GetManifestResourceNames().Where(n => n.StartsWith(Folder + code + '.', StringComparison.Ordinal)))
+        {
+            using ResourceReader reader = new(here.GetManifestResourceStream(name)!);
+            foreach (System.Collections.DictionaryEntry entry in reader)
+            {
+                words[(string)entry.Key] = (string)entry.Value!;
+            }
+        }
+
+        return words.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    private sealed class Before(Tongue? spoken) : IDisposable
+    {
+        public void Dispose() => s_spoken.Value = spoken;
+    }
+}
