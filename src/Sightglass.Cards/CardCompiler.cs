@@ -113,7 +113,7 @@ public static class CardCompiler
         return cases;
     }
 
-    private static CardProgram Compile(Card card, CardNames names, ImmutableDictionary<string, string> words, DiagnosticList found)
+    internal static CardProgram Compile(Card card, CardNames names, ImmutableDictionary<string, string> words, DiagnosticList found)
     {
         ImmutableArray<Letter> letters = LettersOf(card);
         Scope scope = new(letters, words);

@@ -25,12 +25,12 @@ public static class CardReader
     /// <param name="text">The card.</param>
     /// <param name="book">Whose names it uses.</param>
     /// <param name="found">Takes C001…C062, L017, L019 and the codes of quantities.</param>
-    /// <param name="language">Its language; English unless said.</param>
+    /// <param name="language">Its language; where none is said, that with whose words it begins, or else English.</param>
     /// <returns>The tree, also of a card with errors (<see cref="Card.HasErrors"/>); null when the text is no card at all.</returns>
     public static Card? Read(SourceText text, ClassBook book, DiagnosticList found, CardLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return Read(text, new CardNames(book, language ?? EnglishForms.Language), found);
+        return Read(text, new CardNames(book, language ?? CardLanguages.Of(text) ?? EnglishForms.Language), found);
     }
 
     /// <inheritdoc cref="Read(SourceText, ClassBook, DiagnosticList, CardLanguage?)"/>

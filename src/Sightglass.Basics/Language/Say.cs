@@ -13,13 +13,28 @@ public static class Say
     /// <param name="text">In English.</param>
     public static string It([ConstantExpected] string text) => Tongue.Spoken.Of(text);
 
-    /// <summary>A text with gaps: <c>Say.With($"Go to {place}.")</c> is the key <c>Go to {0}.</c>; another language may put the gaps in another order.</summary>
+    /// <summary>
+    /// A text with gaps: <c>Say.With($"Go to {place}.")</c> is the key <c>Go to {0}.</c>; another language may put the gaps in another order. What the class
+    /// book says (a name) goes into a gap in the language that is spoken.
+    /// </summary>
     /// <param name="text">In English.</param>
     public static string With(FormattableString text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return string.Format(CultureInfo.InvariantCulture, Tongue.Spoken.Of(text.Format), text.GetArguments());
+        Tongue tongue = Tongue.Spoken;
+        object?[] gaps = text.GetArguments();
+        for (int i = 0; i < gaps.Length; i++)
+        {
+            gaps[i] = gaps[i] is string said ? tongue.OfBook(said) : gaps[i];
+        }
+
+        return string.Format(CultureInfo.InvariantCulture, tongue.Of(text.Format), gaps);
     }
+
+    /// <summary>A name or text of the class book.</summary>
+    /// <param name="text">As the author wrote it.</param>
+    [return: NotNullIfNotNull(nameof(text))]
+    public static string? Book(string? text) => text is null ? null : Tongue.Spoken.OfBook(text);
 
     /// <summary>A text that depends on a count.</summary>
     /// <param name="count">How many.</param>
@@ -38,18 +53,7 @@ public static class Say
     }
 
     /// <summary>A word from a closed set that stands elsewhere as data (positions of a kind, its quantities, senses): its key is <c>word|…</c>.</summary>
-    public static string Word(string word)
-    {
-        Tongue tongue = Tongue.Spoken;
-        if (ReferenceEquals(tongue, Tongue.English))
-        {
-            return word;
-        }
-
-        string key = "word|" + word;
-        string said = tongue.Of(key);
-        return ReferenceEquals(said, key) ? word : said;
-    }
+    public static string Word(string word) => Tongue.Spoken.Word(word);
 
     /// <summary>A text with its first letter as a sentence begins.</summary>
     public static string Begin(string text) => string.IsNullOrEmpty(text) ? text : string.Concat(text[..1].ToUpperInvariant(), text[1..]);

@@ -14,8 +14,11 @@ public sealed class Tongue
     private const string Folder = "Sightglass.Basics.Language.Words.";
     private static readonly AsyncLocal<Tongue?> s_spoken = new();
     private readonly Lazy<FrozenDictionary<string, string>> _words;
+    private readonly Func<string, string?>? _book;
 
     private Tongue(string code, string name, Func<FrozenDictionary<string, string>> words) => (Code, Name, _words) = (code, name, new(words));
+
+    private Tongue(Tongue program, Func<string, string?> book) => (Code, Name, _words, _book) = (program.Code, program.Name, program._words, book);
 
     public static Tongue English { get; } = new("en", "English", () => FrozenDictionary<string, string>.Empty);
 
@@ -45,6 +48,10 @@ public sealed class Tongue
     /// <summary>A language by its code, or null.</summary>
     public static Tongue? Find(string code) => All.FirstOrDefault(t => string.Equals(t.Code, code, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>This language with that of a book.</summary>
+    /// <param name="book">The book's own texts in this language; null for what it does not say.</param>
+    public Tongue With(Func<string, string?> book) => new(this, book);
+
     /// <summary>Speaks this language until the answer is disposed, here and in what is called or started from here.</summary>
     public IDisposable Speak()
     {
@@ -56,9 +63,32 @@ public sealed class Tongue
     /// <summary>From now on this language is spoken here, and in what is called or started from here.</summary>
     public void SpeakHere() => s_spoken.Value = this;
 
-    /// <summary>A text in this language, or itself.</summary>
-    internal string Of(string text) =>
-        ReferenceEquals(this, English) ? text : ReferenceEquals(this, Marked) ? $"⟦{text}⟧" : Words.GetValueOrDefault(text, text);
+    /// <summary>A text of the program in this language, or itself.</summary>
+    public string Of(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return ReferenceEquals(this, English) ? text : ReferenceEquals(this, Marked) ? $"⟦{text}⟧" : Words.GetValueOrDefault(text, text);
+    }
+
+    /// <summary>A word of a closed set (a position, a word of a scale) in this language, or itself.</summary>
+    public string Word(string word) => WaysOf(word)[0];
+
+    /// <summary>All ways in which this language says such a word, the usual one first: it may have to agree with the noun. In the resources they stand with <c>|</c> between them.</summary>
+    public ImmutableArray<string> WaysOf(string word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        if (ReferenceEquals(this, English))
+        {
+            return [word];
+        }
+
+        string own = OfBook(word);
+        string said = ReferenceEquals(own, word) ? Of("word|" + word) : own;
+        return said == "word|" + word ? [word] : [.. said.Split('|')];
+    }
+
+    /// <summary>A text of the book in this language, or itself.</summary>
+    public string OfBook(string text) => _book?.Invoke(text) ?? text;
 
     private static FrozenDictionary<string, string> WordsOf(string code)
     {

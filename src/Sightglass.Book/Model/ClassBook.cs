@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Book.Language;
 using Sightglass.Book.Readers;
 using Sightglass.Book.Trains;
 using Sightglass.Book.Yaml;
@@ -92,6 +94,19 @@ public sealed record ClassBook
 
     /// <summary>Texts of the card files in the folder, unread: the card language reads them.</summary>
     public ImmutableArray<SourceText> CardTexts { get; init; } = [];
+
+    /// <summary>What it says in other languages, by their codes; empty until they are read (<see cref="WordsReader"/>).</summary>
+    public ImmutableSortedDictionary<string, BookWords> Languages { get; init; } = ImmutableSortedDictionary<string, BookWords>.Empty;
+
+    /// <summary>A language of the program with what this book says in it.</summary>
+    public Tongue TongueOf(string code) => Languages.GetValueOrDefault(code)?.Tongue ?? Tongue.Find(code) ?? Tongue.English;
+
+    /// <summary>The book with its cards in a language; those that it lacks stay as they are.</summary>
+    public ClassBook In(Tongue tongue)
+    {
+        ArgumentNullException.ThrowIfNull(tongue);
+        return Languages.GetValueOrDefault(tongue.Code) is { } words ? this with { CardTexts = [.. CardTexts.Select(t => words.CardOf(Path.GetFileNameWithoutExtension(t.Path)) ?? t)] } : this;
+    }
 
     /// <summary>Names of the card files, without folder and ending.</summary>
     public IEnumerable<string> CardNames => CardTexts.Select(t => Path.GetFileNameWithoutExtension(t.Path));

@@ -10,7 +10,11 @@ namespace Sightglass.Book.Readers;
 /// Gathers the texts of a book's folder within limits: ordinary files below it only, in ordinal order of their paths. Links are not followed,
 /// names that begin with a point are passed over, files that are no text are refused.
 /// </summary>
-internal sealed class BookFolder(string root, YamlLimits limits, Findings found)
+/// <param name="root">The folder.</param>
+/// <param name="limits">How much is read.</param>
+/// <param name="found">Takes what is refused.</param>
+/// <param name="before">What stands before the paths of its files: the way to it from the book's folder.</param>
+internal sealed class BookFolder(string root, YamlLimits limits, Findings found, string before = "")
 {
     private const int DeepestFolder = 16;
     private readonly List<string> _files = [];
@@ -85,6 +89,11 @@ internal sealed class BookFolder(string root, YamlLimits limits, Findings found)
             return true;
         }
 
+        if (isFolder && depth == 0 && before.Length == 0 && entry.Name == Language.WordsReader.Folder)
+        {
+            return true; // other languages are read when they are asked for
+        }
+
         if (isFolder)
         {
             return Walk(entry.FullName, depth + 1);
@@ -154,7 +163,7 @@ internal sealed class BookFolder(string root, YamlLimits limits, Findings found)
         }
     }
 
-    private string Relative(string path) => Path.GetRelativePath(root, path).Replace('\\', '/');
+    private string Relative(string path) => before + Path.GetRelativePath(root, path).Replace('\\', '/');
 
     private Span Place(string path) => Place(Relative(path), "");
 

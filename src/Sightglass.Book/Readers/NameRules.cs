@@ -20,7 +20,8 @@ internal static class NameRules
         return why is null;
     }
 
-    private static string? Why(string name)
+    /// <summary>Why a text can be no name; null where it can.</summary>
+    public static string? Why(string name)
     {
         if (name.Length == 0)
         {

@@ -14,7 +14,7 @@ public sealed class SentencePrinter(CardLanguage language)
     public string Line(ImmutableArray<Sentence> sentences)
     {
         Sentence[] all = [.. sentences.SelectMany(s => s.Tails.Prepend(s))];
-        return string.Join(' ', all.Select((s, i) => WithStop(s, isLast: i == all.Length - 1)));
+        return language.Joined(string.Join(' ', all.Select((s, i) => WithStop(s, isLast: i == all.Length - 1))));
     }
 
     /// <summary>One sentence without its tails and without a full stop.</summary>
@@ -26,7 +26,7 @@ public sealed class SentencePrinter(CardLanguage language)
             return sentence.TextAt("text")?.Value ?? "";
         }
 
-        return PatternPrinter.Print(form.Pattern, gap => sentence.Slots.TryGetValue(gap, out Slot? slot) ? Print(slot, form) : null);
+        return language.Joined(PatternPrinter.Print(form.Pattern, gap => sentence.Slots.TryGetValue(gap, out Slot? slot) ? Print(slot, form) : null));
     }
 
     public string Print(ConditionPhrase condition) => condition switch

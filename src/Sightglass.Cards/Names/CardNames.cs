@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Programs;
 using Sightglass.Cards.Sentences;
@@ -11,6 +13,7 @@ namespace Sightglass.Cards.Names;
 /// <summary>The names of a book as cards in one language say them. Made once for a book and a language; immutable.</summary>
 public sealed class CardNames
 {
+    private readonly Tongue _tongue;
     private readonly NamePhraseReader _reader;
     private readonly NameIndex<Item> _items;
     private readonly NameIndex<Place> _places;
@@ -23,25 +26,31 @@ public sealed class CardNames
     private readonly FrozenSet<string> _scaleWords;
     private readonly Lazy<FrozenSet<string>> _nouns;
 
+    /// <param name="book">Whose names they are.</param>
+    /// <param name="language">Of the cards.</param>
     public CardNames(ClassBook book, CardLanguage language)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(language);
+        _tongue = book.TongueOf(language.Code);
         (Book, Language, Key, _reader) = (book, language, new NameKey(language.Small), new NamePhraseReader(language));
         Library = new(this);
-        _items = new(book.Items, Key);
-        _places = new(book.Places, Key);
-        _signs = new(book.Signs, Key);
-        _signsWithoutVerb = new(book.Signs.Select(s => KeyValuePair.Create(WithoutVerb(s.Key, language.Small), s.Value)), Key);
-        _facts = new(book.Facts, Key);
-        _roles = new(book.Roles, Key);
-        _protections = new(book.Protections, Key);
-        _positions = book.Items.Values.SelectMany(i => i.Positions).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
-        _scaleWords = book.Items.Values.Where(i => i.Reading is not null).SelectMany(i => i.Reading!.Words.Keys).Select(Key.Of).ToFrozenSet(StringComparer.Ordinal);
-        _nouns = new(() => NounsOf(book, language));
+        _items = new(Shown(book.Items), Key);
+        _places = new(Shown(book.Places), Key);
+        _signs = new(Shown(book.Signs), Key);
+        _signsWithoutVerb = new(Shown(book.Signs).Select(s => KeyValuePair.Create(WithoutVerb(s.Key, language.Small), s.Value)), Key);
+        _facts = new(Shown(book.Facts), Key);
+        _roles = new(Shown(book.Roles), Key);
+        _protections = new(Shown(book.Protections), Key);
+        _positions = book.Items.Values.SelectMany(i => i.Positions).Distinct().SelectMany(Keys).ToFrozenSet(StringComparer.Ordinal);
+        _scaleWords = book.Items.Values.Where(i => i.Reading is not null).SelectMany(i => i.Reading!.Words.Keys).Distinct().SelectMany(Keys).ToFrozenSet(StringComparer.Ordinal);
+        _nouns = new(() => NounsOf(Shown(book.Items).Select(i => i.Key), language));
     }
 
     public ClassBook Book { get; }
+
+    /// <summary>A name of the book as cards in this language say it.</summary>
+    public string Shown(string name) => _tongue.OfBook(name);
 
     public CardLanguage Language { get; }
 
@@ -52,6 +61,9 @@ public sealed class CardNames
 
     /// <summary>What the book calls after a noun at a vehicle, once looked for.</summary>
     internal ConcurrentDictionary<(string Vehicle, string Noun), ImmutableArray<string>> CalledAfter { get; } = new();
+
+    /// <summary>The book's cards that are written in this language, or translated into it.</summary>
+    internal IEnumerable<SourceText> TextsInLanguage => Book.In(_tongue).CardTexts.Where(t => (CardLanguages.Of(t) ?? Language).Code == Language.Code);
 
     /// <summary>The book's cards, for those that call others.</summary>
     internal CardLibrary Library { get; }
@@ -115,7 +127,7 @@ public sealed class CardNames
     {
         ArgumentNullException.ThrowIfNull(item);
         string key = Key.Of(phrase);
-        return item.Positions.FirstOrDefault(p => Key.Of(p) == key);
+        return item.Positions.FirstOrDefault(p => p == phrase || Keys(p).Contains(key));
     }
 
     /// <summary>The word of an item's scale that a phrase names, or null.</summary>
@@ -123,7 +135,7 @@ public sealed class CardNames
     {
         ArgumentNullException.ThrowIfNull(item);
         string key = Key.Of(phrase);
-        return item.Reading?.Words.Keys.FirstOrDefault(w => Key.Of(w) == key);
+        return item.Reading?.Words.Keys.FirstOrDefault(w => w == phrase || Keys(w).Contains(key));
     }
 
     public bool IsPosition(string phrase) => _positions.Contains(Key.Of(phrase));
@@ -148,7 +160,7 @@ public sealed class CardNames
     /// <summary>How early a place stands among those of the owner's item; behind them all where it is only on the same side; null otherwise.</summary>
     private int? SideOf(Place place, ImmutableArray<string> owner)
     {
-        foreach (Item item in Book.Items.Values.Where(i => owner.Contains(Key.Of(i.Name))))
+        foreach (Item item in Book.Items.Values.Where(i => owner.Contains(Key.Of(Shown(i.Name)))))
         {
             int at = item.Places.IndexOf(place.Name);
             if (at >= 0)
@@ -165,13 +177,23 @@ public sealed class CardNames
         return null;
     }
 
-    private static FrozenSet<string> NounsOf(ClassBook book, CardLanguage language) =>
-        book.Items.Keys.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !language.Lint.NotNouns.Any(w.Is)).Select(w => w.Text).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+    private IEnumerable<KeyValuePair<string, T>> Shown<T>(IEnumerable<KeyValuePair<string, T>> named) => named.Select(n => KeyValuePair.Create(Shown(n.Key), n.Value));
+
+    /// <summary>The ways in which a position or a word of a scale is said.</summary>
+    private IEnumerable<string> Keys(string word) => _tongue.WaysOf(word).Select(Key.Of);
+
+    private static FrozenSet<string> NounsOf(IEnumerable<string> items, CardLanguage language) =>
+        items.SelectMany(n => WordList.Of(n)).Where(w => !w.IsMark && !language.Lint.NotNouns.Any(w.Is)).Select(w => w.Text).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     private static string WithoutVerb(string sign, SmallWords small)
     {
         foreach (string verb in small.SignVerbs)
         {
+            if (sign.StartsWith(verb + " ", StringComparison.OrdinalIgnoreCase))
+            {
+                return sign[(verb.Length + 1)..];
+            }
+
             int at = sign.IndexOf(" " + verb + " ", StringComparison.OrdinalIgnoreCase);
             if (at >= 0)
             {

@@ -24,7 +24,7 @@ internal static class Rounds
         ImmutableArray<string> words = listed.IsEmpty ? Known(noun, names, scope) : listed;
         if (words.IsEmpty)
         {
-            found.Add(CardMessages.NoneOfNoun(noun.Span, noun.Text, [.. Vehicles(names.Book).Select(v => v.Name[..v.Name.LastIndexOf(' ')]).Concat(scope.Letters.Select(l => l.Noun.Text)).Distinct(StringComparer.OrdinalIgnoreCase)]));
+            found.Add(CardMessages.NoneOfNoun(noun.Span, noun.Text, [.. Vehicles(names.Book).Select(v => names.Shown(v.Name)).Select(n => n[..n.LastIndexOf(' ')]).Concat(scope.Letters.Select(l => l.Noun.Text)).Distinct(StringComparer.OrdinalIgnoreCase)]));
             return null;
         }
 
@@ -62,7 +62,7 @@ internal static class Rounds
             return letter.Domain;
         }
 
-        string[] vehicles = [.. Vehicles(names.Book).Select(v => v.Name).Where(n => n.StartsWith(key + " ", StringComparison.OrdinalIgnoreCase))];
+        string[] vehicles = [.. Vehicles(names.Book).Select(v => names.Shown(v.Name)).Where(n => n.StartsWith(key + " ", StringComparison.OrdinalIgnoreCase))];
         return vehicles.Length > 0 ? [.. vehicles] : Called(key, names, scope);
     }
 
@@ -72,27 +72,34 @@ internal static class Rounds
     private static ImmutableArray<string> Called(string noun, CardNames names, Scope scope)
     {
         ClassBook book = names.Book;
-        Vehicle at = scope.Letters.Where(l => l.IsRound).Reverse().Select(l => book.Vehicles.FirstOrDefault(v => v.Name == scope.WordOf(l))).FirstOrDefault(v => v is not null)
+        Vehicle at = scope.Letters.Where(l => l.IsRound).Reverse().Select(l => book.Vehicles.FirstOrDefault(v => names.Shown(v.Name) == scope.WordOf(l))).FirstOrDefault(v => v is not null)
             ?? book.Vehicles.FirstOrDefault(v => v.IsTheMachine) ?? Vehicle.Alone;
-        return names.CalledAfter.GetOrAdd((at.Name, noun), _ => Called(noun, book, at));
+        return names.CalledAfter.GetOrAdd((at.Name, noun), _ => Called(noun, names, at));
     }
 
-    private static ImmutableArray<string> Called(string noun, ClassBook book, Vehicle at)
+    private static ImmutableArray<string> Called(string noun, CardNames names, Vehicle at)
     {
-        Item[] items = [.. book.ItemsInOrder.Where(i => i.Vehicle.Name == at.Name && Before(i.Name, at, noun) is not null)];
+        ClassBook book = names.Book;
+        Item[] items = [.. book.ItemsInOrder.Where(i => i.Vehicle.Name == at.Name && Beside(i.Name, at, noun, names) is not null)];
         IEnumerable<string> found = items.Length > 0
             ? items.DistinctBy(i => i.Kind.Name).Count() == 1 ? items.Select(i => i.Name) : []
             : book.PlacesInOrder.Where(p => p.Vehicle.Name == at.Name).Select(p => p.Name);
-        return [.. found.Select(n => Before(n, at, noun)).OfType<string>().Distinct(StringComparer.Ordinal)];
+        return [.. found.Select(n => Beside(n, at, noun, names)).OfType<string>().Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary><c>aft</c> of <c>aft compartment</c>, <c>front</c> of <c>front truck, right</c>; null for another name.</summary>
-    private static string? Before(string name, Vehicle vehicle, string noun)
+    private static string? Beside(string name, Vehicle vehicle, string noun, CardNames names)
     {
         string of = vehicle.IsTheMachine ? "" : $" of {vehicle.Name}";
         string own = of.Length > 0 && name.EndsWith(of, StringComparison.Ordinal) ? name[..^of.Length] : name;
+        own = names.Shown(own);
         int side = own.IndexOf(',', StringComparison.Ordinal);
         own = side < 0 ? own : own[..side];
+        if (names.Language.Small.IsNounFirst)
+        {
+            return own.Length > noun.Length + 1 && own.StartsWith(noun + " ", StringComparison.OrdinalIgnoreCase) ? own[(noun.Length + 1)..] : null;
+        }
+
         return own.Length > noun.Length + 1 && own.EndsWith(" " + noun, StringComparison.OrdinalIgnoreCase) ? own[..^(noun.Length + 1)] : null;
     }
 

@@ -32,7 +32,7 @@ internal sealed class ElementReader(CardContext context)
                 return new CardElement.Comment(comment.Trim(), span);
         }
 
-        ImmutableArray<Word> words = WordList.Of(context.Source.Text, line.BodyStart, line.End);
+        ImmutableArray<Word> words = context.Language.WordsOf(context.Source.Text, line.BodyStart, line.End);
         if (words.Length > MostWords)
         {
             found.Add(CardMessages.TooLarge(span, line.End - line.Start));
@@ -56,7 +56,7 @@ internal sealed class ElementReader(CardContext context)
             return false;
         }
 
-        ImmutableArray<Word> words = WordList.Of(context.Source.Text, line.BodyStart, line.End);
+        ImmutableArray<Word> words = context.Language.WordsOf(context.Source.Text, line.BodyStart, line.End);
         return context.Language.At(FormPlace.Head)
             .Where(f => f.Operation is Operation.LetWhere or Operation.LetWhose or Operation.LetOneOf)
             .Any(f => f.Pattern.Leading.Length > 0 && words[0].Is(f.Pattern.Leading[0]));

@@ -100,7 +100,7 @@ internal static class LineSplitter
 
     private static bool IsLabelled(string text, int body, int end, CardLanguage language)
     {
-        ImmutableArray<Word> words = WordList.Of(text, body, Math.Min(end, body + 200));
+        ImmutableArray<Word> words = language.WordsOf(text, body, Math.Min(end, body + 200));
         return language.Labels.Any(label => label.Length <= words.Length && label.Index().All(l => words[l.Index].Is(l.Item)));
     }
 }

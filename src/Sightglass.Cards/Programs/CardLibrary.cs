@@ -19,7 +19,7 @@ internal sealed class CardLibrary(CardNames names)
     private static Dictionary<string, CalledCard> Read(CardNames names)
     {
         Dictionary<string, CalledCard> cards = new(StringComparer.Ordinal);
-        foreach (SourceText text in names.Book.CardTexts.Where(t => !CardReader.IsTooLarge(t)))
+        foreach (SourceText text in names.TextsInLanguage.Where(t => !CardReader.IsTooLarge(t)))
         {
             DiagnosticList found = [];
             Card card = CardReader.ReadTree(text, names, found);

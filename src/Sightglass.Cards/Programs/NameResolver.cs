@@ -49,7 +49,7 @@ internal sealed class NameResolver(CardNames names, Scope scope, DiagnosticList 
     }
 
     /// <summary>The word of the language for a side that a place's name ends with; null without one.</summary>
-    private string? SideOf(Place place) => names.Language.Small.Sides.FirstOrDefault(s => place.Name.EndsWith($", {s}", StringComparison.Ordinal));
+    private string? SideOf(Place place) => names.Language.Small.Sides.FirstOrDefault(s => names.Shown(place.Name).EndsWith($", {s}", StringComparison.Ordinal));
 
     public Role? Role(Phrase phrase)
     {

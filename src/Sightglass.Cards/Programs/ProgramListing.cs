@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 
 namespace Sightglass.Cards.Programs;
 
@@ -9,23 +9,32 @@ public static class ProgramListing
     public static string Of(CardProgram program)
     {
         ArgumentNullException.ThrowIfNull(program);
-        StringBuilder text = new();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{program.Title} ({string.Join(", ", program.Bindings.Select(b => $"{b.Variable} = {b.Word}"))})");
-        text.AppendLine(CultureInfo.InvariantCulture, $"for {string.Join(", ", program.For.Select(r => r.Name))}; told {string.Join(", ", program.Told.Select(r => r.Name))}");
-        text.AppendLine(CultureInfo.InvariantCulture, $"use when {(program.UseWhen is null ? "always" : Words(program.UseWhen))}");
-        text.AppendLine(CultureInfo.InvariantCulture, $"must never {string.Join("; ", program.MustNever.Select(f => f.Name))}");
-        text.AppendLine(CultureInfo.InvariantCulture, $"done when {(program.DoneWhen is null ? "always" : Words(program.DoneWhen))} for {program.StaysSoSeconds} s");
+        string bindings = string.Join(", ", program.Bindings.Select(b => $"{b.Variable} = {b.Word}"));
+        return string.Join(Environment.NewLine, Lines(program, said: true).Select(l => l.Line).Prepend($"{program.Title} ({bindings})").Append(""));
+    }
+
+    /// <summary>What a program does, step by step, without the words that it says and the titles of cards: the same in every language.</summary>
+    public static ImmutableArray<(int Step, string Line)> Doings(CardProgram program)
+    {
+        ArgumentNullException.ThrowIfNull(program);
+        return [.. Lines(program, said: false)];
+    }
+
+    private static IEnumerable<(int Step, string Line)> Lines(CardProgram program, bool said)
+    {
+        yield return (0, $"for {string.Join(", ", program.For.Select(r => r.Name))}; told {string.Join(", ", program.Told.Select(r => r.Name))}");
+        yield return (0, $"use when {(program.UseWhen is null ? "always" : Words(program.UseWhen))}");
+        yield return (0, $"must never {string.Join("; ", program.MustNever.Select(f => f.Name))}");
+        yield return (0, Number($"done when {(program.DoneWhen is null ? "always" : Words(program.DoneWhen))} for {program.StaysSoSeconds} s"));
         for (int i = 0; i < program.Ops.Length; i++)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"{i}: [{Number(program.Ops[i])}] {Words(program.Ops[i], program)}");
+            yield return (program.Ops[i].PrintedStep, Number($"{i}: [{Number(program.Ops[i])}] {Words(program.Ops[i], program, said)}"));
         }
-
-        return text.ToString();
     }
 
     private static string Number(CardOp op) => op.Called is { } called ? Number($"{op.Step}>{called.Step}") : Number($"{op.Step}");
 
-    private static string Words(CardOp op, CardProgram program)
+    private static string Words(CardOp op, CardProgram program, bool said)
     {
         string who = op.Person is null ? "" : op.Person.Name + ": ";
         return who + op switch
@@ -38,7 +47,7 @@ public static class ProgramListing
             CardOp.Read read => $"read {read.Item} -> {program.Names[read.Name].Name}",
             CardOp.WaitFor wait => Number($"wait {wait.Seconds} s"),
             CardOp.WaitUntil wait => $"wait until {Words(wait.Condition)} " + Number($"at most {wait.AtMostSeconds} s else {wait.Else}"),
-            CardOp.Tell tell => $"tell {string.Join(", ", tell.Roles.Select(r => r.Name))}: {Words(tell.Text)}",
+            CardOp.Tell tell => $"tell {string.Join(", ", tell.Roles.Select(r => r.Name))}: {Words(tell.Text, said)}",
             CardOp.Ask ask => $"ask {ask.Role.Name} for {ask.Protection?.Name ?? "permission: " + ask.Control} " + Number($"at most {ask.AtMostSeconds} s else {ask.Else}"),
             CardOp.Request request => $"ask {request.Role.Name} to set {request.What.Item} = {request.What.Position} " + Number($"at most {request.AtMostSeconds} s else {request.Else}"),
             CardOp.GiveBack back => $"give back {back.Protection.Name}",
@@ -46,18 +55,18 @@ public static class ProgramListing
             CardOp.Protect protect => $"{(protect.Sets ? "set" : "remove")} {protect.Protection.Name} at {protect.Place?.Name ?? protect.Item!.ToString()}",
             CardOp.Together together => $"together {string.Join(", ", together.Branches)} then {together.Next}",
             CardOp.Join => "join",
-            CardOp.Call call => $"do card {call.Title}" + (call.Binding is { } bound ? $" ({bound.Variable} = {bound.Word})" : ""),
+            CardOp.Call call => said ? $"do card {call.Title}" + (call.Binding is { } bound ? $" ({bound.Variable} = {bound.Word})" : "") : "do card",
             CardOp.Jump jump => $"jump {jump.Target}",
             CardOp.If branch => $"if {Words(branch.Condition)} else {branch.Else}",
             CardOp.Repeat repeat => $"repeat until {Words(repeat.Until)} " + Number($"at most {repeat.Times} times every {repeat.EverySeconds} s back {repeat.Back} counter {repeat.Counter} else {repeat.Else}"),
-            CardOp.Stop stop => $"stop: {Words(stop.Text)}",
+            CardOp.Stop stop => $"stop: {Words(stop.Text, said)}",
             _ => "done",
         };
     }
 
-    private static string Words(TextTemplate text) => string.Concat(text.Parts.Select(p => p switch
+    private static string Words(TextTemplate text, bool said) => string.Concat(text.Parts.Select(p => p switch
     {
-        TextPart.Words words => words.Text,
+        TextPart.Words words => said ? words.Text : "",
         TextPart.Value value => $"{{{value.Expression.Text} in {value.Unit.Symbol}}}",
         _ => "",
     }));

@@ -9,13 +9,16 @@ public sealed class CardLanguage
     private readonly FrozenDictionary<Operation, ImmutableArray<SentenceForm>> _byOperation;
     private readonly FrozenDictionary<FormPlace, ImmutableArray<SentenceForm>> _byPlace;
 
-    public CardLanguage(string name, ImmutableArray<SentenceForm> forms, ImmutableArray<NameForm> names, SmallWords small, LintWords lint)
+    public CardLanguage(string code, string name, ImmutableArray<SentenceForm> forms, ImmutableArray<NameForm> names, SmallWords small, LintWords lint)
     {
-        (Name, Forms, NameForms, Small, Lint) = (name, forms, names, small, lint);
+        (Code, Name, Forms, NameForms, Small, Lint) = (code, name, forms, names, small, lint);
         _byOperation = forms.GroupBy(f => f.Operation).ToFrozenDictionary(g => g.Key, g => g.ToImmutableArray());
         _byPlace = forms.GroupBy(f => f.Place).ToFrozenDictionary(g => g.Key, g => g.ToImmutableArray());
         Labels = [.. forms.Where(f => f.Place is FormPlace.Head or FormPlace.Notice).Select(f => f.Pattern.Leading).Where(l => l.Length > 0)];
     }
+
+    /// <summary>The code of open standards (BCP 47).</summary>
+    public string Code { get; }
 
     public string Name { get; }
 
@@ -28,6 +31,54 @@ public sealed class CardLanguage
     public SmallWords Small { get; }
 
     public LintWords Lint { get; }
+
+    /// <summary>The words of a stretch of a text, two that are written as one apart.</summary>
+    public ImmutableArray<Word> WordsOf(string text, int start, int end)
+    {
+        ImmutableArray<Word> words = WordList.Of(text, start, end);
+        return Small.Contractions.IsEmpty ? words : [.. words.SelectMany(Apart)];
+    }
+
+    /// <summary>A text with words together that are written as one where they meet.</summary>
+    public string Joined(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        foreach (Contraction c in Small.Contractions)
+        {
+            text = Together(text, c);
+        }
+
+        return text;
+    }
+
+    /// <summary>A name with the article with which it is told.</summary>
+    public string WithArticle(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string first = " " + name.Split([' ', ','], 2)[0].ToLowerInvariant();
+        string article = Small.ArticlesByEnding.FirstOrDefault(e => first.EndsWith(e.Ending, StringComparison.Ordinal)).Article ?? Small.Article;
+        return article.Length == 0 ? name : $"{article} {name}";
+    }
+
+    private IEnumerable<Word> Apart(Word word) => Small.Contractions.FirstOrDefault(c => word.Is(c.Whole)) is { } c
+        ? [word with { Text = char.IsUpper(word.Text[0]) ? PatternPrinter.Capital(c.First) : c.First }, word with { Text = c.Second }]
+        : [word];
+
+    private static string Together(string text, Contraction c)
+    {
+        string apart = $"{c.First} {c.Second}";
+        for (int at = text.IndexOf(apart, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(apart, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            int end = at + apart.Length;
+            bool stands = (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (end == text.Length || !char.IsLetterOrDigit(text[end]));
+            if (stands)
+            {
+                text = string.Concat(text.AsSpan(0, at), char.IsUpper(text[at]) ? PatternPrinter.Capital(c.Whole) : c.Whole, text.AsSpan(end));
+            }
+        }
+
+        return text;
+    }
 
     /// <summary>The words with which head lines and notices begin.</summary>
     public ImmutableArray<ImmutableArray<string>> Labels { get; }

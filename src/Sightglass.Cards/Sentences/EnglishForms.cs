@@ -6,7 +6,7 @@ namespace Sightglass.Cards.Sentences;
 public static partial class EnglishForms
 {
     /// <summary>The language of cards unless another is asked for.</summary>
-    public static CardLanguage Language { get; } = new("English", [.. Head(), .. Notices(), .. Steps(), .. Tails(), .. Conditions()], [.. Names()], Small(), Lint());
+    public static CardLanguage Language { get; } = new("en", "English", [.. Head(), .. Notices(), .. Steps(), .. Tails(), .. Conditions()], [.. Names()], Small(), Lint());
 
     private static IEnumerable<SentenceForm> Head() =>
     [

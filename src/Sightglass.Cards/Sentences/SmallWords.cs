@@ -11,6 +11,15 @@ public sealed record SmallWords
     /// <summary>The article put before a name when a run is told.</summary>
     public required string Article { get; init; }
 
+    /// <summary>Where the article depends on the name: endings of its first word with the article, the first that fits; a whole word with a space before it.</summary>
+    public ImmutableArray<(string Ending, string Article)> ArticlesByEnding { get; init; } = [];
+
+    /// <summary>Words that are two written as one (<c>del</c>: <c>de el</c>).</summary>
+    public ImmutableArray<Contraction> Contractions { get; init; } = [];
+
+    /// <summary>Whether a word that tells one thing from another stands behind the noun: <c>compartimento delantero</c>, not <c>forward compartment</c>.</summary>
+    public bool IsNounFirst { get; init; }
+
     public required string And { get; init; }
 
     public required string Or { get; init; }

@@ -44,7 +44,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
         string text = Fill(template, op is CardOp.Request ? filled.Add(("answer", language.Small.Replies.GetValueOrDefault(reply, reply.ToString()))) : filled);
         text = shown is null || text.Length == 0 ? text : $"{text} ({string.Format(CultureInfo.InvariantCulture, language.Small.Showed, shown)})";
         string who = op.Person is null ? language.Small.You : PatternPrinter.Capital(_words.Named(op.Person.Name));
-        return text.Length == 0 ? "" : WithStop($"{who} {text}{OnTo(op, held)}");
+        return text.Length == 0 ? "" : language.Joined(WithStop($"{who} {text}{OnTo(op, held)}"));
     }
 
     private static string WithStop(string text) => text[^1] is '.' or '?' or '!' or '…' ? text : text + ".";
@@ -53,19 +53,19 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     {
         CardOp.Go go => (Operation.Go, [("place", _words.Named(go.Place.Name))]),
         CardOp.Set set => (set.Verb, [Item(set.Item, place), .. Position(set), .. Other(set)]),
-        CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", hold.Position), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
+        CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", _words.Word(hold.Position)), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
         CardOp.Check check => (Operation.Check, Seen(check.Condition, place)),
         CardOp.If branch => (Operation.If, Seen(branch.Condition, place)),
-        CardOp.Look { Place: { } at } look => (Operation.LookAt, [("sign", look.Sign.Name), ("place", _words.Named(at.Name))]),
-        CardOp.Look look => (Operation.Look, [("sign", look.Sign.Name)]),
+        CardOp.Look { Place: { } at } look => (Operation.LookAt, [("sign", _words.Shown(look.Sign.Name)), ("place", _words.Named(at.Name))]),
+        CardOp.Look look => (Operation.Look, [("sign", _words.Shown(look.Sign.Name))]),
         CardOp.Read read => (Operation.Read, [Item(read.Item, place)]),
         CardOp.WaitFor wait => (Operation.Wait, [Limit(wait.Seconds)]),
         CardOp.WaitUntil wait => (Operation.WaitUntil, [Limit(wait.AtMostSeconds), .. Seen(wait.Condition, place)]),
         CardOp.Tell tell => (Operation.Tell, [("roles", Roles(tell.Roles)), ("text", Said(tell.Text, written))]),
-        CardOp.Ask { Protection: { } wanted } ask => (Operation.AskProtection, [("role", _words.Named(ask.Role.Name)), ("protection", wanted.Name)]),
+        CardOp.Ask { Protection: { } wanted } ask => (Operation.AskProtection, [("role", _words.Named(ask.Role.Name)), ("protection", _words.Shown(wanted.Name))]),
         CardOp.Ask ask => (Operation.AskPermission, [("role", _words.Named(ask.Role.Name)), Item(ask.Control!, place)]),
         CardOp.Request request => (Operation.AskRequest, [("role", _words.Named(request.Role.Name)), ("request", Asked(request))]),
-        CardOp.GiveBack back => (Operation.GiveBack, [("protection", back.Protection.Name)]),
+        CardOp.GiveBack back => (Operation.GiveBack, [("protection", _words.Shown(back.Protection.Name))]),
         CardOp.Protect { Item: { } on } protect => (protect.Verb, [Item(on, place)]),
         CardOp.Protect protect => (protect.Verb, [("protection", _words.Named(protect.Protection.Name)), ("place", _words.Named(protect.Place!.Name))]),
         CardOp.Call { Binding: { } bound } call => (Operation.DoCard, [("title", call.Title), ("letter", bound.Variable), ("word", bound.Word)]),
@@ -87,7 +87,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
 
     private (string, string) Item(ItemChoice item, string? place) => ("item", _words.Named(item.At(place).Name));
 
-    private static ImmutableArray<(string, string)> Position(CardOp.Set set) => set.Verb == Operation.Turn ? [("position", set.Position)] : [];
+    private ImmutableArray<(string, string)> Position(CardOp.Set set) => set.Verb == Operation.Turn ? [("position", _words.Word(set.Position))] : [];
 
     private ImmutableArray<(string, string)> Other(CardOp.Set set) => set.Other is { } other ? [("other", _words.Named(other.Name))] : [];
 

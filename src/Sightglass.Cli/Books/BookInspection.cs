@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
@@ -63,13 +64,17 @@ internal sealed class BookInspection
     /// <summary>Every card by itself, in the names of its train.</summary>
     private static Task<CardRead>[] ReadCards(ClassBook book)
     {
-        Dictionary<string, Lazy<CardNames>> byTrain = new(StringComparer.Ordinal) { [""] = new(() => new(book, EnglishForms.Language)) };
-        foreach (string train in book.Trains.Keys)
-        {
-            byTrain[train] = new(() => new(book.Coupled(train), EnglishForms.Language));
-        }
+        ConcurrentDictionary<string, Lazy<ClassBook>> trains = new(StringComparer.Ordinal);
+        ConcurrentDictionary<(string Train, string Language), Lazy<CardNames>> names = new();
+        return [.. book.CardTexts.Select(text => Task.Run(() => ReadCard(text, NamesFor(text))))];
 
-        return [.. book.CardTexts.Select(text => Task.Run(() => ReadCard(text, byTrain[book.TrainOf(text) ?? ""].Value)))];
+        CardNames NamesFor(SourceText text)
+        {
+            string train = book.TrainOf(text) ?? "";
+            CardLanguage language = CardLanguages.Of(text) ?? EnglishForms.Language;
+            Lazy<ClassBook> coupled = trains.GetOrAdd(train, t => new(() => t.Length == 0 ? book : book.Coupled(t)));
+            return names.GetOrAdd((train, language.Code), _ => new(() => new(coupled.Value, language))).Value;
+        }
     }
 
     private static CardRead ReadCard(SourceText text, CardNames names)

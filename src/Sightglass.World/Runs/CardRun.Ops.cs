@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
@@ -177,7 +178,7 @@ public sealed partial class CardRun
 
     private CardStory? _story;
 
-    private CardStory Teller => _story ??= new(_program!, EnglishForms.Language);
+    private CardStory Teller => _story ??= new(_program!, CardLanguages.Of(Tongue.Spoken));
 
     /// <summary>Tells the operation under way in the words of the card's own table, where a journal is kept.</summary>
     private void Story(JournalKind kind, bool held = true, string? shown = null, Reply reply = Reply.None)

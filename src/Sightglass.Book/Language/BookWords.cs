@@ -1,0 +1,153 @@
+using System.Collections.Concurrent;
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
+using Sightglass.Book.Assemblies;
+
+namespace Sightglass.Book.Language;
+
+/// <summary>
+/// A book in another language: its texts by those of the author. The book itself stays as it is, so that a name means the same thing in every language; what is
+/// shown to people is looked up here.
+/// </summary>
+public sealed partial class BookWords
+{
+    /// <summary>Longer texts are not looked for among those with holes.</summary>
+    private const int LongestFilled = 2_000;
+
+    private readonly FrozenDictionary<string, BookWord> _exact;
+    private readonly ImmutableArray<(Regex Pattern, BookWord Word)> _filled;
+    private readonly ConcurrentDictionary<string, string?> _found = new(StringComparer.Ordinal);
+    private readonly Tongue _program;
+
+    /// <param name="program">The language of the program that this is.</param>
+    /// <param name="words">Each text once.</param>
+    /// <param name="cards">Cards in this language, each called as that of the book.</param>
+    public BookWords(Tongue program, IEnumerable<BookWord> words, IEnumerable<SourceText>? cards = null)
+    {
+        ArgumentNullException.ThrowIfNull(program);
+        _program = program;
+        Words = [.. words];
+        _exact = Words.ToFrozenDictionary(w => w.Text, StringComparer.Ordinal);
+        _filled = [.. Words.Where(w => Holes.Any(w.Text)).Select(w => (Pattern(w.Text), w))];
+        Cards = [.. cards ?? []];
+        Tongue = program.With(Find);
+    }
+
+    /// <summary>What is translated, in the order of the file.</summary>
+    public ImmutableArray<BookWord> Words { get; }
+
+    /// <summary>Cards in this language.</summary>
+    public ImmutableArray<SourceText> Cards { get; }
+
+    /// <summary>The program's language with this book's.</summary>
+    public Tongue Tongue { get; }
+
+    /// <summary>A text of the book in this language, or null.</summary>
+    public string? Find(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return _found.GetOrAdd(text, Look);
+    }
+
+    /// <summary>The entry that says a text, be it one with holes; null where none does.</summary>
+    public BookWord? EntryOf(string text) => _exact.GetValueOrDefault(text) ?? Filled(text)?.Word;
+
+    /// <summary>What stands in the holes of the entry that says a text.</summary>
+    internal IEnumerable<string> HolesOf(string text) => _exact.ContainsKey(text) ? [] : Filled(text)?.Given ?? [];
+
+    /// <summary>The card of a file in this language, or null.</summary>
+    public SourceText? CardOf(string name) => Cards.FirstOrDefault(c => Path.GetFileNameWithoutExtension(c.Path) == name);
+
+    private string? Look(string text) =>
+        _exact.TryGetValue(text, out BookWord? word) ? word.Says
+        : Filled(text) is var (filled, holes, _) ? Holes.Fill(filled.Says, hole => holes[hole])
+        : OfVehicle(text) ?? Capital(text);
+
+    private (BookWord Word, Dictionary<string, string> Holes, IEnumerable<string> Given)? Filled(string text)
+    {
+        if (text.Length > LongestFilled)
+        {
+            return null;
+        }
+
+        foreach ((Regex pattern, BookWord word) in _filled)
+        {
+            if (pattern.Match(text) is { Success: true } match && Filling(match, word.Text) is { } holes)
+            {
+                return (word, holes, match.Groups.Values.Skip(1).Select(g => g.Value));
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What fills each hole, in this language: only what the book itself says may.</summary>
+    private Dictionary<string, string>? Filling(Match match, string text)
+    {
+        Dictionary<string, string> holes = new(StringComparer.Ordinal);
+        string[] names = [.. Holes.In(text).Distinct()];
+        for (int i = 0; i < names.Length; i++)
+        {
+            string given = match.Groups[i + 1].Value;
+            if (_exact.GetValueOrDefault(given)?.Says is not { } says)
+            {
+                return null;
+            }
+
+            holes[names[i]] = says;
+        }
+
+        return holes;
+    }
+
+    /// <summary>What belongs to a vehicle of a train: <c>brake pipe of car 3</c>, <c>brakes of car 3 are applied</c>, <c>car 3</c> (<see cref="Model.Vehicle.NameOf"/>).</summary>
+    private string? OfVehicle(string text)
+    {
+        if (text.Length > LongestFilled || Vehicle().Match(text) is not { Success: true } match)
+        {
+            return null;
+        }
+
+        bool isCar = match.Groups[1].Value == "car";
+        string vehicle = string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of(isCar ? "car {0}" : "unit {0}"), match.Groups[2].Value);
+        if (match.Length == text.Length)
+        {
+            return vehicle;
+        }
+
+        string behind = $" of {match.Value}";
+        if (text.EndsWith(behind, StringComparison.Ordinal) && Find(text[..^behind.Length]) is { } own)
+        {
+            return string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of("{0} of {1}"), own, vehicle);
+        }
+
+        string numbered = string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of("the car {0}"), match.Groups[2].Value);
+        return isCar ? Find(text.Replace(match.Value, Model.Vehicle.ThisCar, StringComparison.Ordinal))?.Replace(_program.Of(Model.Vehicle.ThisCar), numbered, StringComparison.Ordinal) : null;
+    }
+
+    /// <summary>A name at the beginning of a sentence.</summary>
+    private string? Capital(string text) =>
+        text.Length > 1 && char.IsUpper(text[0]) && _exact.GetValueOrDefault(char.ToLowerInvariant(text[0]) + text[1..]) is { } word ? Say.Begin(word.Says) : null;
+
+    private static Regex Pattern(string text)
+    {
+        string[] names = [.. Holes.In(text).Distinct()];
+        HashSet<string> met = new(StringComparer.Ordinal);
+        string pattern = HoleInEscaped().Replace(Regex.Escape(text), m =>
+        {
+            string name = Regex.Unescape(m.Groups[1].Value);
+            int number = Array.IndexOf(names, name) + 1;
+            return met.Add(name) ? "(.+?)" : $"\\{number}";
+        });
+        return new($"^{pattern}$", RegexOptions.CultureInvariant | RegexOptions.Singleline, TimeSpan.FromSeconds(1));
+    }
+
+    [GeneratedRegex(@"\b(car|unit) (\d+)\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Vehicle();
+
+    [GeneratedRegex(@"\\\{([^{}]*)}", RegexOptions.CultureInvariant)]
+    private static partial Regex HoleInEscaped();
+}
