@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Verbs;
 
@@ -20,6 +21,11 @@ internal static class CommandLine
             if (line.Action is ParseErrorAction)
             {
                 WriteErrors(line, error);
+                return ExitCode.WrongUse;
+            }
+
+            if (!LanguageOption.Apply(line, error))
+            {
                 return ExitCode.WrongUse;
             }
 
@@ -60,6 +66,7 @@ internal static class CommandLine
             root.Add(verb);
         }
 
+        root.Add(LanguageOption.Create());
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         if (help.Action is SynchronousCommandLineAction usual)
         {

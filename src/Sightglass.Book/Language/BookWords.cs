@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
@@ -16,6 +17,9 @@ public sealed partial class BookWords
 {
     /// <summary>Longer texts are not looked for among those with holes.</summary>
     private const int LongestFilled = 2_000;
+
+    /// <summary>Words for the car that a name speaks of, and for one with its number; those with a preposition first, because some languages write the two as one.</summary>
+    private static readonly (string This, string Numbered)[] s_thisCar = [("of this car", "of the car {0}"), ("to this car", "to the car {0}"), (Model.Vehicle.ThisCar, "the car {0}")];
 
     private readonly FrozenDictionary<string, BookWord> _exact;
     private readonly ImmutableArray<(Regex Pattern, BookWord Word)> _filled;
@@ -112,7 +116,7 @@ public sealed partial class BookWords
         }
 
         bool isCar = match.Groups[1].Value == "car";
-        string vehicle = string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of(isCar ? "car {0}" : "unit {0}"), match.Groups[2].Value);
+        string vehicle = string.Format(CultureInfo.InvariantCulture, _program.Of(isCar ? "car {0}" : "unit {0}"), match.Groups[2].Value);
         if (match.Length == text.Length)
         {
             return vehicle;
@@ -121,11 +125,11 @@ public sealed partial class BookWords
         string behind = $" of {match.Value}";
         if (text.EndsWith(behind, StringComparison.Ordinal) && Find(text[..^behind.Length]) is { } own)
         {
-            return string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of("{0} of {1}"), own, vehicle);
+            return string.Format(CultureInfo.InvariantCulture, _program.Of("{0} of {1}"), own, vehicle);
         }
 
-        string numbered = string.Format(System.Globalization.CultureInfo.InvariantCulture, _program.Of("the car {0}"), match.Groups[2].Value);
-        return isCar ? Find(text.Replace(match.Value, Model.Vehicle.ThisCar, StringComparison.Ordinal))?.Replace(_program.Of(Model.Vehicle.ThisCar), numbered, StringComparison.Ordinal) : null;
+        string? said = isCar ? Find(text.Replace(match.Value, Model.Vehicle.ThisCar, StringComparison.Ordinal)) : null;
+        return said is null ? null : s_thisCar.Aggregate(said, (s, words) => s.Replace(_program.Of(words.This), string.Format(CultureInfo.InvariantCulture, _program.Of(words.Numbered), match.Groups[2].Value), StringComparison.Ordinal));
     }
 
     /// <summary>A name at the beginning of a sentence.</summary>

@@ -68,6 +68,7 @@ public sealed class SentencePrinter(CardLanguage language)
     {
         string[] names = [.. list.Phrases.Select(p => p.Text)];
         bool and = form.Place is FormPlace.Step && names.Length > 1;
-        return and ? $"{string.Join(", ", names[..^1])} {language.Small.And} {names[^1]}" : string.Join(", ", names);
+        string before = language.Small.BeforeEachRole.Length > 0 && form.Operation is Operation.Tell or Operation.Stop ? language.Small.BeforeEachRole + " " : "";
+        return and ? $"{string.Join($", {before}", names[..^1])} {language.Small.And} {before}{names[^1]}" : string.Join(", ", names);
     }
 }

@@ -232,7 +232,7 @@ public sealed class NamePhraseReader(CardLanguage language)
             List<string> parts = Between(form);
             int side = parts.IndexOf("{side}");
             int start = words.Count - parts.Count;
-            if (start > 0 && Enumerable.Range(0, parts.Count).All(i => i == side || Same(words[start + i], parts[i])))
+            if (start > 0 && language.Small.Sides.Contains(words[start + side], StringComparer.OrdinalIgnoreCase) && Enumerable.Range(0, parts.Count).All(i => i == side || Same(words[start + i], parts[i])))
             {
                 string word = words[start + side];
                 words.RemoveRange(start, parts.Count);

@@ -27,7 +27,7 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
         SlotKind.Protection => Named(words, from, to, p => context.Names.IsProtectionHeld(p) || context.Names.Protections(p, context.Scope).IsFound),
         SlotKind.Position => Named(words, from, to, p => context.Names.IsPosition(p.Text) || context.Names.IsScaleWord(p.Text)),
         SlotKind.ScaleWord => Named(words, from, to, p => context.Names.IsScaleWord(p.Text)),
-        SlotKind.Roles => List(words, from, to, p => context.Names.IsNobody(p) || context.Names.Roles(p, context.Scope).IsFound),
+        SlotKind.Roles => List(words, from, to, p => context.Names.IsNobody(p) || context.Names.Roles(p, context.Scope).IsFound, context.Language.Small.BeforeEachRole),
         SlotKind.Texts => List(words, from, to, _ => true),
         SlotKind.Time => Amount(words, from, to, Dimension.Second, found),
         SlotKind.Value => Amount(words, from, to, null, found),
@@ -54,7 +54,7 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
         return new(new Slot.Named(phrase), isKnown(phrase) ? 0 : 1);
     }
 
-    private Filled List(ImmutableArray<Word> words, int from, int to, Func<Phrase, bool> isKnown)
+    private Filled List(ImmutableArray<Word> words, int from, int to, Func<Phrase, bool> isKnown, string before = "")
     {
         SmallWords small = context.Language.Small;
         ImmutableArray<Phrase>.Builder phrases = ImmutableArray.CreateBuilder<Phrase>();
@@ -62,6 +62,11 @@ internal sealed class SlotReader(CardContext context, SentenceReader sentences)
         for (int i = from; i <= to; i++)
         {
             bool parts = i == to || words[i].Is(",") || words[i].Is(small.And) || words[i].Is(small.Or);
+            if (before.Length > 0 && start > from && start < i && words[start].Is(before))
+            {
+                start++;
+            }
+
             if (parts && i > start)
             {
                 phrases.Add(PhraseOf(words, start, i));

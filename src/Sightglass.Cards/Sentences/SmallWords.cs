@@ -24,6 +24,9 @@ public sealed record SmallWords
 
     public required string Or { get; init; }
 
+    /// <summary>A preposition that a step repeats before each role but the first: <c>avise al maquinista y a la mesa</c>; empty where it is said once.</summary>
+    public string BeforeEachRole { get; init; } = "";
+
     /// <summary>Words by which a second action is hung on: and then, then.</summary>
     public required ImmutableArray<string> Then { get; init; }
 

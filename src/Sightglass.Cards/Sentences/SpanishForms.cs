@@ -70,15 +70,16 @@ public static partial class SpanishForms
         Article = "el",
         ArticlesByEnding =
         [
-            (" llave", "la"), (" fuente", "la"), (" mano", "la"), (" pendiente", "la"), (" sangre", "la"), (" base", "la"), (" torre", "la"), (" clase", "la"), (" serie", "la"), (" red", "la"),
+            (" maquinista", "el"), (" llave", "la"), (" fuente", "la"), (" mano", "la"), (" pendiente", "la"), (" sangre", "la"), (" base", "la"), (" torre", "la"), (" clase", "la"), (" serie", "la"), (" red", "la"),
             (" llaves", "las"), (" fuentes", "las"), (" manos", "las"), (" torres", "las"), (" luces", "las"), (" redes", "las"), (" señales", "las"), (" unidades", "las"), (" conexiones", "las"),
             (" agua", "el"), (" aire", "el"), (" sistema", "el"), (" día", "el"), (" mapa", "el"), (" programa", "el"),
-            ("ción", "la"), ("sión", "la"), ("dad", "la"), (" luz", "la"), (" señal", "la"), ("a", "la"), ("ciones", "las"), ("as", "las"), ("os", "los"), ("es", "los"),
+            ("ión", "la"), ("dad", "la"), (" luz", "la"), (" señal", "la"), ("a", "la"), ("iones", "las"), ("as", "las"), ("os", "los"), ("es", "los"),
         ],
         Contractions = [new("del", "de", "el"), new("al", "a", "el")],
         IsNounFirst = true,
         And = "y",
         Or = "o",
+        BeforeEachRole = "a",
         Then = ["y luego", "luego", "y"],
         If = ["si", "cuando"],
         SignVerbs = ["se ve", "se ven", "se oye", "se oyen", "se huele", "se siente", "se sienten"],

@@ -106,7 +106,8 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     private string Roles(ImmutableArray<Role> roles)
     {
         string[] names = [.. roles.Select(r => _words.Named(r.Name))];
-        return names.Length < 2 ? string.Concat(names) : $"{string.Join(", ", names[..^1])} {language.Small.And} {names[^1]}";
+        string before = language.Small.BeforeEachRole.Length > 0 ? language.Small.BeforeEachRole + " " : "";
+        return names.Length < 2 ? string.Concat(names) : $"{string.Join($", {before}", names[..^1])} {language.Small.And} {before}{names[^1]}";
     }
 
     private static string Said(TextTemplate text, ReadOnlySpan<double> written) =>

@@ -52,6 +52,7 @@ internal sealed class BookInspection
                 }
             },
         ]);
+        inspection.Book = inspection.Book is { } english ? LanguageOption.Speak(english, folder, inspection.Found) : null;
         if (inspection.Book is { } read && cards is not null)
         {
             inspection.ReadSituations(read);

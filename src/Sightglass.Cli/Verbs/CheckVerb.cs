@@ -1,5 +1,8 @@
 using System.CommandLine;
+using Sightglass.Basics.Language;
+using Sightglass.Book.Language;
 using Sightglass.Book.Model;
+using Sightglass.Cards;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 
@@ -16,6 +19,7 @@ internal sealed class CheckVerb : BookVerb
     [
         ("check books/curlew", "the demo book"),
         ("check my-class --json", "your own, for an editor or a script"),
+        ("check books/curlew --language es", "and what of it is not said in Spanish, or is no longer the same"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
@@ -27,6 +31,12 @@ internal sealed class CheckVerb : BookVerb
         }
 
         BookInspection inspection = BookInspection.Read(folder);
+        if (inspection.Book is { } translated && translated.Languages.GetValueOrDefault(Tongue.Usual.Code) is { } words)
+        {
+            WordsReader.CheckWhole(translated, words, inspection.Found);
+            TranslatedCards.Check(translated, words, inspection.Found);
+        }
+
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(Json))
         {

@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
+using Sightglass.Book.Language;
+using Sightglass.Book.Model;
+
+namespace Sightglass.Cli.Books;
+
+/// <summary>The language in which pages, papers, lessons and stories are; the terminal's own messages stay English.</summary>
+internal static class LanguageOption
+{
+    private const string Name = "--language";
+
+    public static Option<string?> Create() => new(Name)
+    {
+        Description = $"Language of pages, papers, lessons and stories: {string.Join(", ", Tongue.All.Select(t => t.Code))}. Messages of the terminal stay English.",
+        HelpName = "CODE",
+        Recursive = true,
+    };
+
+    /// <summary>Speaks the language that a call names; false, after saying why, where there is none of that name.</summary>
+    public static bool Apply(ParseResult line, TextWriter error)
+    {
+        string? code = line.GetValue<string?>(Name);
+        Tongue? tongue = code is null ? Tongue.English : Tongue.Find(code);
+        if (tongue is null)
+        {
+            string[] known = [.. Tongue.All.Select(t => t.Code)];
+            error.WriteLine($"There is no language `{code}`; {Nearest.DidYouMean(code!, known) ?? $"there are {string.Join(", ", known)}"}");
+            return false;
+        }
+
+        Tongue.Usual = tongue;
+        return true;
+    }
+
+    /// <summary>The book with what it says in the language that is spoken, which from now on says the book's names too.</summary>
+    public static ClassBook Speak(ClassBook book, string folder, DiagnosticList found)
+    {
+        if (Tongue.Usual.Code == Tongue.English.Code)
+        {
+            return book;
+        }
+
+        ClassBook whole = WordsReader.Into(book, folder, found);
+        Tongue.Usual = whole.TongueOf(Tongue.Usual.Code);
+        return whole;
+    }
+}
