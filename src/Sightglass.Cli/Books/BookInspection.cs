@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
+using Sightglass.Book.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Names;
@@ -41,10 +42,13 @@ internal sealed class BookInspection
     {
         BookInspection inspection = new(folder);
         Task<CardRead>[]? cards = null;
+        ImmutableSortedDictionary<string, BookWords>? languages = null;
         inspection.Book = BookReader.Read(folder, KindLibrary.Catalog, inspection.Found,
         [
-            (book, found) =>
+            (read, found) =>
             {
+                languages ??= LanguageOption.Read(read, folder, inspection.Found);
+                ClassBook book = read with { Languages = languages };
                 cards ??= all && !inspection.Found.HasErrors ? ReadCards(book) : null;
                 if (all || book.TrainInUse is null)
                 {
@@ -52,7 +56,7 @@ internal sealed class BookInspection
                 }
             },
         ]);
-        inspection.Book = inspection.Book is { } english ? LanguageOption.Speak(english, folder, inspection.Found) : null;
+        inspection.Book = inspection.Book is { } whole && languages is not null ? whole with { Languages = languages } : inspection.Book;
         if (inspection.Book is { } read && cards is not null)
         {
             inspection.ReadSituations(read);

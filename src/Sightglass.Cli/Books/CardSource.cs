@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Tree;
@@ -20,6 +21,7 @@ internal static class CardSource
             return new SourceText(named.Replace('\\', '/'), File.ReadAllText(named));
         }
 
+        book = book.In(Tongue.Spoken);
         SourceText[] own = [.. book.CardTexts.Where(t => IsNamed(t, book, named))];
         if (own.Length == 1)
         {

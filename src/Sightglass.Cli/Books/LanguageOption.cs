@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
@@ -34,16 +35,16 @@ internal static class LanguageOption
         return true;
     }
 
-    /// <summary>The book with what it says in the language that is spoken, which from now on says the book's names too.</summary>
-    public static ClassBook Speak(ClassBook book, string folder, DiagnosticList found)
+    /// <summary>What the book says in other languages, read only where one of them is spoken; from now on that says the book's names too.</summary>
+    public static ImmutableSortedDictionary<string, BookWords> Read(ClassBook book, string folder, DiagnosticList found)
     {
         if (Tongue.Usual.Code == Tongue.English.Code)
         {
-            return book;
+            return ImmutableSortedDictionary<string, BookWords>.Empty;
         }
 
         ClassBook whole = WordsReader.Into(book, folder, found);
         Tongue.Usual = whole.TongueOf(Tongue.Usual.Code);
-        return whole;
+        return whole.Languages;
     }
 }
