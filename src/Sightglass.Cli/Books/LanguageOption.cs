@@ -31,20 +31,20 @@ internal static class LanguageOption
             return false;
         }
 
-        Tongue.Usual = tongue;
+        tongue.SpeakHere();
         return true;
     }
 
     /// <summary>What the book says in other languages, read only where one of them is spoken; from now on that says the book's names too.</summary>
     public static ImmutableSortedDictionary<string, BookWords> Read(ClassBook book, string folder, DiagnosticList found)
     {
-        if (Tongue.Usual.Code == Tongue.English.Code)
+        if (Tongue.Spoken.Code == Tongue.English.Code)
         {
             return ImmutableSortedDictionary<string, BookWords>.Empty;
         }
 
         ClassBook whole = WordsReader.Into(book, folder, found);
-        Tongue.Usual = whole.TongueOf(Tongue.Usual.Code);
+        whole.TongueOf(Tongue.Spoken.Code).SpeakHere();
         return whole.Languages;
     }
 }

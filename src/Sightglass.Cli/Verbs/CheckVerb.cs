@@ -31,7 +31,7 @@ internal sealed class CheckVerb : BookVerb
         }
 
         BookInspection inspection = BookInspection.Read(folder);
-        if (inspection.Book is { } translated && translated.Languages.GetValueOrDefault(Tongue.Usual.Code) is { } words)
+        if (inspection.Book is { } translated && translated.Languages.GetValueOrDefault(Tongue.Spoken.Code) is { } words)
         {
             WordsReader.CheckWhole(translated, words, inspection.Found);
             TranslatedCards.Check(translated, words, inspection.Found);
