@@ -18,6 +18,9 @@ public sealed partial class BookWords
     /// <summary>Longer texts are not looked for among those with holes.</summary>
     private const int LongestFilled = 2_000;
 
+    /// <summary>Texts whose translation, or its lack, is kept: numbers and what people type come by as well, and there is no end of them.</summary>
+    private const int MostKept = 20_000;
+
     /// <summary>Words for the car that a name speaks of, and for one with its number; those with a preposition first, because some languages write the two as one.</summary>
     private static readonly (string This, string Numbered)[] s_thisCar = [("of this car", "of the car {0}"), ("to this car", "to the car {0}"), (Model.Vehicle.ThisCar, "the car {0}")];
 
@@ -53,7 +56,7 @@ public sealed partial class BookWords
     public string? Find(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return _found.GetOrAdd(text, Look);
+        return _found.TryGetValue(text, out string? known) ? known : _found.Count < MostKept ? _found.GetOrAdd(text, Look) : Look(text);
     }
 
     /// <summary>The entry that says a text, be it one with holes; null where none does.</summary>

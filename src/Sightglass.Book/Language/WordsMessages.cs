@@ -2,7 +2,7 @@ using Sightglass.Basics.Diagnostics;
 
 namespace Sightglass.Book.Language;
 
-/// <summary>Findings about a book in another language (T001…T008).</summary>
+/// <summary>Findings about a book in another language (T001…T008, T011).</summary>
 internal static class WordsMessages
 {
     private const int Shown = 60;
@@ -18,6 +18,9 @@ internal static class WordsMessages
 
     public static Diagnostic NotTranslated(Span span, string language, string text) =>
         new("T004", Severity.Warning, span, $"{Quote(text)} is not said in {language}", "add it under `texts`");
+
+    public static Diagnostic NoWords(string language, string code) =>
+        new("T011", Severity.Warning, default, $"the book says nothing in {language}", $"write {Quote($"{WordsReader.Folder}/{code}.yaml")}; `--missing FILE` makes a beginning");
 
     public static Diagnostic UnknownLanguage(Span span, string code, IEnumerable<string> known) =>
         new("T005", Severity.Error, span, $"the program does not speak {Quote(code)}", $"it speaks {string.Join(", ", known.Select(k => $"`{k}`"))}");

@@ -94,10 +94,11 @@ public static class WordsReader
                 used.Add(entry);
                 holes.UnionWith(words.HolesOf(text.Text));
             }
-            else if (words.Find(text.Text) is null)
-            {
-                found.Add(WordsMessages.NotTranslated(text.Span, words.Tongue.Name, text.Text));
-            }
+        }
+
+        foreach (ReadText text in Missing(book, words))
+        {
+            found.Add(WordsMessages.NotTranslated(text.Span, words.Tongue.Name, text.Text));
         }
 
         string[] all = [.. texts.Select(t => t.Text)];
@@ -106,6 +107,18 @@ public static class WordsReader
             found.Add(WordsMessages.NotInBook(word, word.Text.Length < 60 ? Nearest.Find(word.Text, all) : null));
         }
     }
+
+    /// <summary>Tells that a book says nothing in a language.</summary>
+    public static Diagnostic NoWords(Tongue language)
+    {
+        ArgumentNullException.ThrowIfNull(language);
+        return WordsMessages.NoWords(language.Name, language.Code);
+    }
+
+    /// <summary>The texts of a book that a language lacks.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="words">The language; null where the book says nothing in it.</param>
+    public static IEnumerable<ReadText> Missing(ClassBook book, BookWords? words) => BookTexts.Of(book).Where(t => words?.Find(t.Text) is null);
 
     private static void CheckNames(ClassBook book, BookWords words, Findings found)
     {
@@ -182,6 +195,13 @@ public static class WordsReader
         }
 
         bool whole = map.Required("text", "as the book has it") & map.Required("says", "in the other language");
+        if (map.Take("says") is YamlScalar { Value.Length: 0 })
+        {
+            map.Take("text");
+            map.Finish();
+            return null; // waits to be translated: told as missing
+        }
+
         BookWord word = new(map.Text("text"), map.Text("says"), node.Span);
         map.Finish();
         if (!whole || word.Text.Length == 0 || word.Says.Length == 0)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Language;
 using Sightglass.Book.Model;
@@ -11,15 +12,21 @@ namespace Sightglass.Cli.Verbs;
 /// <summary><c>check</c>: everything that is wrong with a book, at once.</summary>
 internal sealed class CheckVerb : BookVerb
 {
+    private readonly Option<string?> _missing = OutputFile.Option("--missing", "Write the texts that the book does not say in the language of --language into this file, ready to be filled in.");
+
     public CheckVerb()
-        : base("check", "Read a class book with its situations and cards, and say everything that is wrong, each with its place and what would be right.") =>
+        : base("check", "Read a class book with its situations and cards, and say everything that is wrong, each with its place and what would be right.")
+    {
         Add(Folder);
+        Add(_missing);
+    }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("check books/curlew", "the demo book"),
         ("check my-class --json", "your own, for an editor or a script"),
         ("check books/curlew --language es", "and what of it is not said in Spanish, or is no longer the same"),
+        ("check my-class --language es --missing es.yaml", "a beginning for whoever translates it"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
@@ -31,10 +38,13 @@ internal sealed class CheckVerb : BookVerb
         }
 
         BookInspection inspection = BookInspection.Read(folder);
-        if (inspection.Book is { } translated && translated.Languages.GetValueOrDefault(Tongue.Spoken.Code) is { } words)
+        if (inspection.Book is { } read && Tongue.Spoken.Code != Tongue.English.Code)
         {
-            WordsReader.CheckWhole(translated, words, inspection.Found);
-            TranslatedCards.Check(translated, words, inspection.Found);
+            CheckLanguage(read, line.GetValue(_missing), inspection.Found);
+        }
+        else if (line.GetValue(_missing) is not null)
+        {
+            return WrongUse(line, inspection.Book is null ? "The book has errors: first mend them." : "What is missing in which language? Add --language CODE.");
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
@@ -49,6 +59,26 @@ internal sealed class CheckVerb : BookVerb
         }
 
         return Task.FromResult(inspection.Found.HasErrors ? ExitCode.No : ExitCode.Good);
+    }
+
+    /// <summary>What of the book is not said in the language that is spoken, or is not the same; into a file that waits for its translations where one is named.</summary>
+    private static void CheckLanguage(ClassBook book, string? missing, DiagnosticList found)
+    {
+        BookWords? words = book.Languages.GetValueOrDefault(Tongue.Spoken.Code);
+        if (words is not null)
+        {
+            WordsReader.CheckWhole(book, words, found);
+            TranslatedCards.Check(book, words, found);
+        }
+        else if (!found.HasErrors)
+        {
+            found.Add(WordsReader.NoWords(Tongue.Spoken));
+        }
+
+        if (missing is not null)
+        {
+            OutputFile.Write(missing, WordsList.Of(WordsReader.Missing(book, words)));
+        }
     }
 
     private static string Holds(BookInspection inspection, ClassBook book) => string.Join(", ",

@@ -87,6 +87,17 @@ public sealed class BookWordsTests
         Assert.All(s_book.Items.Keys.Concat(s_book.Places.Keys).Concat(s_book.Facts.Keys).Concat(s_book.Situations.Keys), n => Assert.Contains(n, texts));
     }
 
+    /// <summary>A list made for a translator reads as it stands and is empty of nothing that is missing.</summary>
+    [Fact]
+    public void Of_Missing_IsABeginning()
+    {
+        (BookWords? begun, DiagnosticList found) = Read(WordsList.Of(WordsReader.Missing(s_book, null)));
+        Assert.Empty(found);
+        Assert.Empty(begun!.Words);
+        string filled = WordsList.Of(WordsReader.Missing(s_book, null)).Replace("says: \"\"", "says: x", StringComparison.Ordinal);
+        Assert.Equal(BookTexts.Of(s_book).Select(t => t.Text).Order(StringComparer.Ordinal), Read(filled).Words!.Words.Select(w => w.Text).Order(StringComparer.Ordinal));
+    }
+
     /// <summary>Names stay the author's: what a name means cannot depend on the language.</summary>
     [Fact]
     public void In_Language_KeepsNames()
