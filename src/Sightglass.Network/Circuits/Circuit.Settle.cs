@@ -136,10 +136,10 @@ public sealed partial class Circuit
 
         Factor(state);
         Drive(state);
-        _mesh.Solve(state.Shares, state.Inverses, state.Values);
+        StarMesh.Solve(_plan, state.Shares, state.Inverses, state.Values);
         for (int n = 0; n < Nodes; n++)
         {
-            state.Volts[n] = state.Values[_mesh.PositionOf(n)];
+            state.Volts[n] = state.Values[_plan.PositionOf(n)];
         }
 
         for (int b = 0; b < _rows.Length; b++)
@@ -165,8 +165,8 @@ public sealed partial class Circuit
             }
         }
 
-        _mesh.Eliminate(state.Shares, state.Inverses);
-        _mesh.Root(state.Shares, state.Roots);
+        StarMesh.Eliminate(_plan, state.Shares, state.Inverses);
+        StarMesh.Root(_plan, state.Shares, state.Roots);
         Array.Copy(state.Conductances, state.Factored, _rows.Length);
         state.HasFactors = true;
     }
@@ -178,13 +178,13 @@ public sealed partial class Circuit
         for (int b = 0; b < _rows.Length; b++)
         {
             double driven = state.Conductances[b] * state.Forces[b];
-            state.Values[_mesh.PositionOf(_rows[b].A)] -= driven;
-            state.Values[_mesh.PositionOf(_rows[b].B)] += driven;
+            state.Values[_plan.PositionOf(_rows[b].A)] -= driven;
+            state.Values[_plan.PositionOf(_rows[b].B)] += driven;
         }
 
         foreach (HoldRow hold in _holds)
         {
-            state.Values[_mesh.PositionOf(hold.Node)] = state.Volts[hold.Node];
+            state.Values[_plan.PositionOf(hold.Node)] = state.Volts[hold.Node];
         }
     }
 }

@@ -1,3 +1,5 @@
+using Sightglass.Network.Compile;
+
 namespace Sightglass.Network.Circuits;
 
 /// <summary>
@@ -15,7 +17,7 @@ public sealed partial class Circuit
     private readonly HoldRow[] _holds;
     private readonly CoilRow[] _coils;
     private readonly DiodeRow[] _diodes;
-    private readonly StarMesh _mesh;
+    private readonly SymmetricPlan _plan;
     private readonly int[] _places;
 
     internal Circuit(string[] names, (string Name, double Start)[] inputs, BranchRow[] rows, HoldRow[] holds, CoilRow[] coils, DiodeRow[] diodes)
@@ -27,8 +29,8 @@ public sealed partial class Circuit
             held[hold.Node] = true;
         }
 
-        _mesh = new(names.Length, held, rows.Select(r => (r.A, r.B)));
-        _places = [.. rows.Select(r => _mesh.PlaceOf(r.A, r.B))];
+        _plan = new(names.Length, held, rows.Select(r => (r.A, r.B)));
+        _places = [.. rows.Select(r => _plan.PlaceOf(r.A, r.B))];
     }
 
     public int Nodes => _names.Length;
@@ -42,12 +44,12 @@ public sealed partial class Circuit
     internal int Diodes => _diodes.Length;
 
     /// <summary>A state with every coil down, not yet solved.</summary>
-    public CircuitState NewState() => new(this, _mesh.Free, _mesh.Places);
+    public CircuitState NewState() => new(this, _plan.Free, _plan.Places);
 
     /// <summary>The inputs' values at the start.</summary>
     public double[] NewInputs() => [.. _inputs.Select(i => i.Start)];
 
-    internal int PositionOf(int node) => _mesh.PositionOf(node);
+    internal int PositionOf(int node) => _plan.PositionOf(node);
 
     /// <summary>Solves for inputs and for the coils that are up in <paramref name="state"/>, which takes the result.</summary>
     /// <param name="inputs">One value each, in the order in which they were added: openings 0 or more (below counts as 0), volts.</param>
@@ -73,8 +75,8 @@ public sealed partial class Circuit
             found.Add(new(CircuitFindingKind.NoSource, ""));
         }
 
-        int[] floating = [.. Enumerable.Range(0, _rows.Length).Where(b => state.Forces[b] != 0 && state.Conductances[b] > 0 && _rows[b].Emf >= 0).Select(b => state.Roots[_mesh.PositionOf(_rows[b].A)])];
-        found.AddRange(Enumerable.Range(0, Nodes).Where(n => floating.Contains(_mesh.PositionOf(n))).Select(n => new CircuitFinding(CircuitFindingKind.Floating, _names[n])));
+        int[] floating = [.. Enumerable.Range(0, _rows.Length).Where(b => state.Forces[b] != 0 && state.Conductances[b] > 0 && _rows[b].Emf >= 0).Select(b => state.Roots[_plan.PositionOf(_rows[b].A)])];
+        found.AddRange(Enumerable.Range(0, Nodes).Where(n => floating.Contains(_plan.PositionOf(n))).Select(n => new CircuitFinding(CircuitFindingKind.Floating, _names[n])));
         found.AddRange(_holds.Where(h => HeldAt(h, state) != state.Volts[h.Node]).Select(h => new CircuitFinding(CircuitFindingKind.Contradiction, _names[h.Node])).Distinct());
         found.AddRange(Enumerable.Range(0, Inputs).Where(i => state.BadInputs[i]).Select(i => new CircuitFinding(CircuitFindingKind.NotFinite, _inputs[i].Name)));
         bool race = state.Outcome == CircuitOutcome.Race;
