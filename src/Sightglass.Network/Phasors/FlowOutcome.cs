@@ -1,6 +1,6 @@
 namespace Sightglass.Network.Phasors;
 
-/// <summary>How a load flow ended.</summary>
+/// <summary>How a load flow ended. Where it did not settle there is no answer: every voltage that is not given and every current is 0.</summary>
 public enum FlowOutcome
 {
     Settled,

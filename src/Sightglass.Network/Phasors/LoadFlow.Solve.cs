@@ -46,6 +46,17 @@ public sealed partial class LoadFlow
             state.Outcome = PhasorFactors.Eliminate(_plan, state.Shares, state.Diagonals) ? Iterate(state) : FlowOutcome.NotSettled;
         }
         while (MoveFloors(state));
+        if (state.Outcome != FlowOutcome.Settled)
+        {
+            // What the last pass left is no answer.
+            for (int t = 0; t < Terminals; t++)
+            {
+                state.Volts[t] = _held[t] ? state.Volts[t] : default;
+            }
+
+            Array.Clear(state.Admittances);
+        }
+
         Sum(state);
     }
 
@@ -87,7 +98,7 @@ public sealed partial class LoadFlow
         for (int t = 0; t < Terminals; t++)
         {
             state.Driven[_plan.PositionOf(t)] = _held[t] && state.Live[t] ? state.Volts[t] : default;
-            scale = Math.Max(scale, state.Volts[t].Magnitude);
+            scale = _held[t] ? Math.Max(scale, state.Volts[t].Magnitude) : scale;
         }
 
         Substitute(state, withCurrents: false);

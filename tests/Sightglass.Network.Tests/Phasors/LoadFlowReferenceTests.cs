@@ -70,6 +70,8 @@ public sealed class LoadFlowReferenceTests
         FlowFinding found = Assert.Single(beyond.Flow.FindingsOf(beyond));
         Assert.Equal(FlowFindingKind.Collapse, found.Kind);
         Assert.StartsWith("load", found.Name, StringComparison.Ordinal);
+        Assert.All(beyond.Voltages.ToArray(), v => Assert.True(v.IsFinite));
+        Assert.Equal(default, beyond.Fed);
     }
 
     /// <summary>Four wires, loads of constant impedance, a neutral with an impedance. Source: Millman, V_n = ΣV·Y/(ΣY + 1/z_n).</summary>
