@@ -22,16 +22,19 @@ internal sealed class CompiledAssembly
     public IReadOnlySet<string> Members { get; }
 
     /// <summary>The output of every project under src, built in the same configuration as this test.</summary>
-    public static IReadOnlyList<CompiledAssembly> OfSources()
+    public static IReadOnlyList<CompiledAssembly> OfSources() => [.. PathsOfSources().Select(p => Read(p.Name, p.Path))];
+
+    /// <summary>Where the output of every project under src lies.</summary>
+    public static IEnumerable<(string Name, string Path)> PathsOfSources()
     {
         DirectoryInfo framework = new(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar));
         string configuration = framework.Parent!.Name;
-        return [.. RepositoryFiles.Projects("src").Select(project =>
+        return RepositoryFiles.Projects("src").Select(project =>
         {
             string name = Path.GetFileNameWithoutExtension(project);
             string folder = Path.Combine(RepositoryFiles.Root, Path.GetDirectoryName(project)!);
-            return Read(name, Path.Combine(folder, "bin", configuration, framework.Name, name + ".dll"));
-        })];
+            return (name, Path.Combine(folder, "bin", configuration, framework.Name, name + ".dll"));
+        });
     }
 
     private static CompiledAssembly Read(string name, string path)
