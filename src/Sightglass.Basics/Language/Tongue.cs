@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Reflection;
-using System.Resources;
+using System.Xml.Linq;
 
 namespace Sightglass.Basics.Language;
 
@@ -96,10 +96,10 @@ public sealed class Tongue
         Dictionary<string, string> words = new(StringComparer.Ordinal);
         foreach (string name in here.GetManifestResourceNames().Where(n => n.StartsWith(Folder + code + '.', StringComparison.Ordinal)))
         {
-            using ResourceReader reader = new(here.GetManifestResourceStream(name)!);
-            foreach (System.Collections.DictionaryEntry entry in reader)
+            using Stream file = here.GetManifestResourceStream(name)!;
+            foreach (XElement entry in XDocument.Load(file).Root!.Elements("data"))
             {
-                words[(string)entry.Key] = (string)entry.Value!;
+                words[entry.Attribute("name")!.Value] = entry.Element("value")!.Value;
             }
         }
 
