@@ -72,8 +72,9 @@ internal sealed class SymmetricPlan
         return low == high || low >= Free ? -1 : Array.BinarySearch(_ends, _first[low], _first[low + 1] - _first[low], high);
     }
 
-    private IEnumerable<int> FindMeshes(SortedSet<int>[] later)
+    private List<int> FindMeshes(SortedSet<int>[] later)
     {
+        List<int> meshes = [];
         for (int k = 0; k < Free; k++)
         {
             int[] ends = [.. later[k]];
@@ -81,9 +82,11 @@ internal sealed class SymmetricPlan
             {
                 for (int j = i + 1; j < ends.Length; j++)
                 {
-                    yield return ends[i] >= Free ? -1 : Array.BinarySearch(_ends, _first[ends[i]], _first[ends[i] + 1] - _first[ends[i]], ends[j]);
+                    meshes.Add(ends[i] >= Free ? -1 : Array.BinarySearch(_ends, _first[ends[i]], _first[ends[i] + 1] - _first[ends[i]], ends[j]));
                 }
             }
         }
+
+        return meshes;
     }
 }

@@ -99,14 +99,15 @@ public sealed partial class LoadFlow
         from pair in new[] { (l.From[a], l.From[b]), (l.To[a], l.To[b]), (l.From[a], l.To[b]), (l.To[a], l.From[b]) }
         select pair;
 
-    private static IEnumerable<int> Sums(IEnumerable<int> counts)
+    private static List<int> Sums(IEnumerable<int> counts)
     {
-        int sum = 0;
-        yield return 0;
+        List<int> sums = [0];
         foreach (int count in counts)
         {
-            yield return sum += count;
+            sums.Add(sums[^1] + count);
         }
+
+        return sums;
     }
 
     private bool IsLive(int load, FlowState state) => state.Live[_loads[load].From] || (_loads[load].To >= 0 && state.Live[_loads[load].To]);
