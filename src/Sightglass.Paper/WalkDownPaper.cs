@@ -1,6 +1,7 @@
 using System.Net;
 using System.Security.Cryptography;
 using System.Text;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Look;
 using Sightglass.Training.WalkDowns;
 
@@ -23,21 +24,24 @@ public static class WalkDownPaper
         string hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
         string policy = $"default-src 'none'; script-src 'sha256-{hash}'; style-src 'unsafe-inline'; font-src data:; img-src data: blob:; media-src blob:; base-uri 'none'; form-action 'none'";
         StringBuilder page = new();
-        page.Append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\">");
-        page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"").Append(policy).Append("\"><title>").Append(Text($"Walk-down {sheet.Book} {sheet.RoadNumber}".Trim())).Append("</title>");
+        page.Append("<!DOCTYPE html>\n<html lang=\"").Append(Tongue.Spoken.Code).Append("\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\">");
+        page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"").Append(policy).Append("\"><title>").Append(Text(Say.With($"Walk-down {sheet.Book} {sheet.RoadNumber}").Trim())).Append("</title>");
         page.Append("<style>").Append(LookStyle.ReportCss).Append(PaperFiles.Text("walkdown.css")).Append("</style></head>");
-        Body(page, sheet.Notice);
+        Body(page, sheet.Notice, "");
         page.Append("<script type=\"application/json\" id=\"sheet\">").Append(sheet.ToJson().Replace("<", "\\u003C", StringComparison.Ordinal)).Append("</script>");
         return page.Append("<script>").Append(script).Append("</script></body></html>\n").ToString();
     }
 
     /// <summary>The page that is served: styles, scripts and sheet are files beside it.</summary>
-    public static string Served(string notice, string? theme)
+    /// <param name="notice">The book's.</param>
+    /// <param name="theme"><c>light</c> or <c>dark</c>; anything else leaves it to the phone.</param>
+    /// <param name="tongues">Markup with which another language is chosen.</param>
+    public static string Served(string notice, string? theme, string tongues)
     {
         StringBuilder page = new();
-        page.Append("<!DOCTYPE html>\n<html lang=\"en\"").Append(theme is "light" or "dark" ? $" data-theme=\"{theme}\"" : "").Append("><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\"><base href=\"/walkdown/\"><title>Walk-down · Sightglass</title>");
+        page.Append("<!DOCTYPE html>\n<html lang=\"").Append(Tongue.Spoken.Code).Append('"').Append(theme is "light" or "dark" ? $" data-theme=\"{theme}\"" : "").Append("><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\"><base href=\"/walkdown/\"><title>").Append(Text(Say.It("Walk-down"))).Append(" · Sightglass</title>");
         page.Append("<link rel=\"icon\" href=\"mark.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"look/sheet.css\"><link rel=\"stylesheet\" href=\"walkdown.css\"></head>");
-        Body(page, notice);
+        Body(page, notice, tongues);
         foreach (string script in ServedScripts)
         {
             page.Append("<script src=\"").Append(script).Append("\"></script>");
@@ -50,14 +54,18 @@ public static class WalkDownPaper
     /// <exception cref="ArgumentException">There is none of that name.</exception>
     public static string Script(string name) => PaperFiles.Text("walkdown/" + name);
 
-    private static void Body(StringBuilder page, string notice)
+    private static void Body(StringBuilder page, string notice, string tongues)
     {
-        page.Append("<body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\" id=\"where\">Walk-down</span></header>");
-        page.Append("<div class=\"kept\" id=\"kept\" role=\"status\"></div><main id=\"main\"><h1 tabindex=\"-1\">Walk-down</h1><noscript><p>This page needs scripts.</p></noscript></main>");
-        page.Append("<footer class=\"foot\"><span>Local rules, the maker’s manual and qualified people decide.</span><span>").Append(Text(notice)).Append("</span></footer>");
-        page.Append("<nav class=\"bar\" id=\"bar\" aria-label=\"Walk\" hidden><button class=\"btn\" type=\"button\" id=\"back\">Back</button><button class=\"btn\" type=\"button\" id=\"places\">Places</button>");
-        page.Append("<button class=\"btn\" type=\"button\" id=\"hand-in\">Hand in</button><button class=\"btn key\" type=\"button\" id=\"onward\">Onward</button></nav>");
+        string walkDown = Text(Say.It("Walk-down"));
+        page.Append("<body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\" id=\"where\">").Append(walkDown).Append("</span></header>");
+        page.Append("<div class=\"kept\" id=\"kept\" role=\"status\"></div><main id=\"main\"><h1 tabindex=\"-1\">").Append(walkDown).Append("</h1><noscript><p>").Append(Text(Say.It("This page needs scripts."))).Append("</p></noscript></main>");
+        page.Append("<footer class=\"foot\"><span>").Append(Text(Say.It("Local rules, the maker’s manual and qualified people decide."))).Append("</span><span>").Append(Text(notice)).Append("</span>").Append(tongues).Append("</footer>");
+        page.Append("<nav class=\"bar\" id=\"bar\" aria-label=\"").Append(Text(Say.It("Walk"))).Append("\" hidden>").Append(Button("back", Say.It("Back"))).Append(Button("places", Say.It("Places")));
+        page.Append(Button("hand-in", Say.It("Hand in"))).Append(Button("onward", Say.It("Onward"), "btn key")).Append("</nav>");
+        page.Append("<script type=\"application/json\" id=\"words\">").Append(WalkDownWords.Json()).Append("</script>");
     }
+
+    private static string Button(string id, string words, string style = "btn") => $"<button class=\"{style}\" type=\"button\" id=\"{id}\">{Text(words)}</button>";
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);
 }

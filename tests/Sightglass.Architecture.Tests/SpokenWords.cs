@@ -3,7 +3,7 @@ using System.Xml.Linq;
 namespace Sightglass.Architecture.Tests;
 
 /// <summary>One file of texts of a language, as its entries stand in it.</summary>
-/// <param name="Project">Whose texts they are: the last word of the project's name.</param>
+/// <param name="Project">Whose texts they are: the last word of a project's name, or a part of one.</param>
 internal sealed record SpokenWords(string File, string Project, IReadOnlyList<(string Key, string Text)> Entries)
 {
     public static IReadOnlyList<SpokenWords> Of(string language) =>

@@ -1,14 +1,15 @@
 // A walk-down: places in walking order, what is to be found at each, and what was found. The same script in the page that is served and in the file that stands alone.
 const page = (() => {
   const main = document.getElementById('main'), kept = document.getElementById('kept');
-  const states = [['seen', 'Seen'], ['not_seen', 'Not seen'], ['differs', 'Differs']];
-  const stand = 'Stand clear of what can move. Look where you stand before you photograph, and not while you walk.';
+  const states = [['seen', text('seen')], ['not_seen', text('notSeen')], ['differs', text('differs')]];
+  const stand = text('stand');
   const late = {};
   let sheet = null;
   let urls = [];
 
   const stop = () => sheet.stops[findings.about.stop];
   const capital = t => t.charAt(0).toUpperCase() + t.slice(1);
+  const purpose = () => words['purpose ' + sheet.purpose] ?? sheet.purpose;
   const doneAt = s => s.items.filter(i => findings.of(s.place, i.name)).length;
   const total = () => sheet.stops.reduce((n, s) => n + s.items.length, 0);
 
@@ -36,17 +37,17 @@ const page = (() => {
     document.getElementById('bar').hidden = true;
     const name = el('input', { type: 'text', id: 'by', autocomplete: 'name', required: true, maxlength: 80, value: findings.about.by });
     const number = sheet.road_number || !sheet.road_numbers.length ? null
-      : el('select', { id: 'number' }, el('option', { value: '' }, 'not known yet'), sheet.road_numbers.map(n => el('option', { value: n }, n)));
+      : el('select', { id: 'number' }, el('option', { value: '' }, text('notKnown')), sheet.road_numbers.map(n => el('option', { value: n }, n)));
     main.replaceChildren(
-      el('h1', { tabindex: -1 }, 'Walk-down'),
-      el('p', { class: 'lead' }, `${capital(sheet.purpose)}: ${total()} things at ${sheet.stops.length} places. What you find is kept on this phone and needs no network.`),
+      el('h1', { tabindex: -1 }, text('walkDown')),
+      el('p', { class: 'lead' }, text('lead', capital(purpose()), total(), sheet.stops.length)),
       el('form', { onsubmit: e => { e.preventDefault(); begun(name.value.trim(), number?.value); } },
-        el('label', { class: 'field', for: 'by' }, el('span', {}, 'Who walks'), name),
-        number && el('label', { class: 'field', for: 'number' }, el('span', {}, 'Road number of the machine'), number),
-        el('button', { class: 'btn key' }, 'Begin')),
-      sheet.arrange.length ? el('section', {}, el('h2', {}, 'To arrange before'), el('ul', {}, sheet.arrange.map(a => el('li', {}, capital(a) + '.')))) : '',
+        el('label', { class: 'field', for: 'by' }, el('span', {}, text('who')), name),
+        number && el('label', { class: 'field', for: 'number' }, el('span', {}, text('roadNumber')), number),
+        el('button', { class: 'btn key' }, text('begin'))),
+      sheet.arrange.length ? el('section', {}, el('h2', {}, text('arrange')), el('ul', {}, sheet.arrange.map(a => el('li', {}, capital(a) + '.')))) : '',
       el('p', { class: 'stand' }, stand),
-      findings.state.lasts ? '' : el('p', { class: 'stand' }, 'This phone gives this page no storage: hand in before you close it, or open it in another browser.'));
+      findings.state.lasts ? '' : el('p', { class: 'stand' }, text('noStorage')));
   }
 
   async function begun(name, number) {
@@ -60,12 +61,12 @@ const page = (() => {
     urls.forEach(u => URL.revokeObjectURL(u));
     urls = [];
     const s = stop(), at = findings.about.stop;
-    document.getElementById('where').replaceChildren(el('b', {}, [sheet.book, findings.about.road_number].filter(Boolean).join(' ')), el('br'), `stop ${at + 1} of ${sheet.stops.length}`);
+    document.getElementById('where').replaceChildren(el('b', {}, [sheet.book, findings.about.road_number].filter(Boolean).join(' ')), el('br'), text('stop', at + 1, sheet.stops.length));
     document.getElementById('back').disabled = at === 0;
     document.getElementById('onward').disabled = at === sheet.stops.length - 1;
     main.replaceChildren(
       el('h1', { tabindex: -1 }, capital(s.place)),
-      el('p', { class: 'lead' }, [s.text, at > 0 && s.metres ? `${s.metres} m from the stop before.` : ''].filter(Boolean).join(' ')),
+      el('p', { class: 'lead' }, [s.text, at > 0 && s.metres ? text('metres', s.metres) : ''].filter(Boolean).join(' ')),
       ...s.dangers.map(danger),
       el('p', { class: 'stand' }, stand),
       el('ul', { class: 'things' }, s.items.map(thing)));
@@ -73,9 +74,9 @@ const page = (() => {
   }
 
   const danger = d => el('div', { class: `hz ${d.word}`, role: 'note' },
-    el('h2', {}, d.word.toUpperCase()),
+    el('h2', {}, text(d.word).toUpperCase()),
     el('p', {}, d.text),
-    d.protection ? el('p', {}, el('b', {}, d.on_touch ? 'Before you touch: ' : 'Before you go there: '), d.protection + '.') : '');
+    d.protection ? el('p', {}, el('b', {}, text(d.on_touch ? 'beforeTouch' : 'beforeGo') + ' '), d.protection + '.') : '');
 
   function thing(item) {
     const s = stop(), mine = () => findings.of(s.place, item.name);
@@ -91,10 +92,10 @@ const page = (() => {
     const said = el('span', { class: 'small' });
     const summary = () => {
       const e = mine();
-      said.textContent = e ? [e.label && `‘${e.label}’`, e.opens_towards && 'way open', e.photo && 'photo', e.note && 'note', e.voice && 'voice'].filter(Boolean).join(', ') : '';
+      said.textContent = e ? [e.label && `‘${e.label}’`, e.opens_towards && text('hasWay'), e.photo && text('hasPhoto'), e.note && text('hasNote'), e.voice && text('hasVoice')].filter(Boolean).join(', ') : '';
     };
     const more = el('details', { ontoggle: () => more.open && !body.hasChildNodes() && fill(body, s, item, id, summary) },
-      el('summary', {}, 'Label, photo, note', said));
+      el('summary', {}, text('more'), said));
     const body = el('div');
     more.append(body);
     summary();
@@ -122,10 +123,10 @@ const page = (() => {
     };
     const shots = el('div'), voices = el('div');
     body.append(
-      field('label', 'Label as found', item.label || item.name),
-      item.opens ? field('opens_towards', 'Which way is open', 'such as: handle in line with the pipe') : '',
+      field('label', text('label'), item.label || item.name),
+      item.opens ? field('opens_towards', text('way'), text('wayHint')) : '',
       shots,
-      field('note', 'Note', '', 'textarea'),
+      field('note', text('note'), '', 'textarea'),
       voices);
     photos(shots, s, item, say);
     voice(voices, s, item, say);
@@ -134,34 +135,34 @@ const page = (() => {
   async function photos(place, s, item, say) {
     const e = findings.of(s.place, item.name);
     const blob = e?.photo ? await store.get('files', e.photo) : null;
-    const take = el('input', { type: 'file', accept: 'image/*', capture: 'environment', 'aria-label': `Photo of ${item.name}` });
+    const take = el('input', { type: 'file', accept: 'image/*', capture: 'environment', 'aria-label': text('photoOf', item.name) });
     const said = el('p', { class: 'small', role: 'status' });
     take.addEventListener('change', async () => {
       if (!take.files[0]) return;
-      said.textContent = 'The photo is made small…';
+      said.textContent = text('small');
       try {
         const file = await findings.addFile(await photo.small(take.files[0]));
-        if (file === null) return void (said.textContent = 'The photo was not kept: there is no room on the phone. Hand in what there is, then take it again.');
+        if (file === null) return void (said.textContent = text('noRoom'));
         const old = findings.of(s.place, item.name)?.photo;
         await say({ photo: file, marks: [] });
         if (old) await store.remove('files', old);
         photos(place, s, item, say);
       } catch {
-        said.textContent = 'This is no picture that the phone can read. Take another one.';
+        said.textContent = text('noPicture');
       }
     });
     let frame = null;
     if (blob) {
       const url = URL.createObjectURL(blob);
       urls.push(url);
-      frame = photo.framed(url, `${capital(item.name)}, as found`, e.marks, marks => say({ marks }));
+      frame = photo.framed(url, text('asFound', capital(item.name)), e.marks, marks => say({ marks }));
     }
 
     place.replaceChildren(
-      frame ? el('figure', {}, frame.frame, el('figcaption', { class: 'small' }, 'Draw round what you want to name. What people wear, faces and number plates: leave them out.')) : '',
+      frame ? el('figure', {}, frame.frame, el('figcaption', { class: 'small' }, text('drawRound'))) : '',
       el('div', { class: 'row' },
-        el('span', { class: 'file btn' }, blob ? 'Take it again' : 'Take a photo', take),
-        frame ? el('button', { class: 'btn', type: 'button', onclick: frame.add }, 'Add a mark') : ''),
+        el('span', { class: 'file btn' }, text(blob ? 'takeAgain' : 'take'), take),
+        frame ? el('button', { class: 'btn', type: 'button', onclick: frame.add }, text('addMark')) : ''),
       said);
   }
 
@@ -204,12 +205,12 @@ const page = (() => {
 
   function places() {
     const list = el('dialog', { 'aria-labelledby': 'places-title' },
-      el('h2', { id: 'places-title' }, 'Places'),
+      el('h2', { id: 'places-title' }, text('places')),
       el('ol', { class: 'places' }, sheet.stops.map((s, i) => el('li', {}, el('button', {
         type: 'button', 'aria-current': i === findings.about.stop ? 'true' : null,
         onclick: () => { list.close(); goTo(i); }
-      }, capital(s.place), el('span', { class: 'num' }, `${doneAt(s)} of ${s.items.length}`))))),
-      el('form', { method: 'dialog' }, el('div', { class: 'row' }, el('button', { class: 'btn' }, 'Close'))));
+      }, capital(s.place), el('span', { class: 'num' }, text('of', doneAt(s), s.items.length)))))),
+      el('form', { method: 'dialog' }, el('div', { class: 'row' }, el('button', { class: 'btn' }, text('close')))));
     modal(list);
   }
 
@@ -227,19 +228,19 @@ const page = (() => {
         el('a', { href: url, download: file.name }).click();
         setTimeout(() => URL.revokeObjectURL(url), 60_000);
       } catch (why) {
-        if (why?.name !== 'AbortError') said.textContent = 'The file could not be made. Make room on the phone and try again; nothing is lost.';
+        if (why?.name !== 'AbortError') said.textContent = text('noFile');
       }
     };
     const canShare = navigator.canShare?.({ files: [new File(['{}'], 'a.json', { type: 'application/json' })] });
     modal(el('dialog', { 'aria-labelledby': 'hand-title' },
-      el('h2', { id: 'hand-title' }, 'Hand in'),
-      el('p', {}, `${all.length} of ${total()} things: ${differs} differ, ${missing} not seen, ${all.filter(e => e.photo).length} photos.`),
-      el('p', {}, 'Save the result file, bring it to the computer, and there: sightglass walkdown --take FILE. Handing in twice does no harm. What you found stays on this phone.'),
+      el('h2', { id: 'hand-title' }, text('handIn')),
+      el('p', {}, text('counts', all.length, total(), differs, missing, all.filter(e => e.photo).length)),
+      el('p', {}, text('bring')),
       said,
       el('form', { method: 'dialog' }, el('div', { class: 'row' },
-        el('button', { class: 'btn key', type: 'button', onclick: () => make(false) }, 'Save the result file'),
-        canShare ? el('button', { class: 'btn', type: 'button', onclick: () => make(true) }, 'Give it to another program') : '',
-        el('button', { class: 'btn' }, 'Close')))));
+        el('button', { class: 'btn key', type: 'button', onclick: () => make(false) }, text('save')),
+        canShare ? el('button', { class: 'btn', type: 'button', onclick: () => make(true) }, text('give')) : '',
+        el('button', { class: 'btn' }, text('close'))))));
   }
 
   function modal(dialog) {
@@ -252,14 +253,14 @@ const page = (() => {
   function status() {
     const { waiting, failed, lasts } = findings.state;
     const n = findings.all.length;
-    const words = failed === 'full' ? 'Not kept: the phone has no room left. Hand in now, then make room.'
-      : failed ? 'Not kept: the phone refused. Hand in now.'
-      : waiting ? 'Being kept…'
-      : !lasts ? `${n} of ${total()}, kept only while this page is open`
-      : `${n} of ${total()}, all kept on this phone`;
+    const state = failed === 'full' ? text('full')
+      : failed ? text('refusedHere')
+      : waiting ? text('keeping')
+      : !lasts ? text('keptOpen', n, total())
+      : text('keptAll', n, total());
     const more = typeof sync === 'undefined' ? '' : sync.words;
     kept.classList.toggle('bad', Boolean(failed) || (typeof sync !== 'undefined' && sync.isRefused));
-    if (kept.textContent !== words + more) kept.replaceChildren(el('span', {}, words), more ? el('span', {}, more) : '');
+    if (kept.textContent !== state + more) kept.replaceChildren(el('span', {}, state), more ? el('span', {}, more) : '');
   }
 
   /** What was typed last and not yet written. */

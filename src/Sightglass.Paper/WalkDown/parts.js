@@ -1,4 +1,12 @@
-// Small parts of the page: elements, a question, a voice.
+// Small parts of the page: texts, elements, a question, a voice.
+
+// What is said stands in the page, in its language.
+const words = JSON.parse(document.getElementById('words').textContent);
+
+/** A text with its gaps filled. */
+function text(what, ...gaps) {
+  return words[what].replace(/\{(\d)\}/g, (_, n) => gaps[n] ?? '');
+}
 
 /** An element with attributes and children; texts are texts, never markup. */
 function el(tag, attributes = {}, ...children) {
@@ -20,9 +28,9 @@ function ask(question, now, takeAway) {
     const dialog = el('dialog', { 'aria-labelledby': 'asked-title' },
       el('form', { method: 'dialog' },
         el('h2', { id: 'asked-title' }, question),
-        el('label', { class: 'field', for: 'asked' }, el('span', {}, 'Name'), input),
+        el('label', { class: 'field', for: 'asked' }, el('span', {}, text('name')), input),
         el('div', { class: 'row' },
-          el('button', { class: 'btn key', value: 'yes' }, 'Keep'),
+          el('button', { class: 'btn key', value: 'yes' }, text('keep')),
           el('button', { class: 'btn', value: 'away', formnovalidate: true }, takeAway))));
     dialog.addEventListener('close', () => {
       answer(dialog.returnValue === 'yes' ? input.value.trim() : dialog.returnValue === 'away' ? false : null);
@@ -38,10 +46,10 @@ function ask(question, now, takeAway) {
 function voiceButton(told) {
   if (!navigator.mediaDevices?.getUserMedia || typeof MediaRecorder === 'undefined') return null;
   let recorder = null;
-  const button = el('button', { class: 'btn', type: 'button', 'aria-pressed': 'false' }, 'Record a voice note');
+  const button = el('button', { class: 'btn', type: 'button', 'aria-pressed': 'false' }, text('record'));
   const end = () => {
     recorder = null;
-    button.textContent = 'Record a voice note';
+    button.textContent = text('record');
     button.setAttribute('aria-pressed', 'false');
   };
   button.addEventListener('click', async () => {
@@ -59,11 +67,11 @@ function voiceButton(told) {
       };
       recorder.start();
       setTimeout(() => recorder?.state === 'recording' && recorder.stop(), 120_000);
-      button.textContent = 'Stop recording';
+      button.textContent = text('stopRecording');
       button.setAttribute('aria-pressed', 'true');
     } catch {
       end();
-      button.textContent = 'The phone does not let this page hear';
+      button.textContent = text('mayNotHear');
     }
   });
   return button;

@@ -41,7 +41,7 @@ const photo = (() => {
       if (focus >= 0) frame.querySelectorAll('.mark-box')[focus]?.focus();
     };
     const box = (m, i) => {
-      const b = el('button', { class: 'mark-box', type: 'button', 'aria-label': `Mark: ${m.name || 'without a name'}. Press to name it.` }, el('span', {}, m.name || 'name?'));
+      const b = el('button', { class: 'mark-box', type: 'button', 'aria-label': m.name ? text('mark', m.name) : text('markUnnamed') }, el('span', {}, m.name || text('markAsks')));
       Object.assign(b.style, { left: m.x * 100 + '%', top: m.y * 100 + '%', width: m.width * 100 + '%', height: m.height * 100 + '%' });
       b.addEventListener('click', () => named(m, i));
       b.addEventListener('keydown', e => moved(e, m, i));
@@ -57,7 +57,7 @@ const photo = (() => {
       set(marks.with(i, held(e.shiftKey ? { ...m, width: m.width + x, height: m.height + y } : { ...m, x: m.x + x, y: m.y + y })), i);
     };
     const named = async (m, i) => {
-      const name = await ask('What is marked?', m.name, 'Take the mark away');
+      const name = await ask(text('whatMarked'), m.name, text('takeMarkAway'));
       if (name === null) return;
       set(name === false ? marks.filter((_, n) => n !== i) : marks.with(i, { ...m, name }), i);
     };

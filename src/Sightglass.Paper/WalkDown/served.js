@@ -8,7 +8,7 @@
     await sync.start(sheet);
     sync.shelve();
   } catch (why) {
-    document.getElementById('main').replaceChildren(el('h1', {}, 'No walk-down'), el('p', { class: 'lead' }, String(why.message || 'The computer does not answer.')));
+    document.getElementById('main').replaceChildren(el('h1', {}, text('noWalkDown')), el('p', { class: 'lead' }, String(why.message || text('noAnswer'))));
     document.body.dataset.alive = 'yes';
   }
 })();

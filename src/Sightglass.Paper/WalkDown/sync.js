@@ -39,23 +39,23 @@ const sync = (() => {
     tell();
   }
 
-  /** Empty when the entry is on the computer's disk, or why it is not. */
+  /** Empty when the entry is on the computer's disk, or what it waits for: network, computer, pairing. */
   async function handIn(entry) {
     let answer;
     try {
       answer = await fetch('take', { method: 'POST', headers: { 'content-type': 'application/json' }, body: await result.of(sheet, [entry]) });
     } catch {
-      return 'the network';
+      return 'network';
     }
 
     if (answer.status === 401) return 'pairing';
     if (answer.status === 400 || answer.status === 413) {
-      refused.set(entry.id, { revision: entry.revision, why: (await answer.json().catch(() => null))?.found?.[0] ?? 'it is too large' });
+      refused.set(entry.id, { revision: entry.revision, why: (await answer.json().catch(() => null))?.found?.[0] ?? text('tooLarge') });
       return '';
     }
 
     const kept = answer.ok ? await answer.json().catch(() => null) : null;
-    if (!kept?.kept?.some(k => k.id === entry.id && k.revision >= entry.revision)) return 'the computer';
+    if (!kept?.kept?.some(k => k.id === entry.id && k.revision >= entry.revision)) return 'computer';
     sent = { ...sent, [entry.id]: entry.revision };
     await store.put('about', 'sent', sent).catch(() => {}); // not noted: it is sent once more
     return '';
@@ -80,11 +80,11 @@ const sync = (() => {
 
   const words = () => {
     const n = open().length;
-    const state = trouble === 'pairing' ? 'This phone is not paired: pair it again to hand in. Nothing is lost.'
-      : refused.size ? `${refused.size} refused: ${[...refused.values()][0].why}`
-      : n ? `${n} ${n === 1 ? 'waits' : 'wait'} for ${trouble || 'the network'}`
-      : findings.all.length ? 'All handed in' : '';
-    return document.body.dataset.shelved === 'no' ? `${state}${state && !state.endsWith('.') ? '.' : ''} Keep this page open: the phone will not open it again without a network.`.trim() : state;
+    const state = trouble === 'pairing' ? text('notPaired')
+      : refused.size ? text('refused', refused.size, [...refused.values()][0].why)
+      : n ? text((n === 1 ? 'waits' : 'wait') + (trouble === 'computer' ? 'Computer' : 'Network'), n)
+      : findings.all.length ? text('allHandedIn') : '';
+    return document.body.dataset.shelved === 'no' ? `${state}${state && !state.endsWith('.') ? '.' : ''} ${text('keepOpen')}`.trim() : state;
   };
 
   return { start, shelve, get words() { return words(); }, get isRefused() { return refused.size > 0 || trouble === 'pairing'; } };

@@ -37,7 +37,7 @@ function stop() {
 
 function show() {
   const b = button(), l = line();
-  if (b) b.textContent = speaking ? 'Stop reading' : next > 0 && next < said.length ? 'Read on' : 'Read aloud';
+  if (b) b.textContent = speaking ? b.dataset.stop : next > 0 && next < said.length ? b.dataset.on : b.dataset.begin;
   if (l) {
     l.hidden = !speaking;
     l.textContent = speaking ? said[next] : '';

@@ -4,27 +4,39 @@ localStorage.setItem('phone', phone);
 const asks = document.getElementById('asks'), answers = document.getElementById('answers'), told = document.getElementById('told');
 let shown = '';
 
+// What is said stands in the page, in its language.
+const words = JSON.parse(document.getElementById('words').textContent);
+const text = (what, ...gaps) => words[what].replace(/\{(\d)\}/g, (_, n) => gaps[n] ?? '').trim();
+const letter = i => String.fromCharCode(65 + i);
+
 function show(now) {
   const what = JSON.stringify(now);
   if (what === shown) return;
   shown = what;
-  asks.textContent = now.asks || 'Nothing is asked at the moment.';
+  asks.textContent = now.asks || text('nothing');
   answers.replaceChildren(...now.answers.map((says, i) => {
     const button = document.createElement('button');
     button.type = 'button';
     button.className = 'btn' + (now.cameTrue === i ? ' came' : '');
     button.disabled = now.phase !== 'asking';
     button.setAttribute('aria-pressed', String(now.mine === i));
-    const letter = document.createElement('b');
-    letter.textContent = String.fromCharCode(65 + i);
-    button.append(letter, document.createTextNode(' ' + says));
+    const bold = document.createElement('b');
+    bold.textContent = letter(i);
+    button.append(bold, document.createTextNode(' ' + says));
     button.addEventListener('click', () => say(now.bet, i));
     return button;
   }));
-  told.textContent = now.phase === 'asking' ? (now.mine === null ? 'What do you think?' : `You say ${String.fromCharCode(65 + now.mine)}. You may change it until it is run.`)
-    : now.phase === 'running' ? 'It is running. Look at the wall.'
-    : now.phase === 'told' ? `${now.cameTrue >= 0 ? String.fromCharCode(65 + now.cameTrue) + ' came true' : 'No answer came true'}${now.mine === null ? '' : now.mine === now.cameTrue ? ', as you said' : `; you said ${String.fromCharCode(65 + now.mine)}`}. ${now.lesson}`
+  told.textContent = now.phase === 'asking' ? (now.mine === null ? text('think') : text('said', letter(now.mine)))
+    : now.phase === 'running' ? text('running')
+    : now.phase === 'told' ? ended(now)
     : '';
+}
+
+function ended({ cameTrue, mine, lesson }) {
+  if (cameTrue < 0) return mine === null ? text('none', lesson) : text('noneUnlike', letter(mine), lesson);
+  return mine === null ? text('came', letter(cameTrue), lesson)
+    : mine === cameTrue ? text('cameAsSaid', letter(cameTrue), lesson)
+    : text('cameUnlike', letter(cameTrue), letter(mine), lesson);
 }
 
 async function look() {
@@ -32,7 +44,7 @@ async function look() {
     const reply = await fetch('/answer/now?phone=' + phone, { cache: 'no-store' });
     if (reply.ok) show(await reply.json());
   } catch {
-    told.textContent = 'No connection. Your answer will be sent when you touch it again.';
+    told.textContent = text('lost');
     shown = '';
   }
 }

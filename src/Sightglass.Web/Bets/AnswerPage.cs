@@ -1,8 +1,12 @@
+using System.Net;
+using System.Text;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Look;
+using Sightglass.Web.Host;
 
 namespace Sightglass.Web.Bets;
 
@@ -14,9 +18,9 @@ internal static class AnswerPage
 
     private const int LongestBody = 1024;
 
-    public static void Map(IEndpointRouteBuilder app)
+    public static void Map(IEndpointRouteBuilder app, TonguesOffered tongues)
     {
-        app.MapGet(Root, (HttpContext context) => Send(context, "answer.html", "text/html; charset=utf-8"));
+        app.MapGet(Root, (HttpContext context) => Page(context, tongues));
         app.MapGet("/answer/answer.js", (HttpContext context) => Send(context, "answer.js", "text/javascript; charset=utf-8"));
         app.MapGet("/answer/pages.css", (HttpContext context) => Send(context, "pages.css", "text/css; charset=utf-8"));
         app.MapGet("/answer/mark.svg", (HttpContext context) => Send(context, "mark.svg", "image/svg+xml"));
@@ -24,6 +28,37 @@ internal static class AnswerPage
         app.MapGet("/answer/now", (BetTable table, Guid? phone) => Results.Json(Now(table, phone ?? Guid.Empty)));
         app.MapPost("/answer/say", SayAsync);
     }
+
+    private static IResult Page(HttpContext context, TonguesOffered tongues)
+    {
+        context.Response.Headers.CacheControl = "no-cache";
+        return Results.Text($"""
+            <!DOCTYPE html>
+            <html lang="{Tongue.Spoken.Code}">
+            <head>
+              <meta charset="utf-8" />
+              <meta name="viewport" content="width=device-width,initial-scale=1" />
+              <title>{Encode(Say.It("Answer"))} · Sightglass</title>
+              <link rel="icon" href="/answer/mark.svg" type="image/svg+xml" />
+              <link rel="stylesheet" href="/answer/look/sheet.css" />
+              <link rel="stylesheet" href="/answer/pages.css" />
+            </head>
+            <body class="answer">
+              <main id="main">
+                <h1 id="asks">{Encode(Say.It("Nothing is asked at the moment."))}</h1>
+                <div id="answers" role="group" aria-labelledby="asks"></div>
+                <p id="told" role="status"></p>
+              </main>
+              <footer>{TongueLinks.Html(tongues, context.Request)}</footer>
+              <script type="application/json" id="words">{AnswerWords.Json()}</script>
+              <script type="module" src="/answer/answer.js"></script>
+            </body>
+            </html>
+
+            """, "text/html; charset=utf-8", Encoding.UTF8);
+    }
+
+    private static string Encode(string text) => WebUtility.HtmlEncode(text);
 
     private static IResult Send(HttpContext context, string asset, string type)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Training.Bets;
@@ -51,7 +52,7 @@ public sealed partial class BetPage : IAsyncDisposable
 
     private double Moment => Table.Film is { } film ? film.Result.Moments[Table.Frame].Seconds : 0;
 
-    private string Phones => Counts.Sum() == 0 ? "Count hands with + and −, or let people answer on screens of their own: the page at /answer." : $"{Counts.Sum()} {(Counts.Sum() == 1 ? "answer" : "answers")}.";
+    private string Phones => Counts.Sum() == 0 ? Say.It("Count hands with + and −, or let people answer on screens of their own: the page at /answer.") : Say.Of(Counts.Sum(), $"{Counts.Sum()} answer.", $"{Counts.Sum()} answers.");
 
     private IEnumerable<(JournalEntry First, int Times)> Story =>
         BetStory.Of(Table.Film!.Result.Journal.Where(j => j.Time.Seconds <= Moment)).Where(s => s.First.Time.Seconds > 0 || s.First.Kind == JournalKind.Truth).TakeLast(MostTold);

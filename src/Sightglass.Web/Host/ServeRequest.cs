@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Host;
@@ -21,6 +23,9 @@ public sealed record ServeRequest(string BookFolder, int Port)
 
     /// <summary>Told when phones can be paired, and again with every new code.</summary>
     public Action<Sharing>? Shared { get; init; }
+
+    /// <summary>Languages that a browser may choose among.</summary>
+    public ImmutableArray<Tongue> Tongues { get; init; } = Tongue.All;
 
     /// <summary>The clock on the wall.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;

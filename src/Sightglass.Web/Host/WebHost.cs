@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -52,6 +53,9 @@ public static class WebHost
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        TonguesOffered tongues = new(request.Tongues);
+        builder.Services.AddSingleton(tongues);
+        builder.Services.AddScoped<CircuitHandler, SpeakingCircuit>();
         builder.Services.AddSingleton(request.Clock);
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
@@ -64,17 +68,18 @@ public static class WebHost
         WebApplication app = builder.Build();
         _ = app.Services.GetRequiredService<DataDesk>();
         SecurityHeaders.Use(app);
+        TongueHost.Use(app, tongues);
         if (sharing is not null)
         {
             ShareGate.Use(app, sharing);
-            PairPage.Map(app, sharing);
+            PairPage.Map(app, sharing, tongues);
             app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
         }
 
         app.UseAntiforgery();
         Files.Map(app, shelf);
-        AnswerPage.Map(app);
-        WalkDownFiles.Map(app, shelf);
+        AnswerPage.Map(app, tongues);
+        WalkDownFiles.Map(app, shelf, tongues);
         ProposalFiles.Map(app);
         CardFiles.Map(app);
         SheetFiles.Map(app);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Papers;
 using Sightglass.Storage.Lessons;
@@ -124,10 +125,10 @@ public sealed partial class LessonPage : IAsyncDisposable
 
     private LessonRequest Request() => Ask.Request(Edits, new DefectDesk(Data.Folder, Clock), DateOnly.FromDateTime(Clock.GetLocalNow().Date));
 
-    private static string Told(LessonEdit edit) => edit.Sort == LessonEditSort.Item ? "you pass it by."
-        : edit.Was.Length == 0 ? $"you add “{edit.Becomes}”."
-        : edit.Becomes.Length == 0 ? $"you leave out “{edit.Was}”."
-        : $"you say “{edit.Becomes}” instead of “{edit.Was}”.";
+    private static string Told(LessonEdit edit) => edit.Sort == LessonEditSort.Item ? Say.It("you pass it by.")
+        : edit.Was.Length == 0 ? Say.With($"you add “{edit.Becomes}”.")
+        : edit.Becomes.Length == 0 ? Say.With($"you leave out “{edit.Was}”.")
+        : Say.With($"you say “{edit.Becomes}” instead of “{edit.Was}”.");
 
     private void Keep()
     {

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 using Sightglass.World;
@@ -12,36 +13,36 @@ internal static class ActionCheck
     {
         WorldAction.Operate o => Operate(plan, o),
         WorldAction.PutIn p => PutIn(plan, p),
-        WorldAction.TakeOut t => HasFault(plan, t.Item, t.Fault) ? null : $"{t.Item} has no fault {t.Fault}",
-        WorldAction.SetInput s => !plan.Starts.TryGetValue(s.Name, out StartRule? rule) || rule.Network >= 0 ? $"there is no input {s.Name}" : double.IsFinite(s.Value) ? null : "that is no number",
-        _ => "that cannot be done here",
+        WorldAction.TakeOut t => HasFault(plan, t.Item, t.Fault) ? null : Say.With($"{t.Item} has no fault {Say.Word(t.Fault)}"),
+        WorldAction.SetInput s => !plan.Starts.TryGetValue(s.Name, out StartRule? rule) || rule.Network >= 0 ? Say.With($"there is no input {Say.Word(s.Name)}") : double.IsFinite(s.Value) ? null : Say.It("that is no number"),
+        _ => Say.It("that cannot be done here"),
     };
 
     private static string? Operate(Plan plan, WorldAction.Operate o)
     {
         if (o.Person != -1)
         {
-            return "only the instructor operates from here";
+            return Say.It("only the instructor operates from here");
         }
 
         if (!plan.Items.TryGetValue(o.Item, out ItemPlan? known) || known.Position is null)
         {
-            return $"{o.Item} cannot be operated";
+            return Say.With($"{o.Item} cannot be operated");
         }
 
         Item item = plan.Book.Items[o.Item];
-        return item.Positions.Contains(o.Position) ? null : $"{o.Item} has no position {o.Position}; it has {string.Join(", ", item.Positions)}";
+        return item.Positions.Contains(o.Position) ? null : Say.With($"{o.Item} has no position {Say.Word(o.Position)}; it has {string.Join(", ", item.Positions.Select(Say.Word))}");
     }
 
     private static string? PutIn(Plan plan, WorldAction.PutIn p)
     {
         if (!HasFault(plan, p.Item, p.Fault))
         {
-            return $"{p.Item} has no fault {p.Fault}";
+            return Say.With($"{p.Item} has no fault {Say.Word(p.Fault)}");
         }
 
         string? stranger = p.Values.Keys.FirstOrDefault(v => !plan.Items[p.Item].Faults[p.Fault].Any(f => f.Name == v));
-        return stranger is not null ? $"{p.Fault} takes no {stranger}" : p.Values.Values.All(double.IsFinite) ? null : "that is no number";
+        return stranger is not null ? Say.With($"{Say.Word(p.Fault)} takes no {Say.Word(stranger)}") : p.Values.Values.All(double.IsFinite) ? null : Say.It("that is no number");
     }
 
     private static bool HasFault(Plan plan, string item, string fault) =>

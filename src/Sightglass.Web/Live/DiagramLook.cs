@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
@@ -50,6 +51,14 @@ internal sealed class DiagramLook
         _readings = [.. items.Where(i => i.Reading is not null && plan.Items.TryGetValue(i.Name, out ItemPlan? p) && p.Shown is not null)];
     }
 
+    /// <summary>What was looked at with its words, in the language that is spoken.</summary>
+    public static DiagramState Said(DiagramState seen) => seen with
+    {
+        Leaks = seen.Leaks.ToImmutableDictionary(l => l.Key, l => l.Value with { Text = Say.With($"leak, {l.Value.Text}") }),
+        Machines = seen.Machines.ToImmutableDictionary(m => m.Key, m => m.Value.Runs ? m.Value with { First = Say.Word(m.Value.First) } : m.Value with { First = Say.It("stopped"), Second = Say.Word(m.Value.Second) }),
+    };
+
+    /// <summary>What is seen now, its words unsaid: whoever looks may speak another language.</summary>
     public DiagramState Look(World.World world) => new()
     {
         Levels = _levels.ToImmutableDictionary(l => l.Name, l => world.Value(l.Level) / l.Depth),
@@ -101,7 +110,7 @@ internal sealed class DiagramLook
             {
                 Unit unit = _plan.Book.ShownIn.GetValueOrDefault(Dimension.Metre) is { } length && length.Symbol == "in" ? length : UnitTable.Get("mm");
                 double flow = _plan.FindSignal($"leak flow of {name}") is { } signal ? world.Value(signal) : 0;
-                leaks[name] = new($"leak, {QuantityFormat.Text(size, unit, unit.Symbol == "mm" ? unit.Factor : unit.Factor / 10)}", QuantityFormat.Text(flow, _flow, _flow.Factor / 10));
+                leaks[name] = new(QuantityFormat.Text(size, unit, unit.Symbol == "mm" ? unit.Factor : unit.Factor / 10), QuantityFormat.Text(flow, _flow, _flow.Factor / 10));
             }
         }
 
@@ -114,6 +123,6 @@ internal sealed class DiagramLook
         string throttle = item.Parameters.TryGetValue("throttle", out ParameterValue? control) ? control.Names.FirstOrDefault() ?? control.Text : "";
         string position = _plan.Items.TryGetValue(throttle, out ItemPlan? handle) && handle.Position is { } slot ? handle.Item.Positions[(int)world.GetSlot(slot)] : "";
         string burns = _plan.FindSignal($"consumption of {item.Name}") is { } flow ? QuantityFormat.Text(world.Value(flow), _burn, _burn.Factor) : "";
-        return runs ? new(true, position, burns) : new(false, "stopped", position);
+        return runs ? new(true, position, burns) : new(false, "", position);
     }
 }

@@ -73,7 +73,7 @@ internal static class GaugeChoice
 
         Unit unit = plan.Book.ShownIn.GetValueOrDefault(Dimension.Volume) ?? UnitTable.Get("L");
         double capacity = tanks.Sum(t => Capacity(plan, t));
-        return new("on the ground", "On the ground", "nobody can read this", unit, 0, Round(unit, capacity / 3), unit.Factor, null, spilled, 1);
+        return new("on the ground", null, null, unit, 0, Round(unit, capacity / 3), unit.Factor, null, spilled, 1);
     }
 
     /// <summary>A round number of the unit near a volume.</summary>

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
 using Sightglass.World;
@@ -141,7 +142,7 @@ public sealed class LiveSession : IDisposable
         lock (_gate)
         {
             Catch();
-            if ((_closed ? "this run is over" : _world.Trouble ?? ActionCheck.Fault(Plan, action)) is { } why)
+            if ((_closed ? Say.It("this run is over") : _world.Trouble ?? ActionCheck.Fault(Plan, action)) is { } why)
             {
                 return why;
             }
@@ -154,7 +155,7 @@ public sealed class LiveSession : IDisposable
             }
             catch (IOException e)
             {
-                return $"it could not be written down, so it was not done: {e.Message}";
+                return Say.With($"it could not be written down, so it was not done: {e.Message}");
             }
 
             _world.Do(action, at);

@@ -16,7 +16,7 @@ public sealed record MachineSnapshot
     public Pace Pace { get; init; }
 
     /// <summary>Levels, flows, readings of the diagram, hidden truth included: pages without truth leave it out.</summary>
-    public DiagramState Diagram { get; init; } = DiagramState.Still;
+    public DiagramState Diagram { get => DiagramLook.Said(field); init; } = DiagramState.Still;
 
     /// <summary>Control → the position it is in.</summary>
     public ImmutableSortedDictionary<string, string> Positions { get; init; } = ImmutableSortedDictionary<string, string>.Empty;

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 
@@ -15,7 +16,7 @@ internal sealed class FaultPlaces(ClassBook book, string road)
     /// <summary>Such as <c>aft supply valve</c>, <c>coupling of 4101 and car 1: brake pipe and main reservoir pipe hoses</c>.</summary>
     public string Words(string name) =>
         book.Items.TryGetValue(name, out Item? item) && item.Kind.Role == KindRole.Mistake && Parts(item).SelectMany(Ends).Distinct().Order().ToArray() is [var one, var other]
-            ? $"coupling of {NameOf(one)} and {NameOf(other)}: {item.Label}"
+            ? Say.With($"coupling of {NameOf(one)} and {NameOf(other)}: {item.Label}")
             : name;
 
     // A mistake is made at the items that it names.
@@ -29,6 +30,6 @@ internal sealed class FaultPlaces(ClassBook book, string road)
     private string NameOf(int vehicle)
     {
         Vehicle known = book.Vehicles.First(v => v.Index == vehicle);
-        return known.IsTheMachine && road.Length > 0 ? road : MachineChoice.NameOf(known);
+        return known.IsTheMachine && road.Length > 0 ? road : MachineChoice.WordsOf(known);
     }
 }

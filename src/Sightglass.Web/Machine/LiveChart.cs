@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Charts;
@@ -50,11 +51,11 @@ internal static class LiveChart
         ImmutableArray<(double X, double Y)> real = truth ? Points(gauge, seen, g => g.Truth) : [];
         TimeChart chart = new()
         {
-            Title = $"{gauge.Label} over the last thirty minutes",
+            Title = Say.With($"{gauge.Label} over the last thirty minutes"),
             Series =
             [
-                new("shows", reading) { End = reading.IsEmpty ? null : $"shows {Text(reading[^1].Y)}" },
-                new("truth", real, true) { End = real.IsEmpty ? null : $"truth {Text(real[^1].Y)}" },
+                new(Say.It("shows"), reading) { End = reading.IsEmpty ? null : Say.With($"shows {Text(reading[^1].Y)}") },
+                new(Say.It("truth"), real, true) { End = real.IsEmpty ? null : Say.With($"truth {Text(real[^1].Y)}") },
             ],
             Events = [.. seen.Journal.Select(j => new ChartEvent(j.Time.Seconds, j.Text, j.Kind == JournalKind.Truth))],
             Across = (from, from + Sampler.TraceSeconds),
@@ -72,13 +73,13 @@ internal static class LiveChart
         double head = vehicles.Min(v => v.From);
         TrainPressure drawn = new()
         {
-            Title = $"{line.Name} along the train",
+            Title = Say.With($"{line.Name} along the train"),
             ShowsTitle = false,
             UntilNow = true,
             Unit = QuantityFormat.Symbol(unit),
             Positions = [.. line.Points.Select(p => p.X)],
             Moments = [.. seen.Select(m => (m.Seconds, m.Pressures.Select(unit.FromSi).ToImmutableArray()))],
-            Vehicles = [.. vehicles.OrderBy(v => v.From).Select(v => new Drawing.Charts.TrainVehicle(v.IsTheMachine ? "this machine" : v.Name, v.From - head, v.To - head, Book.Model.TrainVehicle.IsMachineClass(v.Class)))],
+            Vehicles = [.. vehicles.OrderBy(v => v.From).Select(v => new Drawing.Charts.TrainVehicle(MachineChoice.WordsOf(v), v.From - head, v.To - head, Book.Model.TrainVehicle.IsMachineClass(v.Class)))],
             Curves = AlongCurves,
             Width = AlongWidth,
             Height = 190,

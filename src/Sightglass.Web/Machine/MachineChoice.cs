@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Web.Live;
 
@@ -22,6 +23,9 @@ internal sealed record MachineChoice(string? System, int? Vehicle)
 
     public static string NameOf(Vehicle vehicle) => vehicle.IsTheMachine ? TheMachine : vehicle.Name;
 
+    /// <summary>As a person reads it.</summary>
+    public static string WordsOf(Vehicle vehicle) => vehicle.IsTheMachine ? Say.It("this machine") : vehicle.Name;
+
     public static string? Next(string[] all, string? now) => all.Length == 0 ? null : all[(Array.IndexOf(all, now) + 1) % all.Length];
 
     /// <summary>What an address asks for, where there is such a thing; else what the situation is about, on the machine itself.</summary>
@@ -32,6 +36,8 @@ internal sealed record MachineChoice(string? System, int? Vehicle)
         Vehicle vehicle = vehicles.FirstOrDefault(v => NameOf(v) == askedVehicle) ?? vehicles.First(v => v.IsTheMachine);
         return new(system, askedVehicle == WholeTrain && vehicles.Length > 1 ? null : vehicle.Index);
     }
+
+    public string VehicleWords(ClassBook book) => Vehicle is { } index ? WordsOf(book.Vehicles.First(v => v.Index == index)) : Say.It("the whole train");
 
     public string VehicleName(ClassBook book) => Vehicle is { } index ? NameOf(book.Vehicles.First(v => v.Index == index)) : WholeTrain;
 }

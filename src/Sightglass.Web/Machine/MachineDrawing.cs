@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Kinds;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Drawing.Svg;
@@ -8,7 +9,7 @@ using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Machine;
 
-/// <summary>The diagram of a system of a plan: laid out once, drawn for whoever comes.</summary>
+/// <summary>The diagram of a system of a plan: laid out once in each language, drawn for whoever comes.</summary>
 internal sealed class MachineDrawing
 {
     private const string Prefix = "d-";
@@ -19,7 +20,7 @@ internal sealed class MachineDrawing
     /// <summary>What goes through a vehicle is drawn as large as it is shown, and scrolls.</summary>
     private static readonly DiagramOptions s_through = new() { LabelSize = 13 };
 
-    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
+    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(Tongue Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
     /// <summary>A4 within margins of 12 mm, pixels of 1/96 inch.</summary>
     private const double PaperWide = 1032;
@@ -48,7 +49,7 @@ internal sealed class MachineDrawing
     {
         string[] crossed = Crossed(plan, seen, truth);
         return choice.Vehicle is { } vehicle
-            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
+            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((Tongue.Spoken, choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
             : new(DiagramFold.Of(DiagramInput.Of(plan.Book, choice.System, null, crossed), id => LookOf(seen, id)));
     }
 

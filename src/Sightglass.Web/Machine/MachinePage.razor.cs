@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Web.Live;
@@ -69,7 +70,7 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private MachineSnapshot Seen => Session.Current;
 
-    private string Heading => _choice.System is { } system ? $"{Words.Capital(system)}, alive" : $"{Session.Plan.Book.Title}, alive";
+    private string Heading => _choice.System is { } system ? Say.With($"{Words.Capital(system)}, alive") : Say.With($"{Session.Plan.Book.Title}, alive");
 
     private string Situation
     {
@@ -77,7 +78,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         {
             SessionStart start = Session.Start;
             string road = string.IsNullOrEmpty(start.RoadNumber) ? "" : $"{start.RoadNumber}: ";
-            return start.Situation is null ? $"{road}as built" : $"{road}{start.Situation}, case {start.Case}";
+            return road + (start.Situation is null ? Say.It("as built") : Say.With($"{start.Situation}, case {start.Case}"));
         }
     }
 
@@ -85,20 +86,33 @@ public sealed partial class MachinePage : IAsyncDisposable
     {
         get
         {
-            IEnumerable<string> said = WorldInput.All.Where(i => Seen.Inputs.TryGetValue(i.Name, out double value) && (Math.Abs(value) > 1e-9 || i.Name == "grade"))
-                .Select(i => i.Name == "grade" && Math.Abs(Seen.Inputs[i.Name]) < 1e-9 ? "level track" : $"{i.Name} {Show(i, Seen.Inputs[i.Name])}");
-            return string.Join(", ", said.Where(s => !s.StartsWith("ambient", StringComparison.Ordinal)));
+            IEnumerable<string> said = WorldInput.All.Where(i => !i.Name.StartsWith("ambient", StringComparison.Ordinal) && Seen.Inputs.TryGetValue(i.Name, out double value) && (Math.Abs(value) > 1e-9 || i.Name == "grade"))
+                .Select(i => i.Name == "grade" && Math.Abs(Seen.Inputs[i.Name]) < 1e-9 ? Say.It("level track") : $"{Say.Word(i.Name)} {Show(i, Seen.Inputs[i.Name])}");
+            return string.Join(", ", said);
         }
     }
 
-    private string Caption => $"The {_choice.System ?? "machine"}{(_choice.System is null || _drawing.Goes ? "" : " system")}{(Vehicles.Length > 1 ? $" of {VehicleName}" : "")}. Handle in line with the pipe: open. Handle across, valve solid: closed.{Glasses}{(_choice.Vehicle is null ? " Cars that are alike and stand alike are drawn once." : "")}";
+    private string Caption => string.Join(' ', new[]
+    {
+        Drawn, Say.It("Handle in line with the pipe: open. Handle across, valve solid: closed."), Glasses, _choice.Vehicle is null ? Say.It("Cars that are alike and stand alike are drawn once.") : "",
+    }.Where(s => s.Length > 0));
+
+    private string Drawn => (_choice.System, _drawing.Goes, Vehicles.Length > 1) switch
+    {
+        (null, _, false) => Say.It("The machine."),
+        (null, _, true) => Say.With($"The machine of {_choice.VehicleWords(Session.Plan.Book)}."),
+        ({ } system, true, false) => Say.With($"The {system}."),
+        ({ } system, true, true) => Say.With($"The {system} of {_choice.VehicleWords(Session.Plan.Book)}."),
+        ({ } system, false, false) => Say.With($"The {system} system."),
+        ({ } system, false, true) => Say.With($"The {system} system of {_choice.VehicleWords(Session.Plan.Book)}."),
+    };
 
     private string Glasses
     {
         get
         {
             string[] units = [.. Session.Plan.Book.Items.Values.Where(i => i.System == _choice.System && i.Reading is not null && i.Kind.Symbol.Contains("glass", StringComparison.Ordinal)).Select(i => QuantityFormat.Symbol(i.Reading!.Unit)).Distinct()];
-            return units.Length == 1 ? $" Glasses in {units[0]}." : "";
+            return units.Length == 1 ? Say.With($"Glasses in {units[0]}.") : "";
         }
     }
 
@@ -106,8 +120,8 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private ImmutableArray<(string Key, string Words)> AllKeys =>
     [
-        ("Space", "hold, and go on as fast as before"), ("T", "truth on and off, on this screen only"), ("F", "put in a fault"), ("S", "another situation, surroundings"), ("Y", "the next system"), ("V", "the next vehicle of the train"),
-        ("Tab", "to a valve or another control; Enter turns it"), ("?", "this list"),
+        (Say.As("key", "Space"), Say.It("hold, and go on as fast as before")), ("T", Say.It("truth on and off, on this screen only")), ("F", Say.It("put in a fault")), ("S", Say.It("another situation, surroundings")), ("Y", Say.It("the next system")), ("V", Say.It("the next vehicle of the train")),
+        (Say.As("key", "Tab"), Say.It("to a valve or another control; Enter turns it")), ("?", Say.It("this list")),
     ];
 
     private Pace LastPace { get; set; } = Pace.Four;
@@ -227,7 +241,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     internal static string Show(WorldInput input, double value) =>
         QuantityFormat.Text(value, UnitTable.Get(input.Unit), UnitTable.Get(input.Unit).Factor / (input.Unit == "%" && Math.Abs(value) < 0.1 ? 10 : 1));
 
-    private static string Told(string text) => text.StartsWith("Truth", StringComparison.Ordinal) ? text : $"Truth. {text}";
+    private static string Told(string text) => text.StartsWith(Say.It("Truth"), StringComparison.Ordinal) ? text : Say.With($"Truth. {text}");
 
     private MachineChoice Asked() => MachineChoice.Of(Session.Plan.Book, Session.Start.Situation, AskedSystem, AskedVehicle);
 
@@ -322,7 +336,7 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private void Refuse(string? why)
     {
-        _refused = why is null ? null : $"Not done: {why}.";
+        _refused = why is null ? null : Say.With($"Not done: {why}.");
         StateHasChanged();
     }
 

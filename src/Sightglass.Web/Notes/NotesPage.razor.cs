@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Storage.Notes;
 using Sightglass.Training.Defects;
@@ -89,7 +90,21 @@ public sealed partial class NotesPage
         }
     }
 
-    private static string About(string? item) => item is null ? "" : $"{Words.Capital(item)}; ";
+    private string AskedOf(OpenQuestion question) => (question.Item, question.AskedBy.Length > 0) switch
+    {
+        (null, false) => Say.With($"asked on {Day(question.AskedAt)}."),
+        (null, true) => Say.With($"asked by {question.AskedBy} on {Day(question.AskedAt)}."),
+        ({ } item, false) => Say.With($"{Words.Capital(item)}; asked on {Day(question.AskedAt)}."),
+        ({ } item, true) => Say.With($"{Words.Capital(item)}; asked by {question.AskedBy} on {Day(question.AskedAt)}."),
+    };
+
+    private string DueOf(OpenQuestion question) => question.IsLate(Today)
+        ? Say.With($"{question.Owner} finds out by {question.Due:yyyy-MM-dd}, late.")
+        : Say.With($"{question.Owner} finds out by {question.Due:yyyy-MM-dd}.");
+
+    private static string FoundOf(Defect defect) => defect.Item is { } item
+        ? Say.With($"{Words.Capital(item)}; found by {defect.FoundBy} on {defect.FoundOn:yyyy-MM-dd}.")
+        : Say.With($"found by {defect.FoundBy} on {defect.FoundOn:yyyy-MM-dd}.");
 
     private string Day(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, Clock.LocalTimeZone).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Training.Papers;
 
 namespace Sightglass.Web.Papers;
@@ -20,7 +21,7 @@ public sealed record CardShelf(string Name, string Title, SourceText Text, Immut
     public IEnumerable<(EditionFile Edition, PaperCopy Copy)> ToRecall => Editions.SelectMany(e => e.ToRecall.Select(c => (e, c)));
 
     /// <summary>Where it stands, in few words.</summary>
-    public string Stands => InForce is { } force ? $"edition {force.Number} approved"
-        : Latest is { } last ? $"edition {last.Number} {PaperMoves.Word(last.State)}"
-        : "no edition";
+    public string Stands => InForce is { } force ? Say.With($"edition {force.Number} approved")
+        : Latest is { } last ? Say.With($"edition {last.Number} {PaperMoves.Word(last.State)}")
+        : Say.It("no edition");
 }

@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Tree;
@@ -58,12 +59,12 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         ArgumentNullException.ThrowIfNull(card);
         if (string.IsNullOrWhiteSpace(by))
         {
-            return "Write who made it: a paper names them.";
+            return Say.It("Write who made it: a paper names them.");
         }
 
         if (card.Latest is { IsTextChanged: false, State: not PaperState.Withdrawn } same)
         {
-            return $"Edition {same.Number} has this very text.";
+            return Say.With($"Edition {same.Number} has this very text.");
         }
 
         (string tried, bool passed) = Try(card.Text, stop);
@@ -105,7 +106,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
     {
         if (string.IsNullOrWhiteSpace(holder))
         {
-            return "Write who gets it: it may have to be called back.";
+            return Say.It("Write who gets it: it may have to be called back.");
         }
 
         if (file.KeptBack is { } kept)
@@ -146,7 +147,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         EditionFile file = card.Editions.First(e => e.Edition.Id == edition);
         SourceText text = new(card.Text.Path, file.Edition.Text);
         DateOnly day = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-        CardStamp stamp = new(file.Edition.Tried.Split('\n', StringSplitOptions.RemoveEmptyEntries), $"{shelf.Book.Title}, edition {shelf.Book.Edition}, book {file.Edition.BookEdition}.", day, file.Events.LastOrDefault(e => e.State == PaperState.Approved)?.By)
+        CardStamp stamp = new(file.Edition.Tried.Split('\n', StringSplitOptions.RemoveEmptyEntries), Say.With($"{shelf.Book.Title}, edition {shelf.Book.Edition}, book {file.Edition.BookEdition}."), day, file.Events.LastOrDefault(e => e.State == PaperState.Approved)?.By)
         {
             History = file.History,
             Warning = file.Warning,
@@ -160,7 +161,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         {
             if (All().SelectMany(c => c.Editions).FirstOrDefault(e => e.Edition.Id == edition) is not { } file)
             {
-                return "There is no such edition any more.";
+                return Say.It("There is no such edition any more.");
             }
 
             using RecordsContext records = data.Records();
@@ -174,8 +175,10 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         }
     }
 
+    /// <summary>What goes into the records is in English, whoever asks.</summary>
     private (string Tried, bool Passed) Try(SourceText text, CancellationToken stop)
     {
+        using IDisposable english = Tongue.English.Speak();
         string name = Path.GetFileNameWithoutExtension(text.Path);
         SweepOptions options = new() { Cases = Cases, Seed = Seed };
         List<TrialResult> results = [];

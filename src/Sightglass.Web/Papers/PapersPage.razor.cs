@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Training.Papers;
 using Sightglass.Web.Live;
 
@@ -45,8 +46,24 @@ public sealed partial class PapersPage : IDisposable
         {
             int approved = Cards.Count(c => c.InForce is not null);
             int recall = Cards.Sum(c => c.ToRecall.Count());
-            return Cards.IsEmpty ? "The book has no cards yet. Write one, and try it."
-                : $"{(approved == 0 ? "No card is" : approved == 1 ? "One card is" : $"{approved} cards are")} approved of {Cards.Length}. {(recall == 0 ? "No copy is to be called back." : recall == 1 ? "One copy is to be called back." : $"{recall} copies are to be called back.")}";
+            if (Cards.IsEmpty)
+            {
+                return Say.It("The book has no cards yet. Write one, and try it.");
+            }
+
+            string first = approved switch
+            {
+                0 => Say.With($"No card is approved of {Cards.Length}."),
+                1 => Say.With($"One card is approved of {Cards.Length}."),
+                _ => Say.With($"{approved} cards are approved of {Cards.Length}."),
+            };
+            string second = recall switch
+            {
+                0 => Say.It("No copy is to be called back."),
+                1 => Say.It("One copy is to be called back."),
+                _ => Say.With($"{recall} copies are to be called back."),
+            };
+            return $"{first} {second}";
         }
     }
 
@@ -135,9 +152,9 @@ public sealed partial class PapersPage : IDisposable
 
     private static string ActOf(PaperState next) => next switch
     {
-        PaperState.Reviewed => "I have reviewed it",
-        PaperState.Approved => "I approve it",
-        PaperState.Draft => "Send back",
-        _ => "Withdraw",
+        PaperState.Reviewed => Say.It("I have reviewed it"),
+        PaperState.Approved => Say.It("I approve it"),
+        PaperState.Draft => Say.It("Send back"),
+        _ => Say.It("Withdraw"),
     };
 }

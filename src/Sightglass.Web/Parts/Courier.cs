@@ -1,12 +1,16 @@
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Web.Parts;
 
-/// <summary>Brings a page what is newest, one errand at a time: a slow screen gets fewer pictures, never old ones.</summary>
+/// <summary>
+/// Brings a page what is newest, one errand at a time: a slow screen gets fewer pictures, never old ones. It speaks as where it was made, whoever has changed something.
+/// </summary>
 /// <param name="dispatch">Runs on the page's own thread.</param>
 /// <param name="send">Sends what is newest now.</param>
 internal sealed class Courier(Func<Func<Task>, Task> dispatch, Func<Task> send)
 {
+    private readonly Tongue _tongue = Tongue.Spoken;
     private readonly Lock _gate = new();
     private bool _wanted;
     private bool _sending;
@@ -30,6 +34,7 @@ internal sealed class Courier(Func<Func<Task>, Task> dispatch, Func<Task> send)
 
     private async Task Send()
     {
+        using IDisposable speaking = _tongue.Speak();
         try
         {
             while (TakeWish())

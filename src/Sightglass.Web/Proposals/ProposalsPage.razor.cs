@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Changes;
 using Sightglass.Book.Model;
 using Sightglass.Storage.Proposals;
@@ -42,7 +43,7 @@ public sealed partial class ProposalsPage : IAsyncDisposable
 
     private string Said { get; set; } = "";
 
-    private string Heading => Open.Length switch { 0 => "No proposal is open", 1 => "One proposal for the book", var n => $"{n} proposals for the book" };
+    private string Heading => Open.Length switch { 0 => Say.It("No proposal is open"), 1 => Say.It("One proposal for the book"), var n => Say.With($"{n} proposals for the book") };
 
     /// <summary>A key on the page.</summary>
     [JSInvokable]
@@ -130,18 +131,30 @@ public sealed partial class ProposalsPage : IAsyncDisposable
         Plan = Desk.Look(proposal);
     }
 
-    private Task AcceptAsync() => DecideAsync(one => Desk.Accept(one.Id, By), "is in the book; the other pages show it when the program is started again");
+    private Task AcceptAsync() => DecideAsync(one => Desk.Accept(one.Id, By), one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is in the book; the other pages show it when the program is started again."));
 
-    private Task RefuseAsync() => DecideAsync(one => Desk.Refuse(one.Id, By, Why.Trim()), "is refused");
+    private Task RefuseAsync() => DecideAsync(one => Desk.Refuse(one.Id, By, Why.Trim()), one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is refused."));
 
-    private async Task DecideAsync(Func<Proposal, string?> decide, string done)
+    private async Task DecideAsync(Func<Proposal, string?> decide, Func<Proposal, string> done)
     {
         if (Chosen is { } one)
         {
             string? why = await Task.Run(() => decide(one));
-            Said = why is null ? $"{Capital(one.Target)}, {one.Property}: {done}." : $"{Capital(one.Target)}, {one.Property}: {why}";
+            Said = why is null ? done(one) : $"{Capital(one.Target)}, {Say.Word(one.Property)}: {why}";
             Read();
         }
+    }
+
+    private static string DecisionOf(Proposal proposal)
+    {
+        string what = proposal.RoadNumber is { } number ? Say.With($"{Capital(proposal.Target)} on {number}, {Say.Word(proposal.Property)}") : $"{Capital(proposal.Target)}, {Say.Word(proposal.Property)}";
+        return (proposal.State, proposal.DecidedBy) switch
+        {
+            (ProposalState.Accepted, { Length: > 0 } who) => Say.With($"{what}: accepted by {who}"),
+            (ProposalState.Accepted, _) => Say.With($"{what}: accepted"),
+            (_, { Length: > 0 } who) => Say.With($"{what}: refused by {who}"),
+            _ => Say.With($"{what}: refused"),
+        };
     }
 
     private static string[] Lines(string diff) => diff.TrimEnd('\n').Split('\n');

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Rules;
 using Sightglass.Plant.Rules;
 
@@ -14,10 +15,10 @@ internal sealed record HeldSet(RuleSet Rules, ImmutableArray<RuleFinding> Findin
     {
         HeldGroup[] groups =
         [
-            new("Not kept", [.. findings.Where(f => f.Verdict == RuleVerdict.NotKept)], true),
-            new("Kept", [.. findings.Where(f => f.Verdict == RuleVerdict.Kept)], true),
-            new("Cannot be told from this book alone", [.. findings.Where(f => f.Verdict == RuleVerdict.CannotBeTold && f.Row.IsOfTheMachine)], false),
-            new("No number that a book holds: people judge", [.. findings.Where(f => !f.Row.IsOfTheMachine)], false),
+            new(Say.It("Not kept"), [.. findings.Where(f => f.Verdict == RuleVerdict.NotKept)], true),
+            new(Say.It("Kept"), [.. findings.Where(f => f.Verdict == RuleVerdict.Kept)], true),
+            new(Say.It("Cannot be told from this book alone"), [.. findings.Where(f => f.Verdict == RuleVerdict.CannotBeTold && f.Row.IsOfTheMachine)], false),
+            new(Say.It("No number that a book holds: people judge"), [.. findings.Where(f => !f.Row.IsOfTheMachine)], false),
         ];
         return new(rules, findings, [.. groups.Where(g => !g.Findings.IsEmpty)]);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Rules;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Rules;
@@ -46,14 +47,15 @@ public sealed partial class RulesPage
         int untold = Held.Sum(h => h.Count(RuleVerdict.CannotBeTold));
         return kept + broken + untold == 0
             ? ""
-            : $"{machine} keeps {kept} of {kept + broken + untold} limits that a machine can keep{(broken > 0 ? $" and breaks {broken}" : "")}; {untold} cannot be told from its book alone.";
+            : broken > 0 ? Say.With($"{machine} keeps {kept} of {kept + broken + untold} limits that a machine can keep and breaks {broken}; {untold} cannot be told from its book alone.")
+            : Say.With($"{machine} keeps {kept} of {kept + broken + untold} limits that a machine can keep; {untold} cannot be told from its book alone.");
     }
 
     private static string LinkTo(RuleFinding f) => $"rules?show={Uri.EscapeDataString(f.Row.Paragraph)}";
 
     private static string MarkOf(RuleFinding f) => f.Verdict switch { RuleVerdict.Kept => "✓", RuleVerdict.NotKept => "✕", _ => "–" };
 
-    private static string WordOf(RuleFinding f) => f.Verdict switch { RuleVerdict.Kept => "kept", RuleVerdict.NotKept => "not kept", _ => "cannot be told" };
+    private static string WordOf(RuleFinding f) => f.Verdict switch { RuleVerdict.Kept => Say.It("kept"), RuleVerdict.NotKept => Say.It("not kept"), _ => Say.It("cannot be told") };
 
     private static string Told(RuleFinding f) => f.Verdict == RuleVerdict.CannotBeTold
         ? $". {f.Why}"
@@ -61,6 +63,6 @@ public sealed partial class RulesPage
 
     private static IEnumerable<(string Name, string Text)> PartsOf(RuleRow row) => new[]
     {
-        ("Condition", row.Condition), ("Method", row.Method), ("Our reading", row.Reading), ("Edition", row.Edition), ("Confidence", RuleWords.Confidence(row.Confidence)),
+        (Say.It("Condition"), row.Condition), (Say.It("Method"), row.Method), (Say.It("Our reading"), row.Reading), (Say.It("Edition"), row.Edition), (Say.It("Confidence"), RuleWords.Confidence(row.Confidence)),
     }.Where(p => p.Item2.Length > 0);
 }

@@ -4,6 +4,9 @@ using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sightglass.Basics.Language;
+using Sightglass.Web.Host;
+using Sightglass.Web.Parts;
 using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Share;
@@ -13,14 +16,14 @@ internal static class PairPage
 {
     private const int Days = 60;
 
-    public static void Map(IEndpointRouteBuilder app, Sharing sharing)
+    public static void Map(IEndpointRouteBuilder app, Sharing sharing, TonguesOffered tongues)
     {
-        app.MapGet(WalkDownFiles.Root + "/pair", (HttpContext context) => Page(context, sharing, context.Request.Query["code"], ""));
-        app.MapPost(WalkDownFiles.Root + "/pair", (Delegate)((HttpContext context) => PairAsync(context, sharing)));
+        app.MapGet(WalkDownFiles.Root + "/pair", (HttpContext context) => Page(context, sharing, tongues, context.Request.Query["code"], ""));
+        app.MapPost(WalkDownFiles.Root + "/pair", (Delegate)((HttpContext context) => PairAsync(context, sharing, tongues)));
         app.MapGet(WalkDownFiles.Root + "/certificate.cer", () => Results.Bytes(sharing.Certificate.Export(X509ContentType.Cert), "application/x-x509-ca-cert", "sightglass.cer"));
     }
 
-    private static async Task<IResult> PairAsync(HttpContext context, Sharing sharing)
+    private static async Task<IResult> PairAsync(HttpContext context, Sharing sharing, TonguesOffered tongues)
     {
         if (!context.Request.HasFormContentType || context.Request.ContentLength is not < 2000)
         {
@@ -31,30 +34,43 @@ internal static class PairPage
         PairAnswer answer = sharing.Pairing.Try(form["code"].ToString());
         if (answer.Token is not { } token)
         {
-            return Page(context, sharing, "", answer.MustWait ? "Too many tries. Wait a minute, then use the code that the computer shows by then." : "This is not the code, or it was used before. The computer shows the one that holds.", answer.MustWait ? 429 : 403);
+            return Page(context, sharing, tongues, "", answer.MustWait ? Say.It("Too many tries. Wait a minute, then use the code that the computer shows by then.") : Say.It("This is not the code, or it was used before. The computer shows the one that holds."), answer.MustWait ? 429 : 403);
         }
 
         context.Response.Cookies.Append(ShareGate.Cookie, token, new() { HttpOnly = true, Secure = context.Request.IsHttps, SameSite = SameSiteMode.Lax, Path = WalkDownFiles.Root, MaxAge = TimeSpan.FromDays(Days) });
         return Results.Redirect(WalkDownFiles.Root + "/");
     }
 
-    private static IResult Page(HttpContext context, Sharing sharing, string? code, string wrong, int status = 200)
+    private static IResult Page(HttpContext context, Sharing sharing, TonguesOffered tongues, string? code, string wrong, int status = 200)
     {
         context.Response.Headers.CacheControl = "no-store";
         StringBuilder page = new();
-        page.Append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><base href=\"/walkdown/\"><title>Pair this phone · Sightglass</title>");
-        page.Append("<link rel=\"icon\" href=\"mark.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"look/sheet.css\"><link rel=\"stylesheet\" href=\"walkdown.css\"></head><body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav></header><main>");
-        page.Append("<h1>Pair this phone</h1><p class=\"lead\">It then walks down the machine and hands in what you find. It reaches nothing else of the computer.</p>");
+        page.Append("<!DOCTYPE html>\n<html lang=\"").Append(Tongue.Spoken.Code).Append("\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><base href=\"/walkdown/\"><title>").Append(Encode(Say.It("Pair this phone"))).Append(" · Sightglass</title>");
+        page.Append("<link rel=\"icon\" href=\"mark.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"look/sheet.css\"><link rel=\"stylesheet\" href=\"walkdown.css\"></head><body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav>").Append(TongueLinks.Html(tongues, context.Request)).Append("</header><main>");
+        page.Append("<h1>").Append(Encode(Say.It("Pair this phone"))).Append("</h1><p class=\"lead\">").Append(Encode(Say.It("It then walks down the machine and hands in what you find. It reaches nothing else of the computer."))).Append("</p>");
         if (wrong.Length > 0)
         {
-            page.Append("<p class=\"stand\" role=\"alert\">").Append(wrong).Append("</p>");
+            page.Append("<p class=\"stand\" role=\"alert\">").Append(Encode(wrong)).Append("</p>");
         }
 
-        page.Append("<form method=\"post\" action=\"pair\"><label class=\"field\" for=\"code\"><span>The eight digits that the computer shows</span><input type=\"text\" id=\"code\" name=\"code\" inputmode=\"numeric\" autocomplete=\"one-time-code\" maxlength=\"12\" required value=\"");
-        page.Append(WebUtility.HtmlEncode(new string([.. (code ?? "").Where(char.IsAsciiDigit).Take(8)]))).Append("\"></label><button class=\"btn key\">Pair</button></form>");
-        page.Append("<section class=\"trust\"><h2>So that it opens without a network</h2><p>The phone has to trust this computer’s certificate, once. Without that it can still hand in while the page is open.</p><ol><li><a href=\"certificate.cer\">Get the certificate</a> and compare its SHA-256 fingerprint with the one that the computer shows. Where they differ, stop: somebody is between.</li>");
-        page.Append("<li>Android: Settings, Security, Encryption and credentials, Install a certificate, CA certificate.</li><li>iPhone: Settings, Profile downloaded, Install; then General, About, Certificate trust settings, switch it on.</li><li>Afterwards, when the walk-down is done, remove it in the same place.</li></ol><p class=\"num\">");
+        page.Append("<form method=\"post\" action=\"pair\"><label class=\"field\" for=\"code\"><span>").Append(Encode(Say.It("The eight digits that the computer shows"))).Append("</span><input type=\"text\" id=\"code\" name=\"code\" inputmode=\"numeric\" autocomplete=\"one-time-code\" maxlength=\"12\" required value=\"");
+        page.Append(WebUtility.HtmlEncode(new string([.. (code ?? "").Where(char.IsAsciiDigit).Take(8)]))).Append("\"></label><button class=\"btn key\">").Append(Encode(Say.It("Pair"))).Append("</button></form>");
+        page.Append("<section class=\"trust\"><h2>").Append(Encode(Say.It("So that it opens without a network"))).Append("</h2><p>").Append(Encode(Say.It("The phone has to trust this computer’s certificate, once. Without that it can still hand in while the page is open."))).Append("</p><ol><li>");
+        page.Append(Rich.Text($"{Rich.Link("certificate.cer", Say.It("Get the certificate"))} and compare its SHA-256 fingerprint with the one that the computer shows. Where they differ, stop: somebody is between.").Value).Append("</li>");
+        foreach (string step in new[]
+        {
+            Say.It("Android: Settings, Security, Encryption and credentials, Install a certificate, CA certificate."),
+            Say.It("iPhone: Settings, Profile downloaded, Install; then General, About, Certificate trust settings, switch it on."),
+            Say.It("Afterwards, when the walk-down is done, remove it in the same place."),
+        })
+        {
+            page.Append("<li>").Append(Encode(step)).Append("</li>");
+        }
+
+        page.Append("</ol><p class=\"num\">");
         page.Append(sharing.Fingerprint).Append("</p></section></main></body></html>\n");
         return Results.Text(page.ToString(), "text/html; charset=utf-8", Encoding.UTF8, status);
     }
+
+    private static string Encode(string text) => WebUtility.HtmlEncode(text);
 }

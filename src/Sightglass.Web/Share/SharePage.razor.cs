@@ -1,11 +1,14 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Web.Parts;
 
 namespace Sightglass.Web.Share;
 
 /// <summary>The code with which a phone is paired, for whoever sits at this computer; a used code gives way to the next at once.</summary>
 public sealed partial class SharePage : IDisposable
 {
+    private Courier _courier = null!;
+
     [Inject]
     private ShareDesk Desk { get; set; } = null!;
 
@@ -24,6 +27,11 @@ public sealed partial class SharePage : IDisposable
 
     protected override void OnInitialized()
     {
+        _courier = new(InvokeAsync, () =>
+        {
+            StateHasChanged();
+            return Task.CompletedTask;
+        });
         if (Sharing is { } sharing)
         {
             sharing.Pairing.Changed += Show;
@@ -48,5 +56,5 @@ public sealed partial class SharePage : IDisposable
         }
     }
 
-    private void Show() => _ = InvokeAsync(StateHasChanged);
+    private void Show() => _courier.Want();
 }

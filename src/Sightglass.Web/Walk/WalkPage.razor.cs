@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Overview;
 using Sightglass.Drawing.Plan;
@@ -37,7 +38,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     private ImmutableHashSet<string> _visited = [];
     private int _at;
     private string? _item;
-    private string _depth = "Know";
+    private string _depth = "know";
     private string _strip = "";
     private string _natural = "";
     private ImmutableArray<string> _unnamed = [];
@@ -88,15 +89,22 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private string Lead => Item?.Purpose ?? Stop.Place.Text;
 
-    private string How => $"The {(IsTrain ? "train" : "machine")} is at your {(RunsLeft ? "right" : "left")} hand, so the walk runs {(RunsLeft ? "right to left" : "left to right")}, as your eyes see it.";
+    private string How => (IsTrain, RunsLeft) switch
+    {
+        (true, true) => Say.It("The train is at your right hand, so the walk runs right to left, as your eyes see it."),
+        (true, false) => Say.It("The train is at your left hand, so the walk runs left to right, as your eyes see it."),
+        (false, true) => Say.It("The machine is at your right hand, so the walk runs right to left, as your eyes see it."),
+        _ => Say.It("The machine is at your left hand, so the walk runs left to right, as your eyes see it."),
+    };
 
     private string Progress
     {
         get
         {
             string[] order = [.. Route.Stops.SelectMany(s => s.Items)];
-            string stop = $"stop {_at + 1} of {Route.Stops.Length}";
-            return _item is null ? stop : $"{stop}, item {Array.IndexOf(order, _item) + 1} of {order.Length}";
+            return _item is null
+                ? Say.With($"stop {_at + 1} of {Route.Stops.Length}")
+                : Say.With($"stop {_at + 1} of {Route.Stops.Length}, item {Array.IndexOf(order, _item) + 1} of {order.Length}");
         }
     }
 
@@ -104,10 +112,10 @@ public sealed partial class WalkPage : IAsyncDisposable
     {
         get
         {
-            string from = $"Seen from: {Words.Capital(Stop.Place.Name)}";
-            return Item?.Position is { } p
-                ? FormattableString.Invariant($"{from}. {p.X - Book.Front:0.0} m from the {(IsTrain ? "head of the train" : "front")}, {p.Z:0.0} m above rail")
-                : from;
+            string from = Words.Capital(Stop.Place.Name);
+            return Item?.Position is not { } p ? Say.With($"Seen from: {from}")
+                : IsTrain ? Say.With($"Seen from: {from}. {p.X - Book.Front:0.0} m from the head of the train, {p.Z:0.0} m above rail")
+                : Say.With($"Seen from: {from}. {p.X - Book.Front:0.0} m from the front, {p.Z:0.0} m above rail");
         }
     }
 
@@ -123,14 +131,14 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private ImmutableArray<(string Key, string Words)> AllKeys =>
     [
-        (RunsLeft ? "←" : "→", "onward to the next stop"),
-        (RunsLeft ? "→" : "←", "back to the stop before"),
-        ("↓", "next item, then the next stop"),
-        ("↑", "item before"),
-        ("Home", "to the start of the walk"),
-        ("/", "find a place or an item by name"),
-        ("Tab", "into the strip, to buttons and links"),
-        ("?", "this list"),
+        (RunsLeft ? "←" : "→", Say.It("onward to the next stop")),
+        (RunsLeft ? "→" : "←", Say.It("back to the stop before")),
+        ("↓", Say.It("next item, then the next stop")),
+        ("↑", Say.It("item before")),
+        (Say.As("key", "Home"), Say.It("to the start of the walk")),
+        ("/", Say.It("find a place or an item by name")),
+        (Say.As("key", "Tab"), Say.It("into the strip, to buttons and links")),
+        ("?", Say.It("this list")),
     ];
 
     protected override void OnParametersSet()
@@ -238,12 +246,12 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private static ImmutableArray<string> DepthsOf(Item item) => [.. s_depthOrder.Where(d => TextOf(item, d).Length > 0)];
 
-    private static readonly string[] s_depthOrder = ["Know", "Operate", "Repair"];
+    private static readonly string[] s_depthOrder = ["know", "operate", "repair"];
 
     private static string TextOf(Item item, string depth) => depth switch
     {
-        "Know" => item.Texts.Know,
-        "Operate" => item.Texts.Operate,
+        "know" => item.Texts.Know,
+        "operate" => item.Texts.Operate,
         _ => item.Texts.Repair,
     };
 

@@ -2,11 +2,13 @@ using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Look;
 using Sightglass.Paper;
 using Sightglass.Training.Routes;
 using Sightglass.Training.WalkDowns;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.WalkDown;
@@ -16,10 +18,10 @@ internal static class WalkDownFiles
 {
     public const string Root = "/walkdown";
 
-    public static void Map(IEndpointRouteBuilder app, BookShelf shelf)
+    public static void Map(IEndpointRouteBuilder app, BookShelf shelf, TonguesOffered tongues)
     {
         app.MapGet(Root, (HttpContext context) => context.Request.Path.Value!.EndsWith('/')
-            ? Text(context, WalkDownPaper.Served(shelf.Book.Notice, context.Request.Query["theme"]), "text/html; charset=utf-8")
+            ? Text(context, WalkDownPaper.Served(shelf.Book.Notice, context.Request.Query["theme"], TongueLinks.Html(tongues, context.Request)), "text/html; charset=utf-8")
             : Results.Redirect(Root + "/" + context.Request.QueryString));
         app.MapGet(Root + "/sheet.json", (HttpContext context) => Sheet(context, shelf.Book));
         app.MapGet(Root + "/look/{**name}", (string name, HttpContext context) => Send(context, LookFiles.Open(name), LookFiles.ContentType(name)));
@@ -38,16 +40,16 @@ internal static class WalkDownFiles
         string? number = context.Request.Query["road-number"], purpose = context.Request.Query["purpose"];
         if (number is { Length: > 0 } && !book.RoadNumbers.ContainsKey(number))
         {
-            return Results.Text($"The book has no road number {number}; it has {string.Join(", ", book.RoadNumbers.Keys)}.", statusCode: StatusCodes.Status404NotFound);
+            return Results.Text(Say.With($"The book has no road number {number}; it has {string.Join(", ", book.RoadNumbers.Keys)}."), statusCode: StatusCodes.Status404NotFound);
         }
 
         ClassBook machine = number is { Length: > 0 } ? book.For(number) : book;
         RouteRequest? request = RoutePurposes.Find(purpose is { Length: > 0 } ? purpose : RouteRequest.Whole, machine);
         return request is null
-            ? Results.Text($"The book has no purpose {purpose}; there are: {string.Join("; ", RoutePurposes.Of(machine))}.", statusCode: StatusCodes.Status404NotFound)
+            ? Results.Text(Say.With($"The book has no purpose {purpose}; there are: {string.Join("; ", RoutePurposes.Of(machine).Select(Say.Word))}."), statusCode: StatusCodes.Status404NotFound)
             : RoutePlanner.Plan(machine, request) is { } plan
                 ? Text(context, WalkDownSheet.Of(plan).ToJson(), "application/json; charset=utf-8")
-                : Results.Text("There is no such walk: the book has no places, or its start cannot be left.", statusCode: StatusCodes.Status404NotFound);
+                : Results.Text(Say.It("There is no such walk: the book has no places, or its start cannot be left."), statusCode: StatusCodes.Status404NotFound);
     }
 
     private static IResult Text(HttpContext context, string text, string type)
