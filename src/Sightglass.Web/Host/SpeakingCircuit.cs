@@ -1,16 +1,14 @@
 using Microsoft.AspNetCore.Components.Server.Circuits;
-using Sightglass.Basics.Language;
 
 namespace Sightglass.Web.Host;
 
-/// <summary>A page that is alive goes on in the language in which it was opened, also when its connection is made anew after another one was chosen.</summary>
-internal sealed class SpeakingCircuit : CircuitHandler
+/// <summary>Whatever a browser does is answered in the language of its open page, also when its connection is made anew after another one was chosen.</summary>
+/// <param name="page">Told by the page's outermost part.</param>
+internal sealed class SpeakingCircuit(PageTongue page) : CircuitHandler
 {
-    private readonly Tongue _tongue = Tongue.Spoken;
-
     public override Func<CircuitInboundActivityContext, Task> CreateInboundActivityHandler(Func<CircuitInboundActivityContext, Task> next) => async context =>
     {
-        using IDisposable speaking = _tongue.Speak();
+        using IDisposable speaking = page.Tongue.Speak();
         await next(context);
     };
 }

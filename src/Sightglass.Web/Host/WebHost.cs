@@ -55,7 +55,7 @@ public static class WebHost
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         TonguesOffered tongues = new(request.Tongues);
         builder.Services.AddSingleton(tongues);
-        builder.Services.AddScoped<CircuitHandler, SpeakingCircuit>();
+        builder.Services.AddScoped<PageTongue>().AddScoped<CircuitHandler, SpeakingCircuit>();
         builder.Services.AddSingleton(request.Clock);
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
