@@ -29,6 +29,8 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         ["A3"] = "a sheet's name in ISO 216",
         ["English"] = "a language by its own name",
         ["Español"] = "a language by its own name",
+        ["en"] = "a language by its code",
+        ["es"] = "a language by its code",
         ["GET /answer"] = "an address",
         ["bets:"] = "what is written into a book",
         ["rules"] = "a folder's name",

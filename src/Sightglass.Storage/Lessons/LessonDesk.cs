@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Sightglass.Basics.Language;
 using Sightglass.Training.Lessons;
 
 namespace Sightglass.Storage.Lessons;
@@ -41,14 +42,14 @@ public sealed class LessonDesk(DataFolder data, TimeProvider clock)
         string trimmed = name.Trim();
         if (trimmed.Length is 0 or > LongestName)
         {
-            return (null, trimmed.Length == 0 ? "Give the lesson a name." : $"A name has at most {LongestName} letters.");
+            return (null, trimmed.Length == 0 ? Say.It("Give the lesson a name.") : Say.With($"A name has at most {LongestName} letters."));
         }
 
         DateTimeOffset now = clock.GetUtcNow();
         using RecordsContext records = data.Records();
         if (records.Lessons.Any(l => l.Book == book && l.Name == trimmed))
         {
-            return (null, $"There is a lesson “{trimmed}” already.");
+            return (null, Say.With($"There is a lesson “{trimmed}” already."));
         }
 
         SavedLesson lesson = new() { Id = Guid.CreateVersion7(now), Book = book, Name = trimmed, Asks = asks, By = by, At = now };

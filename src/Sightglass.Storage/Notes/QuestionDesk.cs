@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Training.Proposals;
 using Sightglass.Training.Questions;
@@ -80,12 +81,12 @@ public sealed class QuestionDesk(DataFolder data, TimeProvider clock)
         OpenQuestion question = records.Questions.Single(q => q.Id == id);
         if (question.Answer is not { } answer || question.Item is not { } name || !book.Items.TryGetValue(name, out Item? item))
         {
-            return "Only an answer about an item of the book can go into it.";
+            return Say.It("Only an answer about an item of the book can go into it.");
         }
 
         if (question.Proposal is not null)
         {
-            return "It is proposed already.";
+            return Say.It("It is proposed already.");
         }
 
         string was = depth switch { "know" => item.Texts.Know, "operate" => item.Texts.Operate, _ => item.Texts.Repair };

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
+using Sightglass.Basics.Language;
 using Sightglass.Book;
 using Sightglass.Book.Changes;
 using Sightglass.Book.Model;
@@ -19,9 +20,6 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
 {
     private const string Replaced = "A later finding of the same entry took its place.";
 
-    private const string NoFile = "its file is not in the data folder; take the result of the walk-down in again";
-    private const string NoEntry = "its finding is not in the data folder, or the book has errors; take the result of the walk-down in again";
-
     private readonly Lock _one = new();
 
     /// <summary>With the checks of the plant: a book that is written has to be whole.</summary>
@@ -29,6 +27,10 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
 
     private readonly BookChanges _texts = new(bookFolder, KindLibrary.Catalog);
     private (string Hash, BookText Text)? _read;
+
+    private static string NoFile => Say.It("its file is not in the data folder; take the result of the walk-down in again");
+
+    private static string NoEntry => Say.It("its finding is not in the data folder, or the book has errors; take the result of the walk-down in again");
 
     /// <summary>The book as it stands in its folder; read again when a file has changed.</summary>
     /// <exception cref="BookUnreadableException">A file cannot be read as text.</exception>
@@ -84,7 +86,7 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
             using RecordsContext records = data.Records();
             if (Open(records, id) is not { } proposal)
             {
-                return "It is decided already.";
+                return Say.It("It is decided already.");
             }
 
             // A kill between writing the book and noting it: then the book says so already.
@@ -107,7 +109,7 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
             using RecordsContext records = data.Records();
             if (Open(records, id) is not { } proposal)
             {
-                return "It is decided already.";
+                return Say.It("It is decided already.");
             }
 
             Decide(proposal, ProposalState.Refused, by, why);
