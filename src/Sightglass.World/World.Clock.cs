@@ -3,6 +3,7 @@ using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
 using Sightglass.Network.Step;
 using Sightglass.World.Agenda;
+using Sightglass.World.Runs;
 
 namespace Sightglass.World;
 
@@ -145,7 +146,7 @@ public sealed partial class World
         {
             if (_bank.Group(i).HasFailed(_lane))
             {
-                Trouble = "the numbers would not go on";
+                Trouble = MechanismWords.WouldNotGoOn;
                 return false;
             }
 

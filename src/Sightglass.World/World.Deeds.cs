@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
@@ -62,7 +63,11 @@ public sealed partial class World
 
     private void PutIn(FaultSlots fault, ReadOnlySpan<double> values)
     {
-        Say(JournalKind.Truth, Words.FaultCame, ("fault", fault.Fault), ("item", fault.Item));
+        if (Journal is not null)
+        {
+            Note(JournalKind.Truth, $"Truth: {new ClosedWord(fault.Fault)} of {fault.Item}.");
+        }
+
         if (fault.Sticks && fault.Plan.Held is { } held && fault.Plan.Shown is { } shown)
         {
             SetSlot(held, Value(shown) + (fault.Plan.Bias is { } bias ? GetSlot(bias) : 0));
@@ -76,7 +81,11 @@ public sealed partial class World
 
     private void TakeOut(string item, string fault)
     {
-        Say(JournalKind.Truth, Words.FaultGone, ("fault", fault), ("item", item));
+        if (Journal is not null)
+        {
+            Note(JournalKind.Truth, $"Truth: {new ClosedWord(fault)} of {item} is gone.");
+        }
+
         foreach (FaultValue value in Plan.Items[item].Faults[fault])
         {
             SetSlot(value.Slot, 0);
@@ -95,10 +104,20 @@ public sealed partial class World
                 }
 
                 bool moved = Turn(item, o.Position);
-                Say(JournalKind.Deed, moved ? Words.Put : Words.PutInVain, ("who", o.Person < 0 ? Words.Instructor : _people[o.Person].Role.Name), ("item", o.Item), ("position", o.Position));
+                if (Journal is not null)
+                {
+                    FormattableString who = o.Person < 0 ? (FormattableString)$"instructor" : $"{_people[o.Person].Role.Name}";
+                    ClosedWord to = new(o.Position);
+                    Note(JournalKind.Deed, moved ? (FormattableString)$"{who} puts {o.Item} to {to}." : $"{who} puts {o.Item} to {to}, but it does not move.");
+                }
+
                 break;
             case WorldAction.Walk w:
-                Say(JournalKind.Deed, Words.Goes, ("who", _people[w.Person].Role.Name), ("place", w.Place));
+                if (Journal is not null)
+                {
+                    Note(JournalKind.Deed, $"{_people[w.Person].Role.Name} goes to {w.Place}.");
+                }
+
                 StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place));
                 break;
             case WorldAction.PutIn p:

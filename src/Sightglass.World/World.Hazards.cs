@@ -3,6 +3,7 @@ using Sightglass.Book.Model;
 using Sightglass.World.Hazards;
 using Sightglass.World.Journal;
 using Sightglass.World.People;
+using Sightglass.World.Runs;
 
 namespace Sightglass.World;
 
@@ -249,7 +250,11 @@ public sealed partial class World
 
     private void Bite(Person person, HazardEntry hazard)
     {
-        Say(JournalKind.Hazard, Words.Bitten, ("role", person.Role.Name), ("hazard", hazard.Mechanism), ("caution", hazard.Hazard.Caution.Text));
+        if (Journal is not null)
+        {
+            Note(JournalKind.Hazard, $"A hazard bites the {person.Role.Name}: {new MechanismWords(hazard.Mechanism)}. {hazard.Hazard.Caution.Text}");
+        }
+
         Run?.Harm(hazard.Mechanism);
     }
 
@@ -266,7 +271,7 @@ public sealed partial class World
             if (hazard is { IsCritical: false, Margin: not null } && person.Heeded != hazard.Number && Bites(hazard))
             {
                 person.Heeded = hazard.Number;
-                Say(JournalKind.Hazard, Words.ToHeed, ("role", person.Role.Name), ("hazard", hazard.Hazard.Name), ("caution", hazard.Hazard.Caution.Text));
+                Note(JournalKind.Hazard, $"A hazard for the {person.Role.Name}: {hazard.Hazard.Name}. {hazard.Hazard.Caution.Text}");
             }
         }
     }

@@ -42,7 +42,7 @@ public sealed partial class World
         {
             if (pulse.Trigger == slot && pulse.When(_slots))
             {
-                Note(JournalKind.Plant, pulse.Name);
+                Tell(pulse.Name);
                 SetSlot(pulse.Sets, pulse.To(_slots));
             }
         }
@@ -192,16 +192,24 @@ public sealed partial class World
         (int fired, int most) = rule.Follows ? (++_tellings, MostTellingsASecond) : (++_firings, MostFiringsASecond);
         if (fired > most)
         {
-            Trouble = $"more than {most} firings in a second of: {rule.Name}";
+            Trouble = FormattableString.Invariant($"more than {most} firings in a second of: {FormattableString.Invariant(rule.Name)}");
             return;
         }
 
         if (!rule.Follows)
         {
-            Note(JournalKind.Plant, rule.Name);
+            Tell(rule.Name);
         }
 
         SetSlot(rule.Sets, rule.To.Evaluate(_bank)[_lane]);
+    }
+
+    private void Tell(FormattableString plant)
+    {
+        if (plant.Format.Length > 0)
+        {
+            Note(JournalKind.Plant, plant);
+        }
     }
 
     /// <summary>Takes the committed state into the trajectory's hash.</summary>

@@ -88,9 +88,6 @@ public sealed partial class World
     /// <summary>What happened, or null where nobody will read it.</summary>
     public List<JournalEntry>? Journal { get; set; }
 
-    /// <summary>The language in which it is told.</summary>
-    public JournalWords Words { get; init; } = EnglishJournal.Words;
-
     /// <summary>The card being worked, or null.</summary>
     public CardRun? Run { get; private set; }
 
@@ -196,29 +193,6 @@ public sealed partial class World
         run.Attach(this);
     }
 
-    internal void Note(JournalKind kind, string text, int step = 0, int depth = 0)
-    {
-        if (text.Length > 0)
-        {
-            Journal?.Add(new(Now, kind, text, step, depth));
-        }
-    }
-
-    /// <summary>A sentence of the journal's table, put together only where a journal is kept: in a trial nothing is built.</summary>
-    internal void Say(JournalKind kind, string form, params ReadOnlySpan<(string Gap, string Text)> filled) => Say(kind, 0, form, filled);
-
-    internal void Say(JournalKind kind, int step, string form, params ReadOnlySpan<(string Gap, string Text)> filled)
-    {
-        if (Journal is null)
-        {
-            return;
-        }
-
-        foreach ((string gap, string text) in filled)
-        {
-            form = form.Replace($"{{{gap}}}", text, StringComparison.Ordinal);
-        }
-
-        Note(kind, Capital(form), step);
-    }
+    /// <summary>A line of the journal. Whoever makes a sentence for it looks first whether one is kept: in a trial nothing is built.</summary>
+    internal void Note(JournalKind kind, FormattableString sentence, int step = 0, int depth = 0) => Journal?.Add(new(Now, kind, sentence, step, depth));
 }

@@ -152,4 +152,29 @@ public sealed class TryVerbTests
         Assert.Contains("in “before departure”", page, StringComparison.Ordinal);
         Assert.Contains("in “hoses crossed at the rear”", page, StringComparison.Ordinal);
     }
+
+    /// <summary>The report is in the language that is asked for; what is counted is the same, and so are the names in the book's own words.</summary>
+    [Fact]
+    public async Task Try_IntoAPageInSpanish_SaysItInSpanish()
+    {
+        using ScratchFolder scratch = new();
+        string[] asked = ["try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--road-number", "4112", "--cases", "24", "--html"];
+        await Call.Of([.. asked, scratch.At("english.html")]);
+        await Call.Of([.. asked, scratch.At("spanish.html"), "--language", "es"]);
+        string english = await File.ReadAllTextAsync(scratch.At("english.html"), TestContext.Current.CancellationToken);
+        string spanish = await File.ReadAllTextAsync(scratch.At("spanish.html"), TestContext.Current.CancellationToken);
+        Assert.Contains("<html lang=\"es\">", spanish, StringComparison.Ordinal);
+        foreach (string said in new[] { "Dónde falla", "Cómo falla", "La ficha falla en <b>", "Tiempo hasta terminar", "en el paso" })
+        {
+            Assert.Contains(said, spanish, StringComparison.Ordinal);
+        }
+
+        foreach (string said in new[] { "Where it fails", "How it fails", "The card fails in", "at step", "stopped safely" })
+        {
+            Assert.Contains(said, english, StringComparison.Ordinal);
+            Assert.DoesNotContain(said, spanish, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(english.Split("<circle").Length, spanish.Split("<circle").Length);
+    }
 }

@@ -15,7 +15,7 @@ public static class Say
 
     /// <summary>
     /// A text with gaps: <c>Say.With($"Go to {place}.")</c> is the key <c>Go to {0}.</c>; another language may put the gaps in another order. What the class
-    /// book says (a name) goes into a gap in the language that is spoken.
+    /// book says (a name) goes into a gap in the language that is spoken, and so does a sentence that is a gap of another.
     /// </summary>
     /// <param name="text">In English.</param>
     public static string With(FormattableString text)
@@ -25,7 +25,7 @@ public static class Say
         object?[] gaps = text.GetArguments();
         for (int i = 0; i < gaps.Length; i++)
         {
-            gaps[i] = gaps[i] is string said ? tongue.OfBook(said) : gaps[i];
+            gaps[i] = gaps[i] switch { string said => tongue.OfBook(said), FormattableString inner => With(inner), var other => other };
         }
 
         return string.Format(CultureInfo.InvariantCulture, tongue.Of(text.Format), gaps);
@@ -35,6 +35,16 @@ public static class Say
     /// <param name="text">As the author wrote it.</param>
     [return: NotNullIfNotNull(nameof(text))]
     public static string? Book(string? text) => text is null ? null : Tongue.Spoken.OfBook(text);
+
+    /// <summary>Names of the book in a row, each in the language that is spoken: <c>a, b</c>.</summary>
+    public static string Names(IEnumerable<string> names, string between = ", ") => string.Join(between, names.Select(n => Book(n)));
+
+    /// <summary>Names of the book in a sentence: <c>a, b and c</c>.</summary>
+    public static string List(IEnumerable<string> names)
+    {
+        string[] all = [.. names];
+        return all.Length < 2 ? Names(all) : With($"{Names(all[..^1])} and {all[^1]}");
+    }
 
     /// <summary>A text that depends on a count.</summary>
     /// <param name="count">How many.</param>

@@ -42,6 +42,8 @@ public sealed class Tongue
     /// <summary>Its name in itself.</summary>
     public string Name { get; }
 
+    private bool IsMarked => Code == Marked.Code;
+
     /// <summary>The texts that it has, by the English ones.</summary>
     public IReadOnlyDictionary<string, string> Words => _words.Value;
 
@@ -67,7 +69,7 @@ public sealed class Tongue
     public string Of(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return ReferenceEquals(this, English) ? text : ReferenceEquals(this, Marked) ? $"⟦{text}⟧" : Words.GetValueOrDefault(text, text);
+        return ReferenceEquals(this, English) ? text : IsMarked ? $"⟦{text}⟧" : Words.GetValueOrDefault(text, text);
     }
 
     /// <summary>A word of a closed set (a position, a word of a scale) in this language, or itself.</summary>
@@ -83,6 +85,11 @@ public sealed class Tongue
         }
 
         string own = OfBook(word);
+        if (IsMarked)
+        {
+            return [ReferenceEquals(own, word) ? Of(word) : own];
+        }
+
         string said = ReferenceEquals(own, word) ? Of("word|" + word) : own;
         return said == "word|" + word ? [word] : [.. said.Split('|')];
     }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Cli.Runs;
 using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
+using Sightglass.Plant.Plans;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Cli.Reports;
@@ -20,8 +22,10 @@ internal static class RunPlot
         string road = result.Request.Plan.Book.RoadNumberInUse is { } number ? $" {number}" : "";
         TimePlot plot = new()
         {
-            Title = $"{result.Request.Plan.Book.Title}{road}: {result.Request.StartName}",
-            Lead = $"case {result.Request.Case}, seed {result.Request.Seed}{(result.Request.Title is { } card ? $", by the card \u201c{card}\u201d" : "")}",
+            Title = $"{Say.Book(result.Request.Plan.Book.Title)}{road}: {Say.Book(result.Request.StartName)}",
+            Lead = result.Request.Title is { } card
+                ? Say.With($"case {result.Request.Case}, seed {result.Request.Seed}, by the card \u201c{card}\u201d")
+                : Say.With($"case {result.Request.Case}, seed {result.Request.Seed}"),
             Charts = [.. columns.Where(c => c.Column.Sort == ColumnSort.Quantity).GroupBy(c => QuantityFormat.Symbol(c.Column.Unit)).SelectMany(g => g.Chunk(MostLines).Select(c => Chart(result, g.Key, c)))],
             Bands = [.. columns.Where(c => c.Column.Sort != ColumnSort.Quantity).Select(c => Band(result, c.Column, c.Index))],
             Across = (0, result.End.Seconds),
@@ -31,7 +35,7 @@ internal static class RunPlot
 
     private static TimeChart Chart(RunResult result, string unit, (Column Column, int Index)[] columns) => new()
     {
-        Title = string.Join(", ", columns.Select(c => c.Column.Name)),
+        Title = string.Join(", ", columns.Select(c => QuantityWords.Of(c.Column.Name))),
         Unit = unit,
         Series = [.. columns.Select(c => Line(result, c.Column, c.Index))],
         Events = [.. result.Journal.Select(j => new ChartEvent(j.Time.Seconds, j.Text, j.Kind == JournalKind.Truth))],
@@ -41,7 +45,8 @@ internal static class RunPlot
     {
         ImmutableArray<(double X, double Y)> points = [.. result.Recorder.Rows.Select(r => (r.Time.Seconds, column.InUnit(r.Values[index]))).Where(p => double.IsFinite(p.Item2))];
         string end = points.IsEmpty ? "" : column.Text(result.Recorder.Rows.Last(r => double.IsFinite(r.Values[index])).Values[index]);
-        return new(column.Name, points, column.IsTruth) { End = column.IsTruth ? $"truth {column.Name} {end}" : $"{column.Name} {end}" };
+        string named = $"{QuantityWords.Of(column.Name)} {end}";
+        return new(QuantityWords.Of(column.Name), points, column.IsTruth) { End = column.IsTruth ? Say.With($"truth {named}") : named };
     }
 
     private static TimeBand Band(RunResult result, Column column, int index)
@@ -49,13 +54,13 @@ internal static class RunPlot
         List<(double X, string Words)> changes = [];
         foreach ((Basics.Time.SimTime time, double[] values) in result.Recorder.Rows)
         {
-            string words = column.Text(values[index]);
+            string words = column.Sort == ColumnSort.Quantity ? column.Text(values[index]) : Say.Word(column.Text(values[index]));
             if (changes.Count == 0 || changes[^1].Words != words)
             {
                 changes.Add((time.Seconds, words));
             }
         }
 
-        return new(column.Name, [.. changes], column.IsTruth) { Heavy = column.Sort == ColumnSort.Condition ? "yes" : null };
+        return new(QuantityWords.Of(column.Name), [.. changes], column.IsTruth) { Heavy = column.Sort == ColumnSort.Condition ? Say.Word("yes") : null };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Charts;
@@ -35,7 +36,7 @@ internal static class TrialCharts
             }
         }
 
-        return RangeMapDrawing.Render(new($"Cases by {across.Name} and {up.Name}", Axis(across), Axis(up), points.ToImmutable()) { Mechanisms = mechanisms });
+        return RangeMapDrawing.Render(new(Say.With($"Cases by {TrialWords.Range(across)} and {TrialWords.Range(up)}"), Axis(across), Axis(up), points.ToImmutable()) { Mechanisms = [.. mechanisms.Select(m => new MechanismWords(m).ToString())] });
     }
 
     /// <summary>The mark of a mechanism on the map, as a character.</summary>
@@ -43,11 +44,11 @@ internal static class TrialCharts
 
     /// <summary>What matters, as the terminal tells it.</summary>
     public static string Ranking(TrialResult result) =>
-        RankBars.Render(TrialWords.WhatTells, [.. TrialWords.Telling(result).Select(f => (f.Range.Name, f.Share, TrialWords.Share(f)))]);
+        RankBars.Render(TrialWords.WhatTells, [.. TrialWords.Telling(result).Select(f => (TrialWords.Range(f.Range), f.Share, TrialWords.Share(f)))]);
 
     /// <summary>How long it took where it ended well.</summary>
     public static string Times(TrialResult result) =>
-        HistogramDrawing.Render(new("Time to done", [.. result.Outcomes.Where(o => o.Kind == OutcomeKind.Done).Select(o => o.Time.Seconds / 60)], "min"));
+        HistogramDrawing.Render(new(Say.It("Time to done"), [.. result.Outcomes.Where(o => o.Kind == OutcomeKind.Done).Select(o => o.Time.Seconds / 60)], "min"));
 
     /// <summary>One failure on a line of time: when each step began, and when it went wrong.</summary>
     public static string Line(FailureStory failure)
@@ -56,8 +57,8 @@ internal static class TrialCharts
         Outcome end = failure.Story.Outcome;
         ImmutableArray<(double, string)> steps =
             [.. failure.Story.Journal.Where(j => j.Step > 0 && j.Kind != JournalKind.Truth).GroupBy(j => j.Step).Select(g => (g.First().Time.Seconds, g.Key.ToString(CultureInfo.InvariantCulture)))];
-        string when = string.Create(CultureInfo.InvariantCulture, $"{end.Mechanism}, {end.Time.Seconds / 60:0.#} min");
-        return new CaseLine($"Steps of the case until {when}", [], steps, (end.Time.Seconds, when)).Render();
+        string when = string.Create(CultureInfo.InvariantCulture, $"{new MechanismWords(end.Mechanism)}, {end.Time.Seconds / 60:0.#} min");
+        return new CaseLine(Say.With($"Steps of the case until {when}"), [], steps, (end.Time.Seconds, when)).Render();
     }
 
     private static ImmutableArray<string> Mechanisms(TrialResult result) => [.. result.Groups.Select(g => g.Mechanism).Distinct(StringComparer.Ordinal)];
@@ -66,8 +67,8 @@ internal static class TrialCharts
     private static double At(DrawnRange range, CaseDraws draws) => range.Words.IsEmpty ? UnitOf(range).FromSi(range.Value(draws)) : draws.Uniform(range.Order);
 
     private static MapAxis Axis(DrawnRange range) => range.Words.IsEmpty
-        ? new(range.Unit is { } unit ? $"{range.Name}, {QuantityFormat.Symbol(unit)}" : range.Name, UnitOf(range).FromSi(range.From), UnitOf(range).FromSi(range.To))
-        : new(range.Name, 0, 1) { Choices = range.Words };
+        ? new(range.Unit is { } unit ? $"{TrialWords.Range(range)}, {QuantityFormat.Symbol(unit)}" : TrialWords.Range(range), UnitOf(range).FromSi(range.From), UnitOf(range).FromSi(range.To))
+        : new(TrialWords.Range(range), 0, 1) { Choices = [.. range.Words.Select(TrialWords.Choice)] };
 
     private static Unit UnitOf(DrawnRange range) => range.Unit ?? UnitTable.One;
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Sightglass.Basics.Language;
 using Sightglass.Cards.Tree;
 using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Look;
@@ -7,6 +8,7 @@ using Sightglass.Paper.Papers;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
 using Sightglass.World.Journal;
+using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Reports;
@@ -48,8 +50,8 @@ internal static class TrialPage
         ArgumentNullException.ThrowIfNull(results);
         StringBuilder page = new();
         string title = results[0].Request.Card.Title;
-        page.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
-        page.Append("<title>").Append(Html.Text($"Trial of \u201c{title}\u201d")).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
+        page.Append("<!DOCTYPE html><html lang=\"").Append(Tongue.Spoken.Code).Append("\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
+        page.Append("<title>").Append(Html.Text(Say.With($"Trial of \u201c{title}\u201d"))).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
         page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(results[0].Trial))).Append("</span></header><main>");
         foreach (TryResult findings in results)
         {
@@ -58,19 +60,19 @@ internal static class TrialPage
             page.Append("</section>");
         }
 
-        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(results[0].Trial.Setup.Book.Notice));
-        page.Append(" Training aid.</span></footer></body></html>");
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(Say.Book(results[0].Trial.Setup.Book.Notice)));
+        page.Append(' ').Append(Html.Text(Say.It("Training aid."))).Append("</span></footer></body></html>");
         return page.ToString();
     }
 
     private static void Situation(StringBuilder page, TryResult findings)
     {
-        page.Append("<p class=\"eyebrow\">").Append(Html.Text($"Trial of \u201c{findings.Request.Card.Title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d")).Append("</p>");
+        page.Append("<p class=\"eyebrow\">").Append(Html.Text(Say.With($"Trial of \u201c{findings.Request.Card.Title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d"))).Append("</p>");
         page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial)));
         page.Append("</p></div>").Append(TrialCharts.Bound(findings.Trial)).Append("</div>");
-        page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? "The text" : "The text, and what leaving out costs").Append("</h2>");
+        page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? Say.It("The text") : Say.It("The text, and what leaving out costs")).Append("</h2>");
         Steps(page, findings);
-        page.Append("</section><section class=\"map\"><h2>Where it fails</h2>");
+        page.Append("</section><section class=\"map\"><h2>").Append(Say.It("Where it fails")).Append("</h2>");
         Map(page, findings);
         page.Append("</section></div>");
         Failures(page, findings);
@@ -78,7 +80,7 @@ internal static class TrialPage
     }
 
     private static string Where(TrialResult result) =>
-        string.Create(CultureInfo.InvariantCulture, $"{result.Setup.Book.Title}{TriedWords.OnNumbers(result)}, edition {result.Setup.Book.Edition}, seed {result.Seed}");
+        Say.With($"{result.Setup.Book.Title}{TriedWords.OnNumbers(result)}, edition {result.Setup.Book.Edition}, seed {result.Seed}");
 
     private static void Steps(StringBuilder page, TryResult findings)
     {
@@ -116,18 +118,24 @@ internal static class TrialPage
     }
 
     private static string Cost(LeftOutResult cost, double share) => !cost.Matters
-        ? "left out: no worse"
-        : string.Create(CultureInfo.InvariantCulture, $"<b>{(share > 0.5 ? "critical, " : "")}{cost.Bad + cost.Stops} of {cost.Applicable}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(WhatHappens(cost))}</i>");
+        ? Say.It("left out: no worse")
+        : string.Create(CultureInfo.InvariantCulture, $"<b>{Counted(cost, share)}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(WhatHappens(cost))}</i>");
+
+    private static string Counted(LeftOutResult cost, double share) => share > 0.5
+        ? Say.With($"critical, {cost.Bad + cost.Stops} of {cost.Applicable}")
+        : Say.With($"{cost.Bad + cost.Stops} of {cost.Applicable}");
 
     private static string WhatHappens(LeftOutResult cost) =>
-        cost.Stops == 0 ? cost.Mechanism : cost.Bad > cost.BadWithIt ? $"{cost.Mechanism}; {cost.Stops} only stop" : "stops, not done";
+        cost.Stops == 0 ? new MechanismWords(cost.Mechanism).ToString()
+        : cost.Bad > cost.BadWithIt ? Say.With($"{new MechanismWords(cost.Mechanism)}; {cost.Stops} only stop")
+        : Say.It("stops, not done");
 
     private static void Map(StringBuilder page, TryResult findings)
     {
         DrawnRange[] axes = Axes(findings.Trial);
         if (axes.Length < 2)
         {
-            page.Append("<p class=\"small\">").Append(findings.Trial.Ranking.IsEmpty ? "No case failed, or all did: nothing that is drawn tells more than another." : "Too little is drawn for a map.").Append("</p>");
+            page.Append("<p class=\"small\">").Append(findings.Trial.Ranking.IsEmpty ? Say.It("No case failed, or all did: nothing that is drawn tells more than another.") : Say.It("Too little is drawn for a map.")).Append("</p>");
             return;
         }
 
@@ -136,8 +144,8 @@ internal static class TrialPage
             page.Append("<p>").Append(Html.Text(byNumber)).Append("</p>");
         }
 
-        page.Append("<p class=\"small\">By the two that tell most. A point ended well, a ring stopped safely, the other marks failed.</p>").Append(TrialCharts.Map(findings.Trial, axes[0], axes[1]));
-        page.Append("<h3>").Append(TrialWords.WhatTells).Append("</h3><p class=\"small\">The share that each explains alone, less what chance would.</p>").Append(TrialCharts.Ranking(findings.Trial));
+        page.Append("<p class=\"small\">").Append(Say.It("By the two that tell most. A point ended well, a ring stopped safely, the other marks failed.")).Append("</p>").Append(TrialCharts.Map(findings.Trial, axes[0], axes[1]));
+        page.Append("<h3>").Append(TrialWords.WhatTells).Append("</h3><p class=\"small\">").Append(Say.It("The share that each explains alone, less what chance would.")).Append("</p>").Append(TrialCharts.Ranking(findings.Trial));
     }
 
     /// <summary>The two things drawn that tell most; words go across, where there is room for them.</summary>
@@ -151,7 +159,7 @@ internal static class TrialPage
     {
         if (findings.Trial.Done > 0)
         {
-            page.Append("<section class=\"times\"><h2>When it ends well</h2><h3>Time to done</h3>").Append(TrialCharts.Times(findings.Trial)).Append("</section>");
+            page.Append("<section class=\"times\"><h2>").Append(Say.It("When it ends well")).Append("</h2><h3>").Append(Say.It("Time to done")).Append("</h3>").Append(TrialCharts.Times(findings.Trial)).Append("</section>");
         }
     }
 
@@ -162,7 +170,7 @@ internal static class TrialPage
             return;
         }
 
-        page.Append("<section><h2>How it fails</h2>");
+        page.Append("<section><h2>").Append(Say.It("How it fails")).Append("</h2>");
         foreach (FailureStory failure in findings.Failures)
         {
             page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("<i>").Append(TrialCharts.Sign(findings.Trial, failure.Group.Mechanism)).Append("</i></b><div><h3>");

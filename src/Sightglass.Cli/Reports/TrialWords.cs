@@ -1,9 +1,12 @@
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Cli.Tries;
 using Sightglass.Paper.Papers;
 using Sightglass.Trials.Maps;
 using Sightglass.Trials.Results;
+using Sightglass.World.Runs;
+using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Reports;
 
@@ -18,12 +21,12 @@ internal static class TrialWords
     {
         if (result.Applicable == 0)
         {
-            return "The situation never calls for this card.";
+            return Say.It("The situation never calls for this card.");
         }
 
-        return result.Passes
-            ? $"The card ends well or safely in <b>at least {Bound(result)}</b> of the situations it is meant for, with 95 % confidence{(result.StoppedEarly ? ", after being stopped early" : "")}."
-            : $"The card fails in <b>{result.Failed + result.Undecided} of {result.Applicable}</b> cases it is meant for.";
+        return !result.Passes ? Say.With($"The card fails in <b>{result.Failed + result.Undecided} of {result.Applicable}</b> cases it is meant for.")
+            : result.StoppedEarly ? Say.With($"The card ends well or safely in <b>at least {Bound(result)}</b> of the situations it is meant for, with 95 % confidence, after being stopped early.")
+            : Say.With($"The card ends well or safely in <b>at least {Bound(result)}</b> of the situations it is meant for, with 95 % confidence.");
     }
 
     /// <summary>The bound in per cent, rounded down; empty where there is none.</summary>
@@ -35,7 +38,7 @@ internal static class TrialWords
     public static string Failure(TrialResult result, FailureStory failure)
     {
         ArgumentNullException.ThrowIfNull(failure);
-        return $"{World(failure.Group.Mechanism)} at step {failure.Group.Step.ToString(CultureInfo.InvariantCulture)}{On(result, failure.Group)}";
+        return Say.Begin(Say.With($"{new MechanismWords(failure.Group.Mechanism)} at step {failure.Group.Step}{On(result, failure.Group)}"));
     }
 
     /// <summary>Where a failure happened on some of the machines only: <c>, only on road number 4112</c>; empty where it happened on all.</summary>
@@ -44,8 +47,9 @@ internal static class TrialWords
         ArgumentNullException.ThrowIfNull(group);
         int tried = result.ByNumber.Count(n => n.Applicable > 0);
         return group.Numbers.Length == tried || group.Numbers.Length > MostNumbers ? ""
-            : group.Numbers.Length > 1 ? $", on road numbers {TriedWords.List(group.Numbers)}"
-            : $", {(group.Cases.Length > 1 ? "only " : "")}on road number {group.Numbers[0]}";
+            : group.Numbers.Length > 1 ? Say.With($", on road numbers {Say.List(group.Numbers)}")
+            : group.Cases.Length > 1 ? Say.With($", only on road number {group.Numbers[0]}")
+            : Say.With($", on road number {group.Numbers[0]}");
     }
 
     /// <summary>On which machines it fails, worst first; empty where none fails or there is one machine only.</summary>
@@ -58,9 +62,9 @@ internal static class TrialWords
             return "";
         }
 
-        string worst = string.Join("; ", bad.Take(MostNumbers).Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Number} in {Bad(n)} of {n.Applicable}")));
-        string[] rest = [.. bad.Length > MostNumbers ? [string.Create(CultureInfo.InvariantCulture, $"{bad.Length - MostNumbers} more")] : Array.Empty<string>(), .. Good(tried)];
-        return $"Fails on {string.Join("; ", rest.Prepend(worst))}.";
+        string worst = string.Join("; ", bad.Take(MostNumbers).Select(n => Say.With($"{n.Number} in {Bad(n)} of {n.Applicable}")));
+        string[] rest = [.. bad.Length > MostNumbers ? [Say.With($"{bad.Length - MostNumbers} more")] : Array.Empty<string>(), .. Good(tried)];
+        return Say.With($"Fails on {string.Join("; ", rest.Prepend(worst))}.");
     }
 
     private static IEnumerable<string> Good(NumberResult[] tried)
@@ -69,15 +73,15 @@ internal static class TrialWords
         return good.Length switch
         {
             0 => [],
-            <= MostNumbers => [$"never on {TriedWords.List(good)}"],
-            int many => [$"never on the other {many.ToString(CultureInfo.InvariantCulture)}"],
+            <= MostNumbers => [Say.With($"never on {Say.List(good)}")],
+            int many => [Say.With($"never on the other {many}")],
         };
     }
 
     private static int Bad(NumberResult number) => number.Failed + number.Undecided;
 
     /// <summary>What a ranking of factors is of.</summary>
-    public const string WhatTells = "What tells most whether it fails";
+    public static string WhatTells => Say.It("What tells most whether it fails");
 
     /// <summary>The factors that are told, most telling first: at most six that come to a per cent.</summary>
     public static IEnumerable<RankedFactor> Telling(TrialResult result) => result.Ranking.Where(f => f.Share >= 0.005).Take(6);
@@ -89,11 +93,19 @@ internal static class TrialWords
     }
 
     public static string Departs(Counterexample least) => least.Departs.IsEmpty
-        ? "It fails in the most ordinary case already."
-        : "Least departure from the ordinary: " + string.Join(", ", least.Departs.Select(d => $"{d.Name} {d.Value}")) + ".";
+        ? Say.It("It fails in the most ordinary case already.")
+        : Say.With($"Least departure from the ordinary: {string.Join(", ", least.Departs.Select(d => $"{RangeWords.Of(d.Name)} {Choice(d.Value)}"))}.");
 
     public static string Clock(SimTime time) =>
         TimeSpan.FromSeconds(Math.Floor(time.Seconds)).ToString(@"h\:mm\:ss", CultureInfo.InvariantCulture);
 
-    private static string World(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>What a situation draws, by its name.</summary>
+    public static string Range(DrawnRange range)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        return RangeWords.Of(range.Name);
+    }
+
+    /// <summary>One of the words that are drawn: a position, or a name of the book.</summary>
+    public static string Choice(string word) => Say.Word(word);
 }

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
@@ -14,7 +15,7 @@ public sealed record BoundScale(double Share, double Bound, double? Asked = null
     {
         double from = Start();
         ChartScale scale = new(from, 100, 0, 1, 20, 276, 0, 44);
-        SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "chart", 0, 0, 300, 74, $"Share that ended well {ChartNumber.Text(Share, 1)} per cent, at least {ChartNumber.Text(Math.Floor(Bound * 10) / 10, 1)} per cent");
+        SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "chart", 0, 0, 300, 74, Say.With($"Share that ended well {ChartNumber.Text(Share, 1)} per cent, at least {ChartNumber.Text(Math.Floor(Bound * 10) / 10, 1)} per cent"));
         w.Path("c-axis", new SvgPath().Segment(scale.Left, 44, scale.Right, 44));
         for (int i = 0; i <= 4; i++)
         {
@@ -24,7 +25,7 @@ public sealed record BoundScale(double Share, double Bound, double? Asked = null
 
         if (Asked is { } asked && asked >= from)
         {
-            const string words = "asked for";
+            string words = Say.It("asked for");
             bool left = scale.X(asked) - TextMeasure.Width(words, TextFace.Sans400, 13) > 8;
             w.Path("c-asked", new SvgPath().Segment(scale.X(asked), 44, scale.X(asked), 12)).Text("c-lab", scale.X(asked) + (left ? -5 : 5), 20, words, ("text-anchor", left ? "end" : "start"));
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
@@ -38,8 +39,8 @@ public static class HistogramDrawing
         sorted.Length % 2 == 1 ? sorted[sorted.Length / 2] : (sorted[(sorted.Length / 2) - 1] + sorted[sorted.Length / 2]) / 2;
 
     private static string Words(Histogram histogram, double[] sorted) => sorted.Length == 0
-        ? $"{histogram.Title}: no cases"
-        : $"{histogram.Title}: {sorted.Length} cases, median {Number(Median(sorted), sorted)} {histogram.Unit}".TrimEnd();
+        ? Say.With($"{histogram.Title}: no cases")
+        : Say.With($"{histogram.Title}: {sorted.Length} cases, median {Number(Median(sorted), sorted)} {histogram.Unit}").TrimEnd();
 
     private static string Number(double value, double[] sorted)
     {
@@ -68,7 +69,7 @@ public static class HistogramDrawing
     {
         double X(double value) => 6 + ((histogram.Width - 12) * (value - from) / (to - from));
         double median = Median(sorted);
-        string words = $"median {Number(median, sorted)} {histogram.Unit}".TrimEnd();
+        string words = Say.With($"median {Number(median, sorted)} {histogram.Unit}").TrimEnd();
         double half = TextMeasure.Width(words, TextFace.Sans400, 13) / 2;
         double x = Math.Clamp(X(median), half + 4, histogram.Width - half - 4);
         w.Path("c-axis", new SvgPath().Segment(X(median), axis, X(median), axis + 6));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
@@ -102,7 +103,7 @@ public static class RangeMapDrawing
         foreach (int mechanism in map.Mechanisms.IsEmpty ? [] : seen)
         {
             int count = map.Points.Count(p => p.Mechanism == mechanism);
-            string name = mechanism < map.Mechanisms.Length ? map.Mechanisms[mechanism] : $"mechanism {mechanism + 1}";
+            string name = mechanism < map.Mechanisms.Length ? map.Mechanisms[mechanism] : Say.With($"mechanism {mechanism + 1}");
             MechanismMark.Draw(w, mechanism, left + 6, y);
             w.Text("c-words", left + 20, y + 4.5, $"{name}, {count}");
             y += LegendPitch;
@@ -111,7 +112,7 @@ public static class RangeMapDrawing
         if (stopped > 0)
         {
             Ring(w, left + 6, y);
-            w.Text("c-words", left + 20, y + 4.5, $"stopped safely, {stopped}");
+            w.Text("c-words", left + 20, y + 4.5, Say.With($"stopped safely, {stopped}"));
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Labels;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
@@ -165,7 +166,7 @@ public static class TimeChartDrawing
         IEnumerable<double> values = chart.Series.SelectMany(s => s.Points).Select(p => p.Y).Where(double.IsFinite);
         (double low, double high) = chart.Up ?? Around(values);
         int decimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(high - low, 6));
-        string name = series.IsTruth && !series.Name.Contains("truth", StringComparison.OrdinalIgnoreCase) ? ("truth " + series.Name).TrimEnd() : series.Name;
+        string name = series.IsTruth && !series.Name.Contains(Say.It("truth"), StringComparison.OrdinalIgnoreCase) ? Say.With($"truth {series.Name}").TrimEnd() : series.Name;
         return $"{name} {ChartNumber.Text(last, Math.Min(decimals, 3))}{(chart.Unit.Length > 0 ? " " + chart.Unit : "")}";
     }
 }

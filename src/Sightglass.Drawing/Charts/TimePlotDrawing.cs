@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
@@ -48,7 +49,7 @@ public static class TimePlotDrawing
         return (all.Select(m => m.Left).DefaultIfEmpty(12).Max(), Math.Min(all.Select(m => m.Right).Append(names).Max(), plot.Width * 0.4));
     }
 
-    private static string Name(TimeBand band) => band.IsTruth ? "truth " + band.Name : band.Name;
+    private static string Name(TimeBand band) => band.IsTruth ? Say.With($"truth {band.Name}") : band.Name;
 
     // A thin line with its words where they change; heavy while the named state lasts.
     private static void Bands(SvgWriter w, TimePlot plot, ChartScale scale)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Drawing.Charts;
 
@@ -13,20 +14,20 @@ internal sealed record TraceGaugeWords(string Number, bool IsTruth, ImmutableArr
     public static TraceGaugeWords Of(TraceGauge gauge)
     {
         string Text(double value) => ChartNumber.Text(value, gauge.Decimals);
-        string With(double value) => $"{Text(value)} {gauge.Unit}".TrimEnd();
+        string InUnit(double value) => $"{Text(value)} {gauge.Unit}".TrimEnd();
         double? reading = gauge.Reading.IsEmpty ? null : gauge.Reading[^1].Y;
         double? truth = gauge.Truth.IsEmpty ? null : gauge.Truth[^1].Y;
         if (reading is not { } shown)
         {
-            return truth is { } hidden ? new(Text(hidden), true, [("truth", true)], "", $"{gauge.Title}: truth {With(hidden)}") : new("–", false, [], "", gauge.Title);
+            return truth is { } hidden ? new(Text(hidden), true, [(Say.It("truth"), true)], "", Say.With($"{gauge.Title}: truth {InUnit(hidden)}")) : new("–", false, [], "", gauge.Title);
         }
 
         double apart = truth is { } real ? Math.Abs(shown - real) : 0;
-        string misleads = gauge.Misleading is { } bound && truth is not null && apart >= bound ? $"misleads by {Text(apart)}" : "";
+        string misleads = gauge.Misleading is { } bound && truth is not null && apart >= bound ? Say.With($"misleads by {Text(apart)}") : "";
         List<(string Words, bool IsTruth)> below = [];
         if (truth is { } other && (misleads.Length > 0 || apart > gauge.Step) && Text(shown) != Text(other))
         {
-            below.Add(($"truth {With(other)}", true));
+            below.Add((Say.With($"truth {InUnit(other)}"), true));
         }
 
         if (misleads.Length > 0)
@@ -34,6 +35,6 @@ internal sealed record TraceGaugeWords(string Number, bool IsTruth, ImmutableArr
             below.Add((misleads, false));
         }
 
-        return new(Text(shown), false, [.. below], misleads, string.Join(", ", below.Select(b => b.Words).Prepend($"{gauge.Title}: {With(shown)}")));
+        return new(Text(shown), false, [.. below], misleads, string.Join(", ", below.Select(b => b.Words).Prepend($"{gauge.Title}: {InUnit(shown)}")));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
@@ -105,11 +106,11 @@ public static class TrainPressureDrawing
         {
             double left = scale.X(v.From) + 1.5;
             double width = Math.Max(scale.X(v.To) - 1.5 - left, 1);
-            w.Open("g").Title(v.Name);
+            w.Open("g").Title(Say.Book(v.Name));
             w.Path(v.IsLocomotive ? "c-vehicle c-locomotive" : "c-vehicle", new SvgPath().Rectangle(left, top, width, Train - 12));
-            if (TextMeasure.Width(v.Name, TextFace.Sans400, 13) <= width - 8)
+            if (TextMeasure.Width(Say.Book(v.Name), TextFace.Sans400, 13) <= width - 8)
             {
-                w.Text(v.IsLocomotive ? "c-lab c-in" : "c-lab", left + (width / 2), top + 15.5, v.Name, ("text-anchor", "middle"));
+                w.Text(v.IsLocomotive ? "c-lab c-in" : "c-lab", left + (width / 2), top + 15.5, Say.Book(v.Name), ("text-anchor", "middle"));
             }
 
             w.Close();
@@ -120,21 +121,23 @@ public static class TrainPressureDrawing
     {
         if (train.Moments.IsEmpty)
         {
-            return $"{train.Title}: nothing was measured";
+            return Say.With($"{train.Title}: nothing was measured");
         }
 
         (double Time, ImmutableArray<double> Pressures) last = train.Moments[^1];
         double[] values = [.. last.Pressures.Where(double.IsFinite)];
         return values.Length == 0
-            ? $"{train.Title}: nothing was measured"
-            : $"{train.Title}: {(train.UntilNow ? "now" : $"after {Time(train, last.Time)}")} {ChartNumber.Text(values[0], 0)} {train.Unit} at the head, {ChartNumber.Text(values[^1], 0)} {train.Unit} at the rear";
+            ? Say.With($"{train.Title}: nothing was measured")
+            : train.UntilNow
+                ? Say.With($"{train.Title}: now {ChartNumber.Text(values[0], 0)} {train.Unit} at the head, {ChartNumber.Text(values[^1], 0)} {train.Unit} at the rear")
+                : Say.With($"{train.Title}: after {Time(train, last.Time)} {ChartNumber.Text(values[0], 0)} {train.Unit} at the head, {ChartNumber.Text(values[^1], 0)} {train.Unit} at the rear");
     }
 
     private static string Time(TrainPressure train, double seconds)
     {
         double shown = train.UntilNow ? train.Moments[^1].Time - seconds : seconds;
         string text = Time(shown);
-        return !train.UntilNow ? text : shown < 0.05 ? "now" : $"{text} ago";
+        return !train.UntilNow ? text : shown < 0.05 ? Say.It("now") : Say.With($"{text} ago");
     }
 
     /// <summary>Seconds below two minutes, then a clock.</summary>

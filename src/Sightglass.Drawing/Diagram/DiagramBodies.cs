@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Svg;
 using M = Sightglass.Drawing.Diagram.DiagramMeasure;
@@ -46,7 +47,7 @@ internal static class DiagramBodies
     {
         SvgWriter w = pen.Writer;
         Bounds b = tank.Box;
-        w.Open("g", ("class", "it tank"), ("id", pen.Id("it", tank.Node.Id)), ("data-item", tank.Node.Id), ("role", "img"), ("aria-label", tank.Node.Id));
+        w.Open("g", ("class", "it tank"), ("id", pen.Id("it", tank.Node.Id)), ("data-item", tank.Node.Id), ("role", "img"), ("aria-label", Say.Book(tank.Node.Id)));
         w.Path("d-out heavy", TankShape(tank, 0)).Path("d-line", new SvgPath().Segment(b.Left - 5, b.Low, b.Right + 5, b.Low));
         if (tank.Vent is { } vent)
         {
@@ -114,7 +115,7 @@ internal static class DiagramBodies
         double middle = glass.X + 6;
         string level = pen.Id("gl", glass.Node.Id);
         string value = pen.Id("gv", glass.Node.Id);
-        w.Open("g", ("class", "it glass"), ("id", pen.Id("it", glass.Node.Id)), ("data-item", glass.Node.Id), ("role", "img"), ("aria-label", glass.Node.Id));
+        w.Open("g", ("class", "it glass"), ("id", pen.Id("it", glass.Node.Id)), ("data-item", glass.Node.Id), ("role", "img"), ("aria-label", Say.Book(glass.Node.Id)));
         w.Path("d-line", new SvgPath().Move(glass.Wall, glass.Top + 8).Horizontal(middle).Vertical(glass.Top).Move(glass.Wall, glass.Bottom - 6).Horizontal(middle).Vertical(glass.Bottom));
         w.Element("rect", ("class", "d-part"), ("x", glass.X), ("y", glass.Top), ("width", 12), ("height", glass.Bottom - glass.Top), ("rx", 6));
         w.Element("rect", ("id", level), ("class", "wet wet-" + pen.Layout.Input.Medium), ("x", glass.X + 2.2), ("y", pen.Value(level, "y")), ("width", 7.6), ("height", pen.Value(level, "height")), ("rx", 1));

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 
 namespace Sightglass.Drawing.Diagram;
@@ -15,7 +16,7 @@ internal static class DiagramCrosses
         SvgWriter w = pen.Writer;
         foreach (DiagramCross cross in pen.Layout.Crosses)
         {
-            w.Open("g", ("class", "tr cross"), ("id", pen.Id("cr", cross.Id)), ("role", "img"), ("aria-label", $"{cross.Id} are {ThroughCrossings.Words}"));
+            w.Open("g", ("class", "tr cross"), ("id", pen.Id("cr", cross.Id)), ("role", "img"), ("aria-label", Say.With($"{cross.Id} are crossed")));
             foreach (var line in cross.Lines)
             {
                 w.Path("truth-line", new SvgPath().Polyline(line));

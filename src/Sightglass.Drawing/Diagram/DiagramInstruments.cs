@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Svg;
 
@@ -82,7 +83,7 @@ internal static class DiagramInstruments
     }
 
     private static void Start(DiagramPen pen, DiagramNode node) =>
-        pen.Writer.Open("g", ("class", "it gauge"), ("id", pen.Id("it", node.Id)), ("data-item", node.Id), ("role", "img"), ("aria-label", node.Id));
+        pen.Writer.Open("g", ("class", "it gauge"), ("id", pen.Id("it", node.Id)), ("data-item", node.Id), ("role", "img"), ("aria-label", Say.Book(node.Id)));
 
     private static void Value(DiagramPen pen, DiagramNode node, double x, double y, string anchor)
     {

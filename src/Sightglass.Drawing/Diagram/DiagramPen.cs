@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 using M = Sightglass.Drawing.Diagram.DiagramMeasure;
 
@@ -57,7 +58,7 @@ internal sealed class DiagramPen(SvgWriter writer, DiagramLayout layout, Diagram
                 ("role", toggles ? "switch" : operated ? "button" : "img"),
                 ("tabindex", operated ? "0" : null),
                 ("aria-checked", node.IsSwitch ? Value(id, "aria-checked") : null),
-                ("aria-label", node.Id),
+                ("aria-label", Say.Book(node.Id)),
                 .. more,
             ]);
     }

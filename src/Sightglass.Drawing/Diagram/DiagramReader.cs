@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 
@@ -47,7 +48,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         }
 
         string medium = system is not null && book.Systems.TryGetValue(system, out SystemSheet? sheet) ? sheet.Medium : _nodes.Values.Select(n => book.Items[n.Id].Kind.Medium).FirstOrDefault(m => m is not null) ?? "";
-        string title = system is null ? book.Title : $"{char.ToUpperInvariant(system[0])}{system[1..]} system of {book.Title}";
+        string title = system is null ? book.Title : Say.With($"{Say.Begin(Say.Book(system))} system of {book.Title}");
         return new DiagramInput(title, medium, [.. _nodes.Values.OrderBy(n => n.Order).ThenBy(n => n.Id, StringComparer.Ordinal)]) { Crossings = crossings };
     }
 
@@ -191,7 +192,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         reference is null || reference.Item == PortReference.Outside ? null : reference.Item;
 
     private DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
-        new(item.Name, role, symbol, item.Label.Length > 0 ? item.Label : char.ToUpperInvariant(item.Name[0]) + item.Name[1..])
+        new(item.Name, role, symbol, item.Label.Length > 0 ? Say.Book(item.Label) : Say.Begin(Say.Book(item.Name)))
         {
             Order = item.Position?.X ?? 0,
             Kind = item.Kind.Name,

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Svg;
 
@@ -13,7 +14,7 @@ internal static class DiagramVessels
     {
         SvgWriter w = pen.Writer;
         Bounds b = vessel.Box;
-        w.Open("g", ("class", "it vessel"), ("id", pen.Id("it", vessel.Node.Id)), ("data-item", vessel.Node.Id), ("role", "img"), ("aria-label", vessel.Node.Id));
+        w.Open("g", ("class", "it vessel"), ("id", pen.Id("it", vessel.Node.Id)), ("data-item", vessel.Node.Id), ("role", "img"), ("aria-label", Say.Book(vessel.Node.Id)));
         if (vessel.Node.Symbol == DiagramSymbol.Cylinder)
         {
             Cylinder(w, b);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Strip;
@@ -26,7 +27,7 @@ public static class OverviewDrawing
         double width = sides[^1].Right + pad - left;
         double top = -StripSides.Height(sides) - 6;
         double bottom = options.Stops ? Below : 8;
-        SvgWriter w = SvgDocument.Begin(svg, "overview", left, top, width, bottom - top, $"{book.Title}, all sides");
+        SvgWriter w = SvgDocument.Begin(svg, "overview", left, top, width, bottom - top, Say.With($"{book.Title}, all sides"));
         foreach (StripSide side in sides)
         {
             Silhouette(w, side);

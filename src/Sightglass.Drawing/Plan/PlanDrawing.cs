@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Shapes;
@@ -20,8 +21,8 @@ public static class PlanDrawing
         Vehicle? shown = vehicles.Length == 1 ? vehicles[0]
             : options.CurrentPlace is { } at && book.Places.TryGetValue(at, out Place? place) ? vehicles.FirstOrDefault(v => v.Index == place.Vehicle.Index) : null;
         PlanMap map = PlanMap.Of(book, options.Width, shown);
-        string where = options.CurrentPlace is null ? "" : $": {options.CurrentPlace}";
-        SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "plan", 0, 0, options.Width, map.Height, $"Plan view of {book.Title}, front to the left{where}");
+        string words = options.CurrentPlace is { } standing ? Say.With($"Plan view of {book.Title}, front to the left: {standing}") : Say.With($"Plan view of {book.Title}, front to the left");
+        SvgWriter w = SvgDocument.Begin(svg ?? SvgOptions.Inline, "plan", 0, 0, options.Width, map.Height, words);
         foreach (Vehicle vehicle in vehicles)
         {
             Body(w, PlanBody.Of(book, vehicle), book.Width / 2, map);
@@ -90,7 +91,7 @@ public static class PlanDrawing
         }
 
         double y = map.Height - 5;
-        w.Path("d-arrow", new SvgPath().Segment(20, y - 4, 4, y - 4).Polyline([(9, y - 7.5), (4, y - 4), (9, y - 0.5)])).Text("plan-front", 25, y, "front");
+        w.Path("d-arrow", new SvgPath().Segment(20, y - 4, 4, y - 4).Polyline([(9, y - 7.5), (4, y - 4), (9, y - 0.5)])).Text("plan-front", 25, y, Say.It("front"));
     }
 
     // As large as its parameters say; a metre square where they say nothing.
@@ -134,13 +135,13 @@ public static class PlanDrawing
         bool here = stop.Place.Name == options.CurrentPlace;
         if (options.Numbers.TryGetValue(stop.Place.Name, out string? number))
         {
-            w.Open("g", ("data-place", stop.Place.Name)).Title(stop.Place.Name).Element("circle", ("class", "plan-stop been"), ("cx", x), ("cy", y), ("r", 9))
+            w.Open("g", ("data-place", stop.Place.Name)).Title(Say.Book(stop.Place.Name)).Element("circle", ("class", "plan-stop been"), ("cx", x), ("cy", y), ("r", 9))
                 .Text("plan-number", x, y + 4, number, ("text-anchor", "middle")).Close();
             return;
         }
 
         bool been = here || options.Visited.Contains(stop.Place.Name);
-        w.Open("g", ("data-place", stop.Place.Name)).Title(stop.Place.Name)
+        w.Open("g", ("data-place", stop.Place.Name)).Title(Say.Book(stop.Place.Name))
             .Element("circle", ("class", been ? "plan-stop been" : "plan-stop"), ("cx", x), ("cy", y), ("r", here ? 5.5 : stop.Place.OnGround ? 3 : 2)).Close();
         if (here && options.You.Length > 0)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Drawing.Plan;
 
@@ -19,5 +20,5 @@ public sealed record PlanOptions
     public ImmutableDictionary<string, string> Numbers { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>Words at the current place, or empty.</summary>
-    public string You { get; init; } = "you";
+    public string You { get; init; } = Say.It("you");
 }

@@ -1,5 +1,7 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Svg;
+using Sightglass.Drawing.Text;
 
 namespace Sightglass.Drawing.Strip;
 
@@ -49,15 +51,15 @@ public static class StripDrawing
     private static string Words(StripLayout layout)
     {
         string sides = string.Join(", ", (layout.RunsLeft ? layout.Sides.Reverse() : layout.Sides).Select(s => SideName(s.Side).ToLowerInvariant()));
-        return $"{layout.Title} unrolled: {sides}. The walk runs {(layout.RunsLeft ? "right to left" : "left to right")}.";
+        return layout.RunsLeft ? Say.With($"{layout.Title} unrolled: {sides}. The walk runs right to left.") : Say.With($"{layout.Title} unrolled: {sides}. The walk runs left to right.");
     }
 
     internal static string SideName(Side side) => side switch
     {
-        Side.Right => "Right side",
-        Side.Left => "Left side",
-        Side.Rear => "Rear",
-        _ => "Front",
+        Side.Right => Say.It("Right side"),
+        Side.Left => Say.It("Left side"),
+        Side.Rear => Say.It("Rear"),
+        _ => Say.It("Front"),
     };
 
     private static void Names(SvgWriter w, StripLayout layout)
@@ -72,8 +74,9 @@ public static class StripDrawing
             w.Text(small ? "side-name small-name" : "side-name", x, y, SideName(side.Side), ("text-anchor", !wide ? "middle" : right ? "end" : "start"));
             if (wide && !small)
             {
-                double tip = x + (right ? -150 : 150);
-                double tail = x + (right ? -108 : 108);
+                double from = Math.Max(108, TextMeasure.Width(SideName(side.Side), TextFace.SerifItalic400, 22) + 12); // A side has a longer name in some languages.
+                double tip = x + (right ? -from - 42 : from + 42);
+                double tail = x + (right ? -from : from);
                 double back = right ? 7 : -7;
                 w.Path("d-arrow", new SvgPath().Segment(tail, y - 6, tip, y - 6).Polyline([(tip + back, y - 10), (tip, y - 6), (tip + back, y - 2)]));
             }

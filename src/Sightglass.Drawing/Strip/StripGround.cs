@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Svg;
@@ -70,9 +71,9 @@ internal static class StripGround
         foreach (StripZone zone in layout.Zones)
         {
             Bounds box = zone.Box;
-            string word = zone.Word.ToString();
-            string style = word.ToLowerInvariant();
-            w.Open("g", ("class", "zone"), ("data-hazard", zone.Hazards[0].Name)).Title($"{word.ToUpperInvariant()}: {string.Join(' ', zone.Hazards.Select(h => h.Caution.Text).Distinct())}");
+            string word = Say.Word(zone.Word.ToString());
+            string style = zone.Word.ToString().ToLowerInvariant();
+            w.Open("g", ("class", "zone"), ("data-hazard", zone.Hazards[0].Name)).Title($"{word.ToUpperInvariant()}: {string.Join(' ', zone.Hazards.Select(h => Say.Book(h.Caution.Text)).Distinct())}");
             w.Element("rect", ("class", "zone-edge"), ("x", box.Left), ("y", box.Low), ("width", box.Width), ("height", box.Height), ("fill", $"url(#{prefix}hz-{style})"));
             w.Element("rect", ("class", "hz-" + style), ("x", box.Left), ("y", box.High - 3), ("width", box.Width), ("height", 3));
             HazardHatch.Triangle(w, style, box.Left, box.Low + 2, Math.Clamp(layout.Scale / 50, 0.6, 1.1));

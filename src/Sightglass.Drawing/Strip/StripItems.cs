@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Walk;
 
@@ -28,7 +29,7 @@ internal sealed class StripItems
 
     public ImmutableArray<StripItem> Items { get; }
 
-    public static string Label(Item item) => Capital(item.Label.Length > 0 ? item.Label : item.Name);
+    public static string Label(Item item) => Capital(Say.Book(item.Label.Length > 0 ? item.Label : item.Name));
 
     /// <summary>
     /// Of a train only what is on the vehicle where the person stands: a hundred metres of names would tell nothing. In the light of the lamp only what is within reach:

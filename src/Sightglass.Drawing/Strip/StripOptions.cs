@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Drawing.Strip;
@@ -43,5 +44,5 @@ public sealed record StripOptions
     public double WalkingSpeed { get; init; } = Walk.WalkRoute.OrdinarySpeed;
 
     /// <summary>Words shown under the person, or empty.</summary>
-    public string You { get; init; } = "You are here";
+    public string You { get; init; } = Say.It("You are here");
 }

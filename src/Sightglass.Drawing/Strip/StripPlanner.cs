@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Labels;
 using Sightglass.Drawing.Shapes;
@@ -99,7 +100,7 @@ internal sealed class StripPlanner(ClassBook book, StripOptions asked)
         ImmutableArray<WalkStop> ground = [.. shown.Where(s => s.Place.OnGround)];
         double X(WalkStop s) => sides.First(d => d.Side == s.Side).Map.X(s.Along);
         ImmutableArray<FlagPlace> places = FlagPlacer.Place(
-            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(StripItems.Capital(s.Place.Name), TextFace.Sans500, _options.LabelSize) + 2))],
+            [.. ground.Select(s => new FlagRequest(X(s), TextMeasure.Width(StripItems.Capital(Say.Book(s.Place.Name)), TextFace.Sans500, _options.LabelSize) + 2))],
             centre: true);
         return [.. shown.Select(s =>
         {

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Labels;
 using Sightglass.Drawing.Shapes;
 using Sightglass.Drawing.Walk;
@@ -13,4 +14,7 @@ namespace Sightglass.Drawing.Strip;
 public sealed record StripStop(WalkStop Stop, double X, double Y, bool IsCurrent, bool IsVisited, FlagPlace? Flag, Bounds? Label)
 {
     public string Name => Stop.Place.Name;
+
+    /// <summary>Its name in the language that is spoken.</summary>
+    public string Said => Say.Book(Name);
 }

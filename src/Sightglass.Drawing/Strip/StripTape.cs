@@ -46,7 +46,7 @@ internal static class StripTape
 
         bool onTape = here.Stop.Place.OnGround;
         double feet = !onTape ? here.Y : layout.Tape is { } tape ? tape - 8 : layout.Ground;
-        w.Open("g", ("class", "you")).Title(here.Name);
+        w.Open("g", ("class", "you")).Title(here.Said);
         PersonMark.Draw(w, here.X, feet, 1);
         if (layout.You is { } box)
         {
@@ -81,7 +81,7 @@ internal static class StripTape
             ("data-place", stop.Name),
             ("role", options.Interactive ? "button" : null),
             ("tabindex", options.Interactive ? "-1" : null),
-            ("aria-label", options.Interactive ? stop.Name : null),
+            ("aria-label", options.Interactive ? stop.Said : null),
             ("aria-current", stop.IsCurrent ? "location" : null));
         if (stop.Stop.Place.OnGround)
         {
@@ -94,7 +94,7 @@ internal static class StripTape
         }
         else
         {
-            w.Title(stop.Name).Element("circle", ("class", "stop-mark"), ("cx", stop.X), ("cy", stop.Y), ("r", 3));
+            w.Title(stop.Said).Element("circle", ("class", "stop-mark"), ("cx", stop.X), ("cy", stop.Y), ("r", 3));
         }
 
         w.Close();
@@ -110,6 +110,6 @@ internal static class StripTape
         w.Element("rect", ("class", "hit"), ("x", label.Left), ("y", label.Low), ("width", label.Width), ("height", label.Height));
         double x = flag.Direction switch { FlagDirection.Left => label.Right, FlagDirection.Right => label.Left, _ => (label.Left + label.Right) / 2 };
         string anchor = flag.Direction switch { FlagDirection.Left => "end", FlagDirection.Right => "start", _ => "middle" };
-        w.Text("d-lab place", x, label.High - 4, StripItems.Capital(stop.Name), ("text-anchor", anchor), ("style", StripFlags.FontSize(layout)));
+        w.Text("d-lab place", x, label.High - 4, StripItems.Capital(stop.Said), ("text-anchor", anchor), ("style", StripFlags.FontSize(layout)));
     }
 }

@@ -1,16 +1,17 @@
+using Sightglass.Basics.Language;
 namespace Sightglass.Drawing.Svg;
 
 /// <summary>Marks of media: colour and shape, so that hue alone never decides.</summary>
 public static class MediumMark
 {
-    public static readonly IReadOnlyList<(string Medium, string Words)> Legend =
+    public static IReadOnlyList<(string Medium, string Words)> Legend =>
     [
-        ("fuel", "fuel"),
-        ("main", "main-reservoir air"),
-        ("brake", "brake-pipe air"),
-        ("power", "electric power"),
-        ("control", "control"),
-        ("water", "water, heat"),
+        ("fuel", Say.It("fuel")),
+        ("main", Say.It("main-reservoir air")),
+        ("brake", Say.It("brake-pipe air")),
+        ("power", Say.It("electric power")),
+        ("control", Say.As("medium", "control")),
+        ("water", Say.It("water, heat")),
     ];
 
     /// <summary>Square fuel, ring main air, barred ring brake air, diamond power, open square control, triangle water, dot anything else.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Paper.Document;
 
@@ -9,7 +10,7 @@ namespace Sightglass.Paper.Document;
 public sealed record PaperDocument(string Title, PaperLook Look, ImmutableArray<PaperBlock> Blocks)
 {
     /// <summary>Language of its words (BCP 47).</summary>
-    public string Language { get; init; } = "en";
+    public string Language { get; init; } = Tongue.Spoken.Code;
 
     /// <summary>A class of its own in its style; empty for none.</summary>
     public string Style { get; init; } = "";

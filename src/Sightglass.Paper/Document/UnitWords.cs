@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Paper.Document;
@@ -38,8 +39,9 @@ public static partial class UnitWords
 
         Unit to = UnitTable.Get(other);
         string last = Said(match.Groups["number"].Value, from, to);
-        string first = match.Groups["first"].Success ? Said(match.Groups["first"].Value, from, to) + " to " : "";
-        return $" ({first}{last}\u00A0{QuantityFormat.Symbol(to)})";
+        string symbolOfOther = QuantityFormat.Symbol(to);
+        string said = match.Groups["first"].Success ? Say.With($"{Said(match.Groups["first"].Value, from, to)} to {last}\u00A0{symbolOfOther}") : $"{last}\u00A0{symbolOfOther}";
+        return $" ({said})";
     }
 
     /// <summary>As many significant digits as there were, two at least, three at most.</summary>
@@ -71,7 +73,7 @@ public static partial class UnitWords
 
     private static PaperText In(PaperText text, PaperUnits units) => new([.. text.Runs.Select(r => r.Verbatim ? r : r with { Text = In(r.Text, units) })]);
 
-    [GeneratedRegex(@"(?<![\w.,/])(?:(?<first>[-−]?\d[\d.,\u202F\u00A0]*)(?: to | … |–))?(?<number>[-−]?\d(?:[\d.,\u202F\u00A0]*\d)?)[ \u00A0\u202F](?<unit>US[ \u00A0]gal/min|US[ \u00A0]gal|gal|short[ \u00A0]ton|L/min|km/h|m/s|ft/s|kPa|psi|bar|km|mph|mm|cm|kg|lb|mi|ft|in|°C|°F|L|m|t)(?![\w/²³])")]
+    [GeneratedRegex(@"(?<![\w.,/])(?:(?<first>[-−]?\d[\d.,\u202F\u00A0]*)(?: to | a | … |–))?(?<number>[-−]?\d(?:[\d.,\u202F\u00A0]*\d)?)[ \u00A0\u202F](?<unit>US[ \u00A0]gal/min|US[ \u00A0]gal|gal|short[ \u00A0]ton|L/min|km/h|m/s|ft/s|kPa|psi|bar|km|mph|mm|cm|kg|lb|mi|ft|in|°C|°F|L|m|t)(?![\w/²³])")]
     private static partial Regex Quantity();
 
     [GeneratedRegex(@"[\u202F\u00A0,]")]

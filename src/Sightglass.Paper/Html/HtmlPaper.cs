@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Vectors;
@@ -150,8 +151,8 @@ public static class HtmlPaper
 
     private static void Notice(StringBuilder page, SignalWord word, PaperText text)
     {
-        string name = word.ToString();
-        page.Append("<div class=\"hz ").Append(name.ToLowerInvariant()).Append("\" role=\"note\"><h4>").Append(word == SignalWord.Notice ? "" : Mark).Append(name.ToUpperInvariant()).Append("</h4><p>").Append(Text(text)).Append("</p></div>");
+        string name = Say.Word(word.ToString());
+        page.Append("<div class=\"hz ").Append(word.ToString().ToLowerInvariant()).Append("\" role=\"note\"><h4>").Append(word == SignalWord.Notice ? "" : Mark).Append(Text(name.ToUpperInvariant())).Append("</h4><p>").Append(Text(text)).Append("</p></div>");
     }
 
     private static void Table(StringBuilder page, PaperBlock.Table table)

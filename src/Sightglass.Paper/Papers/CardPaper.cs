@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Sentences;
 using Sightglass.Cards.Tree;
@@ -17,7 +18,7 @@ public static class CardPaper
         ArgumentNullException.ThrowIfNull(card);
         ArgumentNullException.ThrowIfNull(stamp);
         ArgumentNullException.ThrowIfNull(book);
-        PaperBlock[] code = address is null ? [] : [new PaperBlock.Code(address, "This card on its page, as it stands today.")];
+        PaperBlock[] code = address is null ? [] : [new PaperBlock.Code(address, Say.It("This card on its page, as it stands today."))];
         return new PaperDocument(card.Title, PaperLook.Pocket, [new PaperBlock.Heading(1, card.Title), .. Head(card), new PaperBlock.Steps([.. Lines(card)]), Stamp(stamp, PaperWords.Notice(book)), .. code])
         {
             Style = "pocket",
@@ -43,9 +44,9 @@ public static class CardPaper
             string text = Flat(element.Span.Text);
             switch (element)
             {
-                case CardElement.Notice:
-                    (string word, string rest) = Parted(text);
-                    yield return new StepLine.Notice(Enum.TryParse(word, ignoreCase: true, out SignalWord signal) ? signal : SignalWord.Notice, PaperText.OfCard(rest));
+                case CardElement.Notice notice:
+                    SignalWord word = Enum.TryParse(notice.Sentence.Operation.ToString(), out SignalWord signal) ? signal : SignalWord.Notice;
+                    yield return new StepLine.Notice(word, PaperText.OfCard(Parted(text).After));
                     break;
                 case CardElement.Step step:
                     yield return new StepLine.Step(PaperWords.Number(step.Number), PaperText.OfCard(WithoutNumber(text)));
@@ -66,7 +67,7 @@ public static class CardPaper
         }
         else if (stamp.History.IsEmpty)
         {
-            lines.Add(new PaperBlock.Paragraph(PaperText.Strong($"Approved by {stamp.ApprovedBy}, {PaperWords.Day(stamp.Printed)}."), ParagraphSort.Small));
+            lines.Add(new PaperBlock.Paragraph(PaperText.Strong(Say.With($"Approved by {stamp.ApprovedBy}, {PaperWords.Day(stamp.Printed)}.")), ParagraphSort.Small));
         }
 
         IEnumerable<string> others = stamp.History.Concat(stamp.Tried).Append(stamp.Book).Append(notice).Where(t => t.Length > 0);

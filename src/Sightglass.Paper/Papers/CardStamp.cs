@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Paper.Papers;
 
@@ -13,7 +14,7 @@ public sealed record CardStamp(IReadOnlyList<string> Tried, string Book, DateOnl
     public ImmutableArray<string> History { get; init; } = [];
 
     /// <summary>What must not be overlooked where the card is not to be worked by: withdrawn, superseded, draft; null where it is approved.</summary>
-    public string? NotToBeWorkedBy => Warning ?? (ApprovedBy is null ? $"DRAFT of {PaperWords.Day(Printed)}, approved by nobody. Not to be worked by." : null);
+    public string? NotToBeWorkedBy => Warning ?? (ApprovedBy is null ? Say.With($"DRAFT of {PaperWords.Day(Printed)}, approved by nobody. Not to be worked by.") : null);
 
     /// <summary>The warning of its state, where a state is known.</summary>
     public string? Warning { get; init; }

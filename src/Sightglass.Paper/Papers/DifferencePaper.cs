@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
 using Sightglass.Training.Differences;
@@ -17,9 +18,9 @@ public static class DifferencePaper
         string to = NameOf(other);
         List<PaperBlock> blocks =
         [
-            new PaperBlock.Paragraph("What differs", ParagraphSort.Eyebrow),
+            new PaperBlock.Paragraph(Say.It("What differs"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, PaperWords.Capital(to)),
-            new PaperBlock.Paragraph($"For people who know {NameOf(known)}. {Count(differences.Length)}", ParagraphSort.Lead),
+            new PaperBlock.Paragraph(Say.With($"For people who know {NameOf(known)}. {Count(differences.Length)}"), ParagraphSort.Lead),
         ];
         foreach (IGrouping<DifferenceSort, ItemDifference> sort in differences.GroupBy(d => d.Sort))
         {
@@ -28,7 +29,7 @@ public static class DifferencePaper
         }
 
         blocks.AddRange(Tell(status));
-        return new PaperDocument($"What differs: {to}", PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(other), Notice = PaperWords.Notice(other) };
+        return new PaperDocument(Say.With($"What differs: {to}"), PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(other), Notice = PaperWords.Notice(other) };
     }
 
     /// <param name="book">What the people come to.</param>
@@ -40,87 +41,87 @@ public static class DifferencePaper
         string to = NameOf(book);
         List<PaperBlock> blocks =
         [
-            new PaperBlock.Paragraph("Old habits", ParagraphSort.Eyebrow),
+            new PaperBlock.Paragraph(Say.It("Old habits"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, PaperWords.Capital(to)),
-            new PaperBlock.Paragraph($"For people who come from: {habit.Name}. {habit.Text}", ParagraphSort.Lead),
+            new PaperBlock.Paragraph(Say.With($"For people who come from: {habit.Name}. {habit.Text}"), ParagraphSort.Lead),
         ];
         if (!habit.Lines.IsEmpty)
         {
-            blocks.Add(new PaperBlock.Heading(2, "What is otherwise here"));
+            blocks.Add(new PaperBlock.Heading(2, Say.It("What is otherwise here")));
         }
 
         foreach (HabitLine line in habit.Lines)
         {
-            blocks.Add(new PaperBlock.Heading(3, PaperWords.Capital(line.Item)) { Aside = book.Items[line.Item].Places is [{ } place, ..] ? place : null });
-            blocks.Add(new PaperBlock.Table(["There", "Here"], [[line.Was, line.Here]]) { Widths = [1, 1] });
+            blocks.Add(new PaperBlock.Heading(3, PaperWords.Named(line.Item)) { Aside = book.Items[line.Item].Places is [{ } place, ..] ? Say.Book(place) : null });
+            blocks.Add(new PaperBlock.Table([Say.It("There"), Say.It("Here")], [[Say.Book(line.Was), Say.Book(line.Here)]]) { Widths = [1, 1] });
             if (line.Hurts.Length > 0)
             {
-                blocks.Add(new PaperBlock.Paragraph(PaperText.Strong("The habit that now hurts. ").And(line.Hurts)));
+                blocks.Add(new PaperBlock.Paragraph(PaperText.Strong(Say.It("The habit that now hurts.") + " ").And(Say.Book(line.Hurts))));
             }
         }
 
         blocks.AddRange(Tell(status));
-        return new PaperDocument($"Old habits: {to}", PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
+        return new PaperDocument(Say.With($"Old habits: {to}"), PaperLook.Sheet, [.. blocks]) { Style = "differences", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
     private static IEnumerable<PaperBlock> Tell(MachineStatus? status)
     {
         (string Title, PaperText[] Lines)[] parts = status is null ? [] :
         [
-            ("Modifications", [.. status.Done.Select(m => PaperText.Strong(m.Name).And($"{(m.Since is { } since ? $", since {PaperWords.Day(since)}" : "")}. {m.Text}"))]),
-            ("Modifications to come", [.. status.ToCome.Select(m => PaperText.Strong(m.Name).And($", from {PaperWords.Day(m.Since!.Value)}. {m.Text}"))]),
-            ($"Defects open on {PaperWords.Day(status.Day)}", [.. status.Defects.Select(d => PaperText.Strong(PaperWords.Capital(d.Item ?? "the machine")).And($". {d.Text} {d.Restriction}".TrimEnd() + $" Found by {d.FoundBy} on {PaperWords.Day(d.FoundOn)}."))]),
+            (Say.It("Modifications"), [.. status.Done.Select(m => PaperText.Strong(Say.Book(m.Name)).And($"{(m.Since is { } since ? Say.With($", since {PaperWords.Day(since)}") : "")}. {Say.Book(m.Text)}"))]),
+            (Say.It("Modifications to come"), [.. status.ToCome.Select(m => PaperText.Strong(Say.Book(m.Name)).And($"{Say.With($", from {PaperWords.Day(m.Since!.Value)}")}. {Say.Book(m.Text)}"))]),
+            (Say.With($"Defects open on {PaperWords.Day(status.Day)}"), [.. status.Defects.Select(d => PaperText.Strong(d.Item is { } item ? PaperWords.Named(item) : Say.Begin(Say.It("the machine"))).And($". {d.Text} {d.Restriction}".TrimEnd() + " " + Say.With($"Found by {d.FoundBy} on {PaperWords.Day(d.FoundOn)}.")))]),
         ];
         return parts.Where(p => p.Lines.Length > 0).SelectMany(p => new PaperBlock[] { new PaperBlock.Heading(2, p.Title), new PaperBlock.Bullets([.. p.Lines]) });
     }
 
     /// <summary>What is only here, or only there: there is nothing to compare it with, so that a row says it.</summary>
     private static PaperBlock.Table Listed(IGrouping<DifferenceSort, ItemDifference> sort) =>
-        new(["Item", "Where", sort.Key == DifferenceSort.New ? "What for" : "The habit that now hurts"], [.. sort.Select(Row)]) { Widths = [2.6, 2, 4], RowHeads = true };
+        new([Say.It("Item"), Say.It("Where"), sort.Key == DifferenceSort.New ? Say.It("What for") : Say.It("The habit that now hurts")], [.. sort.Select(Row)]) { Widths = [2.6, 2, 4], RowHeads = true };
 
     private static ImmutableArray<PaperText> Row(ItemDifference difference)
     {
         Item item = difference.Item;
-        IEnumerable<string> says = difference.Changes.Select(c => $"{PaperWords.Capital(c.What)} {c.Is}.").Prepend(difference.Sort == DifferenceSort.New ? item.Purpose : difference.Habit ?? "");
-        return [PaperWords.Capital(item.Name), item.Places.IsEmpty ? "" : item.Places[0], string.Join(' ', says.Where(s => s.Length > 0))];
+        IEnumerable<string> says = difference.Changes.Select(c => $"{PaperWords.Capital(Say.Word(c.What))} {c.Is}.").Prepend(difference.Sort == DifferenceSort.New ? Say.Book(item.Purpose) : difference.Habit ?? "");
+        return [PaperWords.Named(item.Name), item.Places.IsEmpty ? "" : Say.Book(item.Places[0]), string.Join(' ', says.Where(s => s.Length > 0))];
     }
 
     private static IEnumerable<PaperBlock> Tell(ItemDifference difference)
     {
         Item item = difference.Item;
-        yield return new PaperBlock.Heading(3, PaperWords.Capital(item.Name)) { Aside = item.Places.IsEmpty ? null : item.Places[0] };
+        yield return new PaperBlock.Heading(3, PaperWords.Named(item.Name)) { Aside = item.Places.IsEmpty ? null : Say.Book(item.Places[0]) };
         if (!difference.Changes.IsEmpty)
         {
-            yield return new PaperBlock.Table(["What", "Known", "Here"], [.. difference.Changes.Select(c => ImmutableArray.Create<PaperText>(PaperWords.Capital(c.What), c.Was, c.Is))]) { Widths = [1.4, 3, 3], RowHeads = true };
+            yield return new PaperBlock.Table([Say.It("What"), Say.It("Known"), Say.It("Here")], [.. difference.Changes.Select(c => ImmutableArray.Create<PaperText>(PaperWords.Capital(Say.Word(c.What)), c.Was, c.Is))]) { Widths = [1.4, 3, 3], RowHeads = true };
         }
 
         if (difference.Habit is { } habit)
         {
-            yield return new PaperBlock.Paragraph(PaperText.Strong("The habit that now hurts. ").And(habit));
+            yield return new PaperBlock.Paragraph(PaperText.Strong(Say.It("The habit that now hurts.") + " ").And(habit));
         }
 
         if (difference is { Before: not null, After.Texts.Know: { Length: > 0 } know })
         {
-            yield return new PaperBlock.Paragraph(know);
+            yield return new PaperBlock.Paragraph(Say.Book(know));
         }
     }
 
-    private static string NameOf(ClassBook book) => book.RoadNumberInUse is { } number ? $"{book.Title} {number}, edition {book.Edition}" : $"{book.Title} as described, edition {book.Edition}";
+    private static string NameOf(ClassBook book) => book.RoadNumberInUse is null ? Say.With($"{book.Title} as described, edition {book.Edition}") : PaperWords.Machine(book);
 
     private static string Count(int differences) => differences switch
     {
-        0 => "No item that people meet differs.",
-        1 => "One item differs.",
-        _ => $"{PaperWords.Number(differences)} items differ.",
+        0 => Say.It("No item that people meet differs."),
+        1 => Say.It("One item differs."),
+        _ => Say.With($"{differences} items differ."),
     };
 
     private static string TitleOf(DifferenceSort sort) => sort switch
     {
-        DifferenceSort.WorksOtherwise => "Works otherwise",
-        DifferenceSort.ShowsOtherwise => "Shows something else",
-        DifferenceSort.New => "New",
-        DifferenceSort.Gone => "Gone",
-        DifferenceSort.Moved => "Moved",
-        _ => "Built otherwise",
+        DifferenceSort.WorksOtherwise => Say.As("difference", "Works otherwise"),
+        DifferenceSort.ShowsOtherwise => Say.As("difference", "Shows something else"),
+        DifferenceSort.New => Say.As("difference", "New"),
+        DifferenceSort.Gone => Say.As("difference", "Gone"),
+        DifferenceSort.Moved => Say.As("difference", "Moved"),
+        _ => Say.As("difference", "Built otherwise"),
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Plan;
 using Sightglass.Paper.Document;
@@ -24,7 +25,7 @@ public static class LessonPaper
         ClassBook book = plan.Route.Book;
         List<PaperBlock> blocks =
         [
-            new PaperBlock.Paragraph("A lesson round the machine", ParagraphSort.Eyebrow),
+            new PaperBlock.Paragraph(Say.It("A lesson round the machine"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, LessonWords.Title(plan)),
             new PaperBlock.Paragraph(LessonWords.Summary(plan), ParagraphSort.Lead),
         ];
@@ -35,24 +36,24 @@ public static class LessonPaper
 
         if (address is not null)
         {
-            blocks.Add(new PaperBlock.Code(address, "This lesson on its page."));
+            blocks.Add(new PaperBlock.Code(address, Say.It("This lesson on its page.")));
         }
 
-        blocks.Add(new PaperBlock.Columns(List("To arrange", LessonWords.Arrange(plan)), Ticks("To bring", LessonWords.Bring(plan))));
-        blocks.AddRange(List("Does not work today", plan.OtherDefects.Select(d => $"{(d.Item is { } item ? $"{PaperWords.Capital(item)}: " : "")}{d.Text} {d.Restriction}".Trim())));
+        blocks.Add(new PaperBlock.Columns(List(Say.It("To arrange"), LessonWords.Arrange(plan)), Ticks(Say.It("To bring"), LessonWords.Bring(plan))));
+        blocks.AddRange(List(Say.It("Does not work today"), plan.OtherDefects.Select(d => $"{(d.Item is { } item ? $"{PaperWords.Named(item)}: " : "")}{d.Text} {d.Restriction}".Trim())));
         int at = 0;
         for (int i = 0; i < plan.Stations.Length; i++)
         {
-            blocks.Add(new PaperBlock.Heading(2, plan.Stations.Length == 1 ? "Stop by stop" : $"Station {i + 1}, {LessonWords.Minutes(plan.Stations[i].Seconds)}"));
+            blocks.Add(new PaperBlock.Heading(2, plan.Stations.Length == 1 ? Say.It("Stop by stop") : Say.With($"Station {i + 1}, {LessonWords.Minutes(plan.Stations[i].Seconds)}")));
             foreach (LessonStop stop in plan.Stations[i].Stops)
             {
                 blocks.AddRange(Stop(++at, stop));
             }
         }
 
-        blocks.AddRange(List("If the machine is taken away", LessonWords.Fallback(plan)));
+        blocks.AddRange(List(Say.It("If the machine is taken away"), LessonWords.Fallback(plan)));
         blocks.AddRange(Signing(plan));
-        return new PaperDocument($"Lesson: {LessonWords.Title(plan)}", PaperLook.Sheet, [.. blocks]) { Style = "lesson", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
+        return new PaperDocument(Say.With($"Lesson: {LessonWords.Title(plan)}"), PaperLook.Sheet, [.. blocks]) { Style = "lesson", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
     private static PaperBlock.Picture Way(LessonPlan plan)
@@ -65,49 +66,50 @@ public static class LessonPaper
         }
 
         string drawing = PlanDrawing.Render(plan.Route.Book, new PlanOptions { Width = 820, Way = [.. plan.Route.Way], Numbers = numbers.ToImmutable() });
-        string stops = string.Join(", ", plan.Stops.Select((s, i) => $"{i + 1} {s.Stop.Place.Name}"));
-        return new PaperBlock.Picture(drawing, $"The way round {plan.Route.Book.Title} from above, front to the left. Stops: {stops}.")
+        string stops = string.Join(", ", plan.Stops.Select((s, i) => $"{i + 1} {Say.Book(s.Stop.Place.Name)}"));
+        return new PaperBlock.Picture(drawing, Say.With($"The way round {plan.Route.Book.Title} from above, front to the left. Stops: {stops}."))
         {
-            Caption = PaperText.Strong("Plate.").And(" The way from above, front to the left, with the numbers of the stops."),
+            Caption = PaperText.Strong(Say.It("Plate.")).And(" " + Say.It("The way from above, front to the left, with the numbers of the stops.")),
         };
     }
 
     private static IEnumerable<PaperBlock> Stop(int at, LessonStop stop)
     {
-        string turns = stop.Turns > 1 ? $", {stop.Turns} turns, room for {stop.Stop.Place.Room}" : "";
-        yield return new PaperBlock.Heading(3, PaperWords.Capital(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
+        string turns = stop.Turns > 1 ? Say.With($", {stop.Turns} turns, room for {stop.Stop.Place.Room}") : "";
+        yield return new PaperBlock.Heading(3, PaperWords.Named(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
         foreach (Caution caution in stop.Cautions)
         {
-            yield return new PaperBlock.Notice(caution.Word, caution.Text);
+            yield return new PaperBlock.Notice(caution.Word, Say.Book(caution.Text));
         }
 
         foreach (LessonPoint point in stop.Points)
         {
-            PaperText says = PaperText.Strong(PaperWords.Capital(point.Item.Name) + ".").And(" " + string.Join(" ", point.Says));
+            PaperText says = PaperText.Strong(PaperWords.Named(point.Item.Name) + ".").And(" " + Say.Names(point.Says, " "));
             if (point.Hands)
             {
-                says = says.And(" Hands:", RunStyle.Strong).And($" each in turn, and back as it was{(point.Permission is { } owner ? $", with permission of the {owner}" : "")}.");
+                string turn = point.Permission is { } owner ? Say.With($"each in turn, and back as it was, with permission of the {owner}.") : Say.It("each in turn, and back as it was.");
+                says = says.And(" " + Say.It("Hands:"), RunStyle.Strong).And(" " + turn);
             }
 
-            yield return new PaperBlock.Paragraph(says) { Tag = "Show" };
+            yield return new PaperBlock.Paragraph(says) { Tag = Say.As("margin", "Show") };
             foreach (Defect defect in point.Defects)
             {
-                yield return new PaperBlock.Paragraph(PaperText.Strong("Does not work today. ").And($"{defect.Text} {defect.Restriction}".Trim())) { Tag = "Mind" };
+                yield return new PaperBlock.Paragraph(PaperText.Strong(Say.It("Does not work today.") + " ").And($"{defect.Text} {defect.Restriction}".Trim())) { Tag = Say.As("margin", "Mind") };
             }
         }
 
         foreach (Question question in stop.Questions)
         {
-            yield return new PaperBlock.Paragraph(((PaperText)question.Asked).And(" " + question.Answer, RunStyle.Aside)) { Tag = "Ask" };
+            yield return new PaperBlock.Paragraph(((PaperText)Say.Book(question.Asked)).And(" " + Say.Book(question.Answer), RunStyle.Aside)) { Tag = Say.As("margin", "Ask") };
         }
     }
 
     private static IEnumerable<PaperBlock> Signing(LessonPlan plan)
     {
         yield return new PaperBlock.PageBreak();
-        yield return new PaperBlock.Heading(2, "Sign-in sheet");
-        yield return new PaperBlock.Paragraph($"{LessonWords.Title(plan)}. Date, place, who taught: ______________________________", ParagraphSort.Small);
-        yield return new PaperBlock.Table(["Name", "Number", "Role", "Signature"], [.. Enumerable.Repeat(ImmutableArray<PaperText>.Empty, Math.Min(plan.Request.People + 2, MostSignatures))])
+        yield return new PaperBlock.Heading(2, Say.It("Sign-in sheet"));
+        yield return new PaperBlock.Paragraph(Say.With($"{LessonWords.Title(plan)}. Date, place, who taught: ______________________________"), ParagraphSort.Small);
+        yield return new PaperBlock.Table([Say.It("Name"), Say.It("Number"), Say.It("Role"), Say.It("Signature")], [.. Enumerable.Repeat(ImmutableArray<PaperText>.Empty, Math.Min(plan.Request.People + 2, MostSignatures))])
         {
             Widths = [3, 1.5, 2, 3],
         };

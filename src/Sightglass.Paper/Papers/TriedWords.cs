@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Trials.Results;
 
 namespace Sightglass.Paper.Papers;
@@ -13,10 +14,8 @@ public static class TriedWords
     public static string Counts(TrialResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        string unused = result.NotApplicable > 0 ? string.Create(CultureInfo.InvariantCulture, $"; in {result.NotApplicable} it was not to be used") : "";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided{unused}.");
+        string unused = result.NotApplicable > 0 ? Say.With($"; in {result.NotApplicable} it was not to be used") : "";
+        return Say.With($"Tried by simulation in {result.Outcomes.Length - result.NotRun} cases{OnNumbers(result)}: {result.Done} ended well, {result.Stopped} stopped safely, {result.Failed} failed, {result.Undecided} undecided{unused}.");
     }
 
     /// <summary>Which machines were tried: <c> on road numbers 4101 and 4104</c>; empty for a book without.</summary>
@@ -26,16 +25,9 @@ public static class TriedWords
         return result.ByNumber.Length switch
         {
             0 => "",
-            1 => $" on road number {result.ByNumber[0].Number}",
-            <= MostNumbers => $" on road numbers {List(result.ByNumber.Select(n => n.Number))}",
-            int many => $" on {many.ToString(CultureInfo.InvariantCulture)} road numbers",
+            1 => Say.With($" on road number {result.ByNumber[0].Number}"),
+            <= MostNumbers => Say.With($" on road numbers {Say.List(result.ByNumber.Select(n => n.Number))}"),
+            int many => Say.With($" on {many} road numbers"),
         };
-    }
-
-    /// <summary><c>a, b and c</c>.</summary>
-    public static string List(IEnumerable<string> names)
-    {
-        string[] all = [.. names];
-        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 }

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Strip;
 using Sightglass.Paper.Document;
@@ -15,15 +16,15 @@ public static class WalkPaper
         ArgumentNullException.ThrowIfNull(book);
         Side first = book.WalkStart;
         bool fromRight = first is Side.Right or Side.Rear;
-        List<PaperBlock> blocks = [new PaperBlock.Heading(1, $"{book.Title}: the walk round the machine")];
+        List<PaperBlock> blocks = [new PaperBlock.Heading(1, Say.With($"{book.Title}: the walk round the machine"))];
         blocks.Add(Row(book, fromRight ? Side.Right : Side.Left, fromRight ? Side.Rear : Side.Front, letters));
         blocks.Add(Row(book, fromRight ? Side.Left : Side.Right, fromRight ? Side.Front : Side.Rear, letters));
         if (address is not null)
         {
-            blocks.Add(new PaperBlock.Code(address, "The walk on its page."));
+            blocks.Add(new PaperBlock.Code(address, Say.It("The walk on its page.")));
         }
 
-        return new PaperDocument($"{book.Title}: the walk round the machine", PaperLook.Poster, [.. blocks]) { Style = "walk", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
+        return new PaperDocument(Say.With($"{book.Title}: the walk round the machine"), PaperLook.Poster, [.. blocks]) { Style = "walk", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
     /// <summary>Size of names for a sheet: a large one is looked at from afar.</summary>
@@ -38,9 +39,13 @@ public static class WalkPaper
     {
         StripOptions options = new() { Sides = [side, end], Interactive = false, Hazards = true, LabelSize = letters };
         string[] names = [.. book.PlacesInOrder.Where(p => p.OnGround).Select(p => p.Name)];
-        return new PaperBlock.Picture(StripDrawing.Render(book, options), $"{side} side and {end} of {book.Title} unrolled in walking order, every item with its name. Places on the ground: {string.Join(", ", names)}.")
+        return new PaperBlock.Picture(StripDrawing.Render(book, options), Alt(book, side, names))
         {
             MostHeight = 0.9,
         };
     }
+
+    private static string Alt(ClassBook book, Side side, IEnumerable<string> places) => side == Side.Right
+        ? Say.With($"Right side and Rear of {book.Title} unrolled in walking order, every item with its name. Places on the ground: {Say.Names(places)}.")
+        : Say.With($"Left side and Front of {book.Title} unrolled in walking order, every item with its name. Places on the ground: {Say.Names(places)}.");
 }

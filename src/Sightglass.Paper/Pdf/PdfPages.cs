@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
+using Sightglass.Basics.Language;
 using Sightglass.Paper.Document;
 
 namespace Sightglass.Paper.Pdf;
@@ -112,7 +113,7 @@ internal sealed class PdfPages
 
     private void Words()
     {
-        string number = _count < 2 ? "" : $"{Document.PageCount} of {_count}";
+        string number = _count < 2 ? "" : Say.With($"{Document.PageCount} of {_count}");
         if (_paper.Look == PaperLook.Pocket)
         {
             Put(_paper.Machine, Left, Bottom, PaperFace.Sans400, FurnitureSize);

@@ -3,6 +3,7 @@ using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
+using Words = Sightglass.Basics.Language.Say;
 
 namespace Sightglass.Paper.Pdf;
 
@@ -89,7 +90,7 @@ internal sealed partial class PdfPieces
     {
         double pad = type.Small * 0.7;
         double size = type.Small;
-        string signal = word.ToString().ToUpperInvariant();
+        string signal = Words.Word(word.ToString()).ToUpperInvariant();
         ImmutableArray<ImmutableArray<PdfSegment>> lines = PdfLines.Break(text, PaperFace.Sans400, size, width - (2 * pad));
         double head = size * 1.75;
         double step = size * 1.28;

@@ -3,6 +3,7 @@ using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Vectors;
+using Words = Sightglass.Basics.Language.Say;
 
 namespace Sightglass.Paper.Pdf;
 
@@ -217,7 +218,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         return new PdfPiece(Math.Max(side, (says.Length + address.Length + 1) * step), into =>
         {
             XRect square = new(into.X, into.Y, side, side);
-            pages.Tags.Figure("Code for a phone: " + code.Address, square, () => Squares(code.Address, square));
+            pages.Tags.Figure(Words.With($"Code for a phone: {code.Address}"), square, () => Squares(code.Address, square));
             pages.Tags.Words(PdfBlockLevelElementTag.Paragraph, () =>
             {
                 double y = into.Y + (side * 0.2) + type.Small;

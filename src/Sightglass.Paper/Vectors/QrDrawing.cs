@@ -1,4 +1,5 @@
 using QRCoder;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Svg;
 
 namespace Sightglass.Paper.Vectors;
@@ -23,7 +24,7 @@ public static class QrDrawing
         bool[][] rows = Modules(address);
         int size = rows.Length + (2 * Quiet);
         SvgWriter w = new();
-        w.Open("svg", ("viewBox", $"0 0 {size} {size}"), ("class", "qr"), ("role", "img"), ("aria-label", "Code for a phone: " + address), ("shape-rendering", "crispEdges"));
+        w.Open("svg", ("viewBox", $"0 0 {size} {size}"), ("class", "qr"), ("role", "img"), ("aria-label", Say.With($"Code for a phone: {address}")), ("shape-rendering", "crispEdges"));
         w.Element("rect", ("x", 0), ("y", 0), ("width", size), ("height", size), ("fill", "#fff"));
         foreach ((int x, int y, int width) in Runs(rows))
         {

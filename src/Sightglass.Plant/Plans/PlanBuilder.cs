@@ -309,7 +309,7 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     public void Follow(string name, int network, Signal source, double band, Slot told, SlotCondition when)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(band);
-        AddSwitch(new(name, network, new BandSignal(source, told, band), when, told, source, Follows: true));
+        AddSwitch(new($"{name}", network, new BandSignal(source, told, band), when, told, source, Follows: true));
     }
 
     public void AddPulse(PulseRule rule)

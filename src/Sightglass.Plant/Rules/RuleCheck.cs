@@ -32,11 +32,11 @@ public static class RuleCheck
             return RuleFinding.Untold(row, RuleWords.NeedsRun([.. test.Of.NamesUsed.Select(n => n.Name)]));
         }
 
-        return binding.Running(row) is { IsEmpty: false } running ? RuleFinding.Untold(row, RuleWords.NeedsRun(running)) : Judged(row, Evaluated(row.Value, constants), constants, "");
+        return binding.Running(row) is { IsEmpty: false } running ? RuleFinding.Untold(row, RuleWords.NeedsRun(running)) : Judged(row, Evaluated(row.Value, constants), constants, $"");
     }
 
     /// <summary>The verdict on a value; limits are worked out of the same values.</summary>
-    internal static RuleFinding Judged(RuleRow row, double? value, double[] values, string why)
+    internal static RuleFinding Judged(RuleRow row, double? value, double[] values, FormattableString why)
     {
         if (row.Holds is { } holds)
         {

@@ -47,7 +47,7 @@ public sealed class RuleTrace(RuleBinding binding)
     /// <summary>Kept where it is kept at every moment; else the first at which it is not.</summary>
     private RuleFinding Throughout(RuleRow row)
     {
-        string told = RuleWords.Held(_moments[0].Time, _moments[^1].Time);
+        FormattableString told = RuleWords.Held(_moments[0].Time, _moments[^1].Time);
         RuleFinding last = RuleFinding.Untold(row, RuleWords.NoNumber);
         foreach ((SimTime time, double[] values) in _moments)
         {
@@ -55,7 +55,7 @@ public sealed class RuleTrace(RuleBinding binding)
             last = RuleCheck.Judged(row, value, values, told);
             if (last.Verdict != RuleVerdict.Kept)
             {
-                return last.Verdict == RuleVerdict.NotKept ? last with { Why = RuleWords.At(time) } : last;
+                return last.Verdict == RuleVerdict.NotKept ? last with { Sentence = RuleWords.At(time) } : last;
             }
         }
 
@@ -64,7 +64,7 @@ public sealed class RuleTrace(RuleBinding binding)
 
     private RuleFinding Judge(RuleRow row, RuleTest test)
     {
-        string why = RuleWords.NeverBegan;
+        FormattableString why = RuleWords.NeverBegan;
         for (int i = 0; i < _moments.Count; i++)
         {
             if (!Begins(test, i))
@@ -75,7 +75,7 @@ public sealed class RuleTrace(RuleBinding binding)
             (int first, int last, bool whole) = Stretch(test, i);
             if (last >= 0 && whole)
             {
-                string told = RuleWords.Measured(_moments[first].Time, _moments[last].Time);
+                FormattableString told = RuleWords.Measured(_moments[first].Time, _moments[last].Time);
                 return RuleCheck.Judged(row, Outcome(test, first, last), _moments[i].Values, told);
             }
 

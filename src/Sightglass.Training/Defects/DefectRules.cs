@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Training.Defects;
@@ -16,12 +17,12 @@ public static class DefectRules
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(defect);
-        return defect.Text.Length == 0 ? "Write what does not work, as it was found."
-            : defect.Text.Length + defect.Restriction.Length > LongestText ? $"This is more than the {LongestText} letters that are kept. Put the rest where your railroad keeps it."
-            : !book.RoadNumbers.IsEmpty && !book.RoadNumbers.ContainsKey(defect.RoadNumber) ? $"The book has no road number {defect.RoadNumber}. It has {string.Join(", ", book.RoadNumbers.Keys)}."
-            : defect.Item is { } item && !(book.RoadNumbers.IsEmpty ? book : book.For(defect.RoadNumber)).Items.ContainsKey(item) ? $"{defect.RoadNumber} has no item “{item}”. {Hint(item, book)}"
-            : defect.FoundBy.Length == 0 ? "Say who found it."
-            : defect.FoundOn > today ? "It cannot have been found after today."
+        return defect.Text.Length == 0 ? Say.It("Write what does not work, as it was found.")
+            : defect.Text.Length + defect.Restriction.Length > LongestText ? Say.With($"This is more than the {LongestText} letters that are kept. Put the rest where your railroad keeps it.")
+            : !book.RoadNumbers.IsEmpty && !book.RoadNumbers.ContainsKey(defect.RoadNumber) ? Say.With($"The book has no road number {defect.RoadNumber}. It has {string.Join(", ", book.RoadNumbers.Keys)}.")
+            : defect.Item is { } item && !(book.RoadNumbers.IsEmpty ? book : book.For(defect.RoadNumber)).Items.ContainsKey(item) ? Say.With($"{defect.RoadNumber} has no item “{item}”. {BookHint.Of(item, book)}")
+            : defect.FoundBy.Length == 0 ? Say.It("Say who found it.")
+            : defect.FoundOn > today ? Say.It("It cannot have been found after today.")
             : null;
     }
 
@@ -29,13 +30,9 @@ public static class DefectRules
     public static string? WhyNotMended(Defect defect, string by, DateOnly on, DateOnly today)
     {
         ArgumentNullException.ThrowIfNull(defect);
-        return defect.MendedOn is not null ? $"{defect.MendedBy} told it to be mended meanwhile."
-            : string.IsNullOrWhiteSpace(by) ? "Say who mended it."
-            : on > today || on < defect.FoundOn ? $"It was mended between the day it was found, {defect.FoundOn:yyyy-MM-dd}, and today."
+        return defect.MendedOn is not null ? Say.With($"{defect.MendedBy} told it to be mended meanwhile.")
+            : string.IsNullOrWhiteSpace(by) ? Say.It("Say who mended it.")
+            : on > today || on < defect.FoundOn ? Say.With($"It was mended between the day it was found, {defect.FoundOn:yyyy-MM-dd}, and today.")
             : null;
     }
-
-    private static string Hint(string item, ClassBook book) => Nearest.DidYouMean(item, book.Items.Keys) is { } hint
-        ? char.ToUpperInvariant(hint[0]) + hint[1..].Replace('`', '"')
-        : "Choose one of the list, or leave it empty.";
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
@@ -30,7 +31,7 @@ public static class MachineComparison
     /// <summary>An item of the same kind at the same place that only one of the two has may be the same under another name.</summary>
     private static ImmutableArray<Change> Renamed(Item item, ClassBook others, ClassBook own) =>
         others.ItemsInOrder.FirstOrDefault(o => o.Kind.Name == item.Kind.Name && !own.Items.ContainsKey(o.Name) && Distance(o, item) < Same) is { } same
-            ? [new("perhaps the same as", "", same.Name)]
+            ? [new("perhaps the same as", "", Say.Book(same.Name))]
             : [];
 
     private static ItemDifference? Between(Item before, Item after)
@@ -46,19 +47,23 @@ public static class MachineComparison
     }
 
     private static IEnumerable<Change> Works(Item before, Item after) =>
-        Changed(
-            ("positions", List(before.Positions), List(after.Positions)),
-            ("usual position", before.UsualPosition ?? "", after.UsualPosition ?? ""),
+        Changed(() =>
+        [
+            ("positions", Words(before.Positions), Words(after.Positions)),
+            ("usual position", Say.Word(before.UsualPosition ?? ""), Say.Word(after.UsualPosition ?? "")),
             ("who may", List(before.Authority?.Who ?? []), List(after.Authority?.Who ?? [])),
-            ("permission of", before.Authority?.Permission ?? "", after.Authority?.Permission ?? ""),
-            ("told", List(before.Authority?.Told ?? []), List(after.Authority?.Told ?? [])));
+            ("permission of", Say.Book(before.Authority?.Permission ?? ""), Say.Book(after.Authority?.Permission ?? "")),
+            ("told", List(before.Authority?.Told ?? []), List(after.Authority?.Told ?? [])),
+        ]);
 
     private static IEnumerable<Change> Shows(Item before, Item after) =>
-        Changed(
+        Changed(() =>
+        [
             ("shows", before.Reading?.Formula ?? "", after.Reading?.Formula ?? ""),
             ("scale", Scale(before.Reading), Scale(after.Reading)),
             ("read to", Step(before.Reading), Step(after.Reading)),
-            ("normal range", Normal(before.Reading), Normal(after.Reading)));
+            ("normal range", Normal(before.Reading), Normal(after.Reading)),
+        ]);
 
     private static IEnumerable<Change> Moved(Item before, Item after)
     {
@@ -75,16 +80,27 @@ public static class MachineComparison
 
     private static IEnumerable<Change> Built(Item before, Item after)
     {
-        IEnumerable<Change> first = Changed(
-            ("kind", before.Kind.Name, after.Kind.Name),
+        IEnumerable<Change> first = Changed(() =>
+        [
+            ("kind", Say.Word(before.Kind.Name), Say.Word(after.Kind.Name)),
             ("from", End(before.From), End(after.From)),
-            ("to", End(before.To), End(after.To)));
+            ("to", End(before.To), End(after.To)),
+        ]);
         IEnumerable<string> names = before.Parameters.Keys.Union(after.Parameters.Keys, StringComparer.Ordinal).Order(StringComparer.Ordinal);
         IEnumerable<string> ports = before.Ports.Keys.Union(after.Ports.Keys, StringComparer.Ordinal).Order(StringComparer.Ordinal);
-        return first.Concat(Changed([.. names.Select(n => (n, Value(before, n), Value(after, n))), .. ports.Select(p => (p, Height(before, p), Height(after, p)))]));
+        return first.Concat(Changed(() => [.. names.Select(n => (n, Value(before, n), Value(after, n))), .. ports.Select(p => (p, Height(before, p), Height(after, p)))]));
     }
 
-    private static IEnumerable<Change> Changed(params (string What, string Was, string Is)[] pairs) => pairs.Where(p => p.Was != p.Is).Select(p => new Change(p.What, p.Was, p.Is));
+    /// <summary>What differs as the author wrote it, said in the language that is spoken: two words of one may be one word of the other.</summary>
+    private static IEnumerable<Change> Changed(Func<(string What, string Was, string Is)[]> pairs)
+    {
+        (string What, string Was, string Is)[] said = pairs();
+        using (Tongue.English.Speak())
+        {
+            (string What, string Was, string Is)[] written = pairs();
+            return [.. said.Where((_, i) => written[i].Was != written[i].Is).Select(p => new Change(p.What, p.Was, p.Is))];
+        }
+    }
 
     private static string Value(Item item, string name)
     {
@@ -96,12 +112,12 @@ public static class MachineComparison
         KindParameter? parameter = item.Kind.Parameters.FirstOrDefault(p => p.Name == name);
         return value.Unit is { } unit ? QuantityFormat.Text(value.Number, unit)
             : !value.Names.IsDefaultOrEmpty ? List(value.Names)
-            : !value.ByPosition.IsEmpty ? string.Join(", ", value.ByPosition.Select(p => $"{p.Key} {Number(p.Value)}"))
+            : !value.ByPosition.IsEmpty ? string.Join(", ", value.ByPosition.Select(p => $"{Say.Word(p.Key)} {Number(p.Value)}"))
             : !value.Rows.IsDefaultOrEmpty ? string.Join("; ", value.Rows.Select(r => string.Join(' ', r.Select(Number))))
-            : value.Text.Length > 0 || parameter is null ? value.Text : Number(value.Number);
+            : value.Text.Length > 0 || parameter is null ? Say.Word(value.Text) : Number(value.Number);
     }
 
-    private static string Height(Item item, string port) => item.Ports.TryGetValue(port, out Port? at) ? $"{QuantityFormat.Text(at.Height, UnitTable.Get("mm"))} above the floor" : "";
+    private static string Height(Item item, string port) => item.Ports.TryGetValue(port, out Port? at) ? Say.With($"{QuantityFormat.Text(at.Height, UnitTable.Get("mm"))} above the floor") : "";
 
     private static string Scale(Reading? reading) => reading is null ? "" : $"{QuantityFormat.Text(reading.Minimum, reading.Unit)} … {QuantityFormat.Text(reading.Maximum, reading.Unit)}";
 
@@ -114,11 +130,13 @@ public static class MachineComparison
         ? Math.Sqrt(((p.X - q.X) * (p.X - q.X)) + ((p.Y - q.Y) * (p.Y - q.Y)) + ((p.Z - q.Z) * (p.Z - q.Z)))
         : double.PositiveInfinity;
 
-    private static string End(PortReference? end) => end is null ? "" : end.Port is { } port ? $"{end.Item}, {port}" : end.Item;
+    private static string End(PortReference? end) => end is null ? "" : end.Port is { } port ? $"{Say.Book(end.Item)}, {Say.Word(port)}" : Say.Book(end.Item);
 
     private static string At(Item item) => item.Position is { } p ? string.Create(CultureInfo.InvariantCulture, $"x {p.X:0.0} m, y {p.Y:0.0} m, z {p.Z:0.0} m") : "";
 
     private static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
-    private static string List(ImmutableArray<string> names) => names.IsDefaultOrEmpty ? "" : string.Join(", ", names);
+    private static string List(ImmutableArray<string> names) => names.IsDefaultOrEmpty ? "" : Say.Names(names);
+
+    private static string Words(ImmutableArray<string> positions) => string.Join(", ", positions.Select(Say.Word));
 }

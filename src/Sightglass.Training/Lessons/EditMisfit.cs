@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 namespace Sightglass.Training.Lessons;
 
 /// <summary>An edit of a kept lesson that fits no more, because the book or the lesson has become another. It is not applied, and nothing of it is lost.</summary>
@@ -6,7 +7,7 @@ namespace Sightglass.Training.Lessons;
 public sealed record EditMisfit(LessonEdit Edit, string? Now)
 {
     /// <summary>Why it fits no more, for people to read.</summary>
-    public string Why => Now is not null ? "The book says it in other words now."
-        : Edit.Sort == LessonEditSort.Item ? "The lesson does not come by it any more, so there is nothing to pass by."
-        : "The book does not say this any more, or the lesson does not come by the item.";
+    public string Why => Now is not null ? Say.It("The book says it in other words now.")
+        : Edit.Sort == LessonEditSort.Item ? Say.It("The lesson does not come by it any more, so there is nothing to pass by.")
+        : Say.It("The book does not say this any more, or the lesson does not come by the item.");
 }

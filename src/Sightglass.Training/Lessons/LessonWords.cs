@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Training.Lessons;
@@ -7,13 +8,12 @@ namespace Sightglass.Training.Lessons;
 public static class LessonWords
 {
     /// <summary>Who decides.</summary>
-    public const string Decide = "Local rules, the maker’s manual and qualified people decide what is done at the machine.";
+    public static string Decide => Say.It("Local rules, the maker’s manual and qualified people decide what is done at the machine.");
 
     public static string Title(LessonPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        string purpose = plan.Request.Route.Purpose;
-        return char.ToUpperInvariant(purpose[0]) + purpose[1..];
+        return Say.Begin(plan.Request.Route.Said);
     }
 
     /// <summary>Whole minutes, one at least.</summary>
@@ -24,13 +24,21 @@ public static class LessonWords
     {
         ArgumentNullException.ThrowIfNull(plan);
         int stations = plan.Stations.Length;
-        string groups = stations == 1
-            ? $"{plan.Request.People} people go round together"
-            : $"{plan.Request.People} people in {stations} groups of up to {plan.GroupSize} go round {stations} stations, {Minutes(plan.Stations.Max(s => s.Seconds))} at each";
-        string long_ = plan.SecondsTooLong > 0
-            ? $" That is {Minutes(plan.SecondsTooLong)} more than there are: show less, go less deep, or add a station. The longest stops: {string.Join(", ", plan.Stops.OrderByDescending(s => s.Seconds).Take(3).Select(s => $"{s.Stop.Place.Name} ({Minutes(s.Seconds)})"))}."
-            : "";
-        return $"{Minutes(plan.Seconds)}, greeting and end included. {groups}. {string.Create(CultureInfo.InvariantCulture, $"{plan.Route.Metres:0}\u00A0m")} of walking.{long_}";
+        List<string> said =
+        [
+            Say.With($"{Minutes(plan.Seconds)}, greeting and end included."),
+            stations == 1
+                ? Say.With($"{plan.Request.People} people go round together.")
+                : Say.With($"{plan.Request.People} people in {stations} groups of up to {plan.GroupSize} go round {stations} stations, {Minutes(plan.Stations.Max(s => s.Seconds))} at each."),
+            Say.With($"{plan.Route.Metres:0}\u00A0m of walking."),
+        ];
+        if (plan.SecondsTooLong > 0)
+        {
+            said.Add(Say.With($"That is {Minutes(plan.SecondsTooLong)} more than there are: show less, go less deep, or add a station."));
+            said.Add(Say.With($"The longest stops: {string.Join(", ", plan.Stops.OrderByDescending(s => s.Seconds).Take(3).Select(s => $"{Say.Book(s.Stop.Place.Name)} ({Minutes(s.Seconds)})"))}."));
+        }
+
+        return string.Join(' ', said);
     }
 
     /// <summary>Protections to arrange before the lesson, a sentence each.</summary>
@@ -38,17 +46,17 @@ public static class LessonWords
     {
         foreach ((Protection protection, IReadOnlyList<string> places) in plan.Route.ToBeThere)
         {
-            yield return $"{Capital(protection.Name)}{Of(protection)}, before anybody goes to: {string.Join("; ", places)}.";
+            yield return Say.With($"{Named(protection)}, before anybody goes to: {Say.Names(places, "; ")}.");
         }
 
         foreach ((Protection protection, IReadOnlyList<string> places) in plan.Route.ToTouch)
         {
-            yield return $"{Capital(protection.Name)}{Of(protection)}, before anybody touches what it is for at: {string.Join("; ", places)}. Without it hands stay off.";
+            yield return Say.With($"{Named(protection)}, before anybody touches what it is for at: {Say.Names(places, "; ")}. Without it hands stay off.");
         }
 
         foreach (string owner in plan.Stops.SelectMany(s => s.Points).Select(p => p.Permission).OfType<string>().Distinct(StringComparer.Ordinal))
         {
-            yield return $"Permission of the {owner} for: {string.Join(", ", plan.Stops.SelectMany(s => s.Points).Where(p => p.Permission == owner).Select(p => p.Item.Name))}.";
+            yield return Say.With($"Permission of the {owner} for: {Say.Names(plan.Stops.SelectMany(s => s.Points).Where(p => p.Permission == owner).Select(p => p.Item.Name))}.");
         }
     }
 
@@ -56,28 +64,27 @@ public static class LessonWords
     public static IEnumerable<string> Bring(LessonPlan plan)
     {
         IEnumerable<string> set = plan.Route.ToBeThere.Concat(plan.Route.ToTouch).Select(n => n.Protection).Where(p => p.Sort != ProtectionSort.Asked).Select(p => p.Name);
-        return plan.Request.Kit.Concat(set).Append($"this paper, {plan.Request.People} pocket cards, the sign-in sheet, a pen").Distinct(StringComparer.Ordinal);
+        return plan.Request.Kit.Concat(set).Select(t => Say.Book(t)).Append(Say.With($"this paper, {plan.Request.People} pocket cards, the sign-in sheet, a pen")).Distinct(StringComparer.Ordinal);
     }
 
     /// <summary>What can be done in a room when the machine is taken away.</summary>
     public static IEnumerable<string> Fallback(LessonPlan plan)
     {
         ClassBook book = plan.Route.Book;
-        yield return $"The strip on the wall (page Walk) in the same order of stops: {string.Join(", ", plan.Stops.Select(s => s.Stop.Place.Name))}.";
+        yield return Say.With($"The strip on the wall (page Walk) in the same order of stops: {Say.Names(plan.Stops.Select(s => s.Stop.Place.Name))}.");
         string[] alive = [.. plan.Stops.SelectMany(s => s.Points).Select(p => p.Item.System).OfType<string>().Distinct(StringComparer.Ordinal).Where(s => book.Systems[s].Alive)];
         if (alive.Length > 0)
         {
-            yield return $"Alive on the page Machine: {string.Join(", ", alive)}. Controls are operated there instead of by hand.";
+            yield return Say.With($"Alive on the page Machine: {Say.Names(alive)}. Controls are operated there instead of by hand.");
         }
 
         string[] hands = [.. plan.Stops.SelectMany(s => s.Points).Where(p => p.Hands).Select(p => p.Item.Name)];
         if (hands.Length > 0)
         {
-            yield return $"Not replaced by a room, so make it good at the machine: hands on {string.Join(", ", hands)}.";
+            yield return Say.With($"Not replaced by a room, so make it good at the machine: hands on {Say.Names(hands)}.");
         }
     }
 
-    private static string Of(Protection protection) => protection.AskedOf.Length > 0 ? $" of the {protection.AskedOf}" : "";
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static string Named(Protection protection) =>
+        Say.Begin(protection.AskedOf.Length > 0 ? Say.With($"{protection.Name} of the {protection.AskedOf}") : Say.Book(protection.Name));
 }

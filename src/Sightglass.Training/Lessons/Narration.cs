@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Training.Lessons;
@@ -22,39 +23,39 @@ public static class Narration
         foreach (LessonStop stop in plan.Stops)
         {
             number++;
-            string place = stop.Stop.Place.Name;
-            Say($"Stop {number}: {place}.", 0.5);
+            string place = Say.Book(stop.Stop.Place.Name);
+            Speak(Say.With($"Stop {number}: {place}."), 0.5);
             foreach (Caution caution in stop.Cautions)
             {
-                SayAll($"{caution.Word}. {caution.Text}");
+                SpeakAll($"{Say.Word(caution.Word.ToString())}. {Say.Book(caution.Text)}");
             }
 
             foreach (LessonPoint point in stop.Points)
             {
-                Say($"{char.ToUpperInvariant(point.Item.Name[0])}{point.Item.Name[1..]}.", 0);
+                Speak($"{Say.Begin(Say.Book(point.Item.Name))}.", 0);
                 foreach (string says in point.Says)
                 {
-                    SayAll(says);
+                    SpeakAll(Say.Book(says));
                 }
             }
 
             foreach (Question question in stop.Questions)
             {
-                Say(question.Asked, Pause);
-                SayAll(question.Answer);
+                Speak(Say.Book(question.Asked), Pause);
+                SpeakAll(Say.Book(question.Answer));
             }
 
             now += Breath;
 
-            void SayAll(string text)
+            void SpeakAll(string text)
             {
                 foreach (string sentence in Sentences(text))
                 {
-                    Say(sentence, 0);
+                    Speak(sentence, 0);
                 }
             }
 
-            void Say(string sentence, double pause)
+            void Speak(string sentence, double pause)
             {
                 double seconds = Math.Max(1, sentence.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length / plan.Times.WordsAMinute * 60);
                 lines.Add(new(place, sentence, now, now + seconds));
@@ -71,7 +72,7 @@ public static class Narration
         int from = 0;
         for (int i = 0; i + 1 < text.Length; i++)
         {
-            if (text[i] is '.' or '?' or '!' && text[i + 1] == ' ' && i + 2 < text.Length && (char.IsUpper(text[i + 2]) || char.IsDigit(text[i + 2])))
+            if (text[i] is '.' or '?' or '!' && text[i + 1] == ' ' && i + 2 < text.Length && (char.IsUpper(text[i + 2]) || char.IsDigit(text[i + 2]) || text[i + 2] is '¿' or '¡'))
             {
                 yield return text[from..(i + 1)].Trim();
                 from = i + 1;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Training.Papers;
 
@@ -25,9 +26,9 @@ public sealed record EditionFile(PaperEdition Edition, int Number, ImmutableArra
 
     /// <summary>What keeps copies from being given, in a sentence; null where nothing does.</summary>
     public string? KeptBack =>
-        State != PaperState.Approved ? $"It is {PaperMoves.Word(State)}: only an approved card is given to anybody."
-        : SupersededBy is { } newer ? $"Edition {Text(newer)} took its place: give that one."
-        : IsTextChanged ? "The card in the book has another text by now: make an edition of that."
+        State != PaperState.Approved ? Say.With($"It is {PaperMoves.Word(State)}: only an approved card is given to anybody.")
+        : SupersededBy is { } newer ? Say.With($"Edition {newer} took its place: give that one.")
+        : IsTextChanged ? Say.It("The card in the book has another text by now: make an edition of that.")
         : null;
 
     /// <summary>Copies that are out and should not be.</summary>
@@ -39,17 +40,18 @@ public sealed record EditionFile(PaperEdition Edition, int Number, ImmutableArra
     /// <summary>Its way, one sentence for each step, with name and day.</summary>
     public ImmutableArray<string> History =>
     [
-        $"Edition {Text(Number)}, written by {Edition.By}, {Day(Edition.MadeAt)}.",
-        .. Events.Select(e => $"{Did(e.State)} by {e.By}, {Day(e.At)}{(string.IsNullOrWhiteSpace(e.Note) ? "" : $": {e.Note.TrimEnd('.')}")}."),
-        .. SupersededBy is { } newer ? [$"Edition {Text(newer)} took its place."] : Array.Empty<string>(),
+        Say.With($"Edition {Number}, written by {Edition.By}, {Day(Edition.MadeAt)}."),
+        .. Events.Select(e => Done(e)),
+        .. SupersededBy is { } newer ? [Say.With($"Edition {newer} took its place.")] : Array.Empty<string>(),
     ];
 
     /// <summary>What must stand large on it where nobody may work by it; null where it is in force.</summary>
     public string? Warning =>
-        State == PaperState.Withdrawn ? "WITHDRAWN. Not to be worked by."
-        : SupersededBy is { } newer ? $"SUPERSEDED by edition {Text(newer)}. Not to be worked by."
+        State == PaperState.Withdrawn ? Say.It("WITHDRAWN. Not to be worked by.")
+        : SupersededBy is { } newer ? Say.With($"SUPERSEDED by edition {newer}. Not to be worked by.")
         : State == PaperState.Approved ? null
-        : $"{(State == PaperState.Reviewed ? "REVIEWED, not approved" : "DRAFT, approved by nobody")}. Not to be worked by.";
+        : State == PaperState.Reviewed ? Say.It("REVIEWED, not approved. Not to be worked by.")
+        : Say.It("DRAFT, approved by nobody. Not to be worked by.");
 
     /// <summary>The files of one card's editions, oldest first.</summary>
     /// <param name="editions">Of one card.</param>
@@ -74,15 +76,17 @@ public sealed record EditionFile(PaperEdition Edition, int Number, ImmutableArra
     /// <summary>Of a card's text, as <see cref="PaperEdition.TextHash"/> keeps it.</summary>
     public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
-    private static string Did(PaperState state) => state switch
+    private static string Done(PaperEvent e)
     {
-        PaperState.Draft => "Sent back",
-        PaperState.Reviewed => "Reviewed",
-        PaperState.Approved => "Approved",
-        _ => "Withdrawn",
-    };
+        string noted = string.IsNullOrWhiteSpace(e.Note) ? "" : $": {e.Note.TrimEnd('.')}";
+        return e.State switch
+        {
+            PaperState.Draft => Say.With($"Sent back by {e.By}, {Day(e.At)}{noted}."),
+            PaperState.Reviewed => Say.With($"Reviewed by {e.By}, {Day(e.At)}{noted}."),
+            PaperState.Approved => Say.With($"Approved by {e.By}, {Day(e.At)}{noted}."),
+            _ => Say.With($"Withdrawn by {e.By}, {Day(e.At)}{noted}."),
+        };
+    }
 
     private static string Day(DateTimeOffset at) => at.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

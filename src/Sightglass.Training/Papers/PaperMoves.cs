@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 namespace Sightglass.Training.Papers;
 
 /// <summary>Who may move an edition to which state. Common practice, no source: somebody else than its author reads it, a named person stands for it, and nothing is approved that was not tried.</summary>
@@ -21,30 +22,34 @@ public static class PaperMoves
     public static string? Hindrance(PaperEdition edition, PaperState state, PaperState to, string by, string? note)
     {
         ArgumentNullException.ThrowIfNull(edition);
-        return !After(state).Contains(to) ? $"It is {Word(state)}: it cannot become {Word(to)}{(After(state).Count == 0 ? ". Make a new edition" : $", only {string.Join(" or ", After(state).Select(Word))}")}."
-            : string.IsNullOrWhiteSpace(by) ? $"Write who {Verb(to)} it: a paper names them."
-            : to == PaperState.Reviewed && Same(by, edition.By) ? $"{edition.By} wrote it: somebody else reviews it."
-            : to == PaperState.Approved && edition.Tried.Length == 0 ? "It was never tried: try the card, and make an edition of it."
-            : to == PaperState.Approved && !edition.Passed ? "It fails in its trial: what fails is not approved."
-            : to is PaperState.Withdrawn or PaperState.Draft && string.IsNullOrWhiteSpace(note) ? "Write why: whoever holds a copy will ask."
+        return !After(state).Contains(to) ? NoWay(state, to)
+            : string.IsNullOrWhiteSpace(by) ? WhoIsMissing(to)
+            : to == PaperState.Reviewed && Same(by, edition.By) ? Say.With($"{edition.By} wrote it: somebody else reviews it.")
+            : to == PaperState.Approved && edition.Tried.Length == 0 ? Say.It("It was never tried: try the card, and make an edition of it.")
+            : to == PaperState.Approved && !edition.Passed ? Say.It("It fails in its trial: what fails is not approved.")
+            : to is PaperState.Withdrawn or PaperState.Draft && string.IsNullOrWhiteSpace(note) ? Say.It("Write why: whoever holds a copy will ask.")
             : null;
     }
 
     /// <summary>As it stands in a sentence.</summary>
     public static string Word(PaperState state) => state switch
     {
-        PaperState.Draft => "a draft",
-        PaperState.Reviewed => "reviewed",
-        PaperState.Approved => "approved",
-        _ => "withdrawn",
+        PaperState.Draft => Say.It("a draft"),
+        PaperState.Reviewed => Say.It("reviewed"),
+        PaperState.Approved => Say.It("approved"),
+        _ => Say.It("withdrawn"),
     };
 
-    private static string Verb(PaperState to) => to switch
+    private static string NoWay(PaperState state, PaperState to) => After(state).Count == 0
+        ? Say.With($"It is {Word(state)}: it cannot become {Word(to)}. Make a new edition.")
+        : Say.With($"It is {Word(state)}: it cannot become {Word(to)}, only {string.Join(Say.It(" or "), After(state).Select(Word))}.");
+
+    private static string WhoIsMissing(PaperState to) => to switch
     {
-        PaperState.Draft => "sends back",
-        PaperState.Reviewed => "reviewed",
-        PaperState.Approved => "approves",
-        _ => "withdraws",
+        PaperState.Draft => Say.It("Write who sends back it: a paper names them."),
+        PaperState.Reviewed => Say.It("Write who reviewed it: a paper names them."),
+        PaperState.Approved => Say.It("Write who approves it: a paper names them."),
+        _ => Say.It("Write who withdraws it: a paper names them."),
     };
 
     private static bool Same(string a, string b) => string.Equals(a.Trim(), b.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 
 namespace Sightglass.Training.Questions;
@@ -19,11 +20,11 @@ public static class QuestionRules
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(question);
-        return question.Text.Length == 0 ? "Write the question as it was asked."
-            : question.Text.Length > LongestQuestion ? $"The question has {question.Text.Length} letters; {LongestQuestion} are enough for a question. Put the rest into the answer."
-            : question.Owner.Length == 0 ? "Say who finds out: a question without a name is nobody’s."
-            : question.Due < today ? "The day lies in the past. Say by when the answer is wanted."
-            : question.Item is { } item && !book.Items.ContainsKey(item) ? $"The book has no item “{item}”. {Hint(item, book)}"
+        return question.Text.Length == 0 ? Say.It("Write the question as it was asked.")
+            : question.Text.Length > LongestQuestion ? Say.With($"The question has {question.Text.Length} letters; {LongestQuestion} are enough for a question. Put the rest into the answer.")
+            : question.Owner.Length == 0 ? Say.It("Say who finds out: a question without a name is nobody’s.")
+            : question.Due < today ? Say.It("The day lies in the past. Say by when the answer is wanted.")
+            : question.Item is { } item && !book.Items.ContainsKey(item) ? Say.With($"The book has no item “{item}”. {BookHint.Of(item, book)}")
             : null;
     }
 
@@ -32,14 +33,10 @@ public static class QuestionRules
     {
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(answer);
-        return question.Answer is not null ? $"It was answered by {question.AnsweredBy} meanwhile."
-            : answer.Length == 0 ? "Write what was found."
-            : answer.Length > LongestAnswer ? $"The answer has {answer.Length} letters; {LongestAnswer} is the most that is kept."
-            : string.IsNullOrWhiteSpace(by) ? "Say who found it, so that others can ask back."
+        return question.Answer is not null ? Say.With($"It was answered by {question.AnsweredBy} meanwhile.")
+            : answer.Length == 0 ? Say.It("Write what was found.")
+            : answer.Length > LongestAnswer ? Say.With($"The answer has {answer.Length} letters; {LongestAnswer} is the most that is kept.")
+            : string.IsNullOrWhiteSpace(by) ? Say.It("Say who found it, so that others can ask back.")
             : null;
     }
-
-    private static string Hint(string item, ClassBook book) => Nearest.DidYouMean(item, book.Items.Keys) is { } hint
-        ? char.ToUpperInvariant(hint[0]) + hint[1..].Replace('`', '"')
-        : "Choose one of the list, or leave it empty.";
 }

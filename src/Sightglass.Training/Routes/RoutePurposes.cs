@@ -39,7 +39,7 @@ public static class RoutePurposes
     public static RouteRequest OfCard(SourceText text, ClassBook book)
     {
         string title = CardReader.Read(text, book, [])?.Title ?? text.Path;
-        return new($"the card '{title}'", [.. ItemsOf(text, book).Select(i => i.Name)]);
+        return RouteRequest.Of($"the card '{title}'", [.. ItemsOf(text, book).Select(i => i.Name)]);
     }
 
     private static ImmutableArray<Item> ItemsOf(SourceText text, ClassBook book)

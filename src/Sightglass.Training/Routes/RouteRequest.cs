@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Training.Differences;
 
@@ -17,6 +18,12 @@ public sealed record RouteRequest(string Purpose, ImmutableArray<string> Items)
 
     /// <summary>The purpose that shows what differs on a road number.</summary>
     public const string Changes = "changes";
+
+    /// <summary>The purpose as people read it: a walk's or system's name in their language, or a sentence of the program.</summary>
+    public string Said => Sentence is { } sentence ? Say.With(sentence) : Say.Book(Purpose);
+
+    /// <summary>What the purpose says where it is no name of the book.</summary>
+    public FormattableString? Sentence { get; init; }
 
     /// <summary>Items that are shown one after the other.</summary>
     public ImmutableArray<string> InOrder { get; init; } = [];
@@ -42,7 +49,7 @@ public sealed record RouteRequest(string Purpose, ImmutableArray<string> Items)
     public static RouteRequest OfWhole(ClassBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return new("the whole machine", [.. book.ItemsInOrder.Select(i => i.Name)]);
+        return Of($"the whole machine", [.. book.ItemsInOrder.Select(i => i.Name)]);
     }
 
     /// <summary>All of a system.</summary>
@@ -61,8 +68,11 @@ public sealed record RouteRequest(string Purpose, ImmutableArray<string> Items)
         string number = book.RoadNumberInUse ?? throw new ArgumentException("The book is for no road number.", nameof(book));
         IEnumerable<string> named = book.RoadNumbers[number].Modifications.SelectMany(m => m.ChangedItems).Where(book.Items.ContainsKey);
         IEnumerable<string> differing = MachineComparison.Of(book.AsDescribed(), book).Select(d => d.After).OfType<Item>().Where(i => i.Vehicle.IsTheMachine).Select(i => i.Name);
-        return new($"what differs on {number}", [.. named.Concat(differing).Distinct(StringComparer.Ordinal)]);
+        return Of($"what differs on {number}", [.. named.Concat(differing).Distinct(StringComparer.Ordinal)]);
     }
+
+    /// <summary>A purpose that no name of the book says.</summary>
+    public static RouteRequest Of(FormattableString sentence, ImmutableArray<string> items) => new(FormattableString.Invariant(sentence), items) { Sentence = sentence };
 
     /// <summary>A walk that the book describes.</summary>
     /// <param name="book">Whose walk it is.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Training.Routes;
 
@@ -33,9 +34,9 @@ public sealed record WalkDownSheet(
             book.Notice,
             book.RoadNumberInUse,
             [.. book.RoadNumbers.Keys],
-            plan.Request.Purpose,
+            plan.Request.Said,
             book.WalkStart == Side.Right ? "ArrowLeft" : "ArrowRight",
-            [.. plan.ToBeThere.Select(n => $"{n.Protection.Name}{Of(n.Protection)}, before you go to: {string.Join("; ", n.Places)}")],
+            [.. plan.ToBeThere.Select(n => Say.With($"{Of(n.Protection)}, before you go to: {Say.Names(n.Places, "; ")}"))],
             [.. plan.Stops.Select(s => StopOf(book, s))]);
     }
 
@@ -50,9 +51,9 @@ public sealed record WalkDownSheet(
         [.. stop.Items.Select(i => new Thing(i.Name, i.Label == i.Name ? "" : i.Label, i.Purpose, i.Normal, i.Positions.Contains("open")))]);
 
     private static Danger Warned(ClassBook book, Hazard hazard, bool onTouch) =>
-        new(hazard.Caution.Word.ToString().ToLowerInvariant(), hazard.Caution.Text, hazard.Protection is { } p ? $"{p}{Of(book.Protections[p])}" : "", onTouch);
+        new(hazard.Caution.Word.ToString().ToLowerInvariant(), hazard.Caution.Text, hazard.Protection is { } p ? Of(book.Protections[p]) : "", onTouch);
 
-    private static string Of(Protection protection) => protection.AskedOf.Length > 0 ? $", asked of the {protection.AskedOf}" : "";
+    private static string Of(Protection protection) => protection.AskedOf.Length > 0 ? Say.With($"{protection.Name}, asked of the {protection.AskedOf}") : Say.Book(protection.Name);
 
     /// <param name="Metres">Of walking since the stop before.</param>
     public sealed record Stop(string Place, string Text, double Metres, ImmutableArray<Danger> Dangers, ImmutableArray<Thing> Items);

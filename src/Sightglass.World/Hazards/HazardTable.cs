@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Runs;
 
 namespace Sightglass.World.Hazards;
 
@@ -38,6 +39,6 @@ internal sealed class HazardTable
     private static HazardEntry Entry(Plan plan, Hazard hazard, int number)
     {
         Protection? protection = hazard.Protection is { } name ? plan.Book.Protections[name] : null;
-        return new(number, hazard, plan.Hazards.GetValueOrDefault(hazard.Name), protection, protection is null ? hazard.Name : $"{hazard.Name}, without protection");
+        return new(number, hazard, plan.Hazards.GetValueOrDefault(hazard.Name), protection, protection is null ? hazard.Name : MechanismWords.WithoutProtection.Replace("{0}", hazard.Name, StringComparison.Ordinal));
     }
 }

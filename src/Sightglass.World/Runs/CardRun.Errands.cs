@@ -253,7 +253,7 @@ public sealed partial class CardRun
         {
             CardOp op = _program!.Ops[errand.Op];
             string text = walk is null ? Teller.TellAsked(errand.Op, PlaceName(person)) : Teller.TellAskedWalk(errand.Op, walk);
-            _world.Note(JournalKind.Deed, text, op.PrintedStep, op.Called?.Depth ?? 0);
+            Told(JournalKind.Deed, text, op);
         }
     }
 }

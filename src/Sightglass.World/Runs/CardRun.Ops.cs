@@ -21,7 +21,7 @@ public sealed partial class CardRun
         {
             if (guard > 10_000)
             {
-                End(OutcomeKind.Undecided, "the card goes round without taking time");
+                End(OutcomeKind.Undecided, MechanismWords.GoesRound);
                 return;
             }
 
@@ -113,7 +113,7 @@ public sealed partial class CardRun
             case CardOp.Look look:
                 if (look.Place is { } from && from.Name != PlaceName(person))
                 {
-                    End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", from.Name));
+                    End(OutcomeKind.Failed, _margins.Say(MechanismWords.OutOfReach, from.Name));
                     break;
                 }
 
@@ -186,7 +186,15 @@ public sealed partial class CardRun
         if (_world.Journal is not null)
         {
             CardOp op = _program!.Ops[_at.Next];
-            _world.Note(kind, Teller.Tell(_at.Next, held, PlaceName(_world.People[_at.Actor]), _written, shown, reply), op.PrintedStep, op.Called?.Depth ?? 0);
+            Told(kind, Teller.Tell(_at.Next, held, PlaceName(_world.People[_at.Actor]), _written, shown, reply), op);
+        }
+    }
+
+    private void Told(JournalKind kind, string text, CardOp op)
+    {
+        if (text.Length > 0)
+        {
+            _world.Note(kind, $"{text}", op.PrintedStep, op.Called?.Depth ?? 0);
         }
     }
 
@@ -211,7 +219,7 @@ public sealed partial class CardRun
         int to = _world.Plan.Ways.IndexOf(place.Name);
         if (double.IsInfinity(_world.Plan.Ways.Seconds(person.Place, to)))
         {
-            End(OutcomeKind.Failed, _margins.Say("there is no way to {0}", place.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.NoWay, place.Name));
             return true;
         }
 
@@ -225,25 +233,25 @@ public sealed partial class CardRun
     {
         if (!item.Places.AsSpan().Contains(PlaceName(person) ?? ""))
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", item.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.OutOfReach, item.Name));
             return null;
         }
 
         if (operate && item.Authority is { } authority && !authority.Who.AsSpan().Contains(person.Role.Name))
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} may not operate {1}", person.Role.Name, item.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.MayNotOperate, person.Role.Name, item.Name));
             return null;
         }
 
         if (operate && item.Authority is { Permission: { } owner } && owner != person.Role.Name && !person.Permissions.Contains(item.Name))
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} was operated without permission of {1}", item.Name, owner));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.NotPermitted, item.Name, owner));
             return null;
         }
 
         if (operate && _world.IsLocked(item))
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} is locked and tagged", item.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.Locked, item.Name));
             return null;
         }
 
@@ -258,10 +266,10 @@ public sealed partial class CardRun
     private void Move(Person person, Item item, string position)
     {
         bool moved = _world.Turn(item, position);
-        if (!moved)
+        if (!moved && _world.Journal is not null)
         {
-            string? held = _world.HeldBy(item);
-            _world.Say(JournalKind.Finding, Step, held is null ? _world.Words.DoesNotMove : _world.Words.IsHeld, ("item", item.Name), ("position", position), ("condition", held ?? ""));
+            ClosedWord to = new(position);
+            _world.Note(JournalKind.Finding, _world.HeldBy(item) is { } held ? (FormattableString)$"{item.Name} does not move to {to}: it moves only while {held}." : $"{item.Name} does not move to {to}.", Step);
         }
     }
 

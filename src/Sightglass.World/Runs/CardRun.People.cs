@@ -69,7 +69,7 @@ public sealed partial class CardRun
     {
         if (protect.Place is { } place && PlaceName(person) != place.Name)
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} is not within reach", place.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.OutOfReach, place.Name));
             return true;
         }
 
@@ -97,7 +97,7 @@ public sealed partial class CardRun
         }
         else if (!_world.Unprotect(person, protect.Protection, target))
         {
-            End(OutcomeKind.Failed, _margins.Say("{0} was removed by somebody who had not set it", protect.Protection.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.RemovedByAnother, protect.Protection.Name));
         }
     }
 }

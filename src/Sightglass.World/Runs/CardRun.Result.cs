@@ -20,14 +20,14 @@ public sealed partial class CardRun
 
         if (_world.NotGivenBack() is { } kept)
         {
-            End(OutcomeKind.Failed, _margins.Say("protection was not given back: {0}", kept.Name));
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.NotGivenBack, kept.Name));
             return;
         }
 
         Signal broken = _margins.Broken(_world.Plan, done, _written);
         if (_world.Watch(Sentinel.Stay, broken) > 0)
         {
-            End(OutcomeKind.Failed, Lacking(done) ?? "the result is not there at the end");
+            End(OutcomeKind.Failed, Lacking(done) ?? MechanismWords.NoResult);
             return;
         }
 
@@ -41,7 +41,7 @@ public sealed partial class CardRun
         {
             case FactCondition.Number number when _world.Value(_margins.Of(_world.Plan, number, _written)) < 0:
                 int unread = number.Expression.FirstUnread(_written);
-                return unread >= 0 ? _margins.Say("{0} was never read", _program!.Names[unread].Name) : _margins.Say("at the end it is not so that {0}", number.Name);
+                return unread >= 0 ? _margins.Say(MechanismWords.NeverRead, _program!.Names[unread].Name) : _margins.Say(MechanismWords.NotSo, number.Name);
             case FactCondition.All all:
                 foreach (FactCondition part in all.Parts)
                 {

@@ -155,7 +155,7 @@ public sealed partial class CardRun
         }
         else if (owner == Sentinel.Stay)
         {
-            End(OutcomeKind.Failed, "the result did not stay so");
+            End(OutcomeKind.Failed, MechanismWords.DidNotStay);
         }
         else
         {
@@ -185,7 +185,7 @@ public sealed partial class CardRun
         }
         else if (id == 1)
         {
-            End(OutcomeKind.Undecided, "the card did not come to an end");
+            End(OutcomeKind.Undecided, MechanismWords.NoEnd);
         }
         else
         {
@@ -233,7 +233,7 @@ public sealed partial class CardRun
             Signal margin = _margins.Of(_world.Plan, _program.MustNever[i], _written);
             if (_program.MustNever[i] is not FactCondition.Number && _world.Watch(Sentinel.MustNever + i, margin) >= 0)
             {
-                End(OutcomeKind.Failed, _margins.Say("{0}, already when the card begins", _program.MustNever[i].Name));
+                End(OutcomeKind.Failed, _margins.Say(MechanismWords.Already, _program.MustNever[i].Name));
                 return false;
             }
         }
@@ -338,15 +338,18 @@ public sealed partial class CardRun
             _world.Limit = _world.Now;
         }
 
-        _world.Say(JournalKind.End, Step, Words(kind, _world.Words), ("why", _world.Journal is null ? mechanism : said?.Say(_written) ?? mechanism));
+        if (_world.Journal is not null)
+        {
+            _world.Note(JournalKind.End, EndOf(kind, new(said?.Say(_written) ?? mechanism)), Step);
+        }
     }
 
-    private static string Words(OutcomeKind kind, JournalWords words) => kind switch
+    private static FormattableString EndOf(OutcomeKind kind, MechanismWords why) => kind switch
     {
-        OutcomeKind.Done => words.EndedWell,
-        OutcomeKind.Stopped => words.EndedSafely,
-        OutcomeKind.NotApplicable => words.NotToBeUsed,
-        OutcomeKind.Undecided => words.Undecided,
-        _ => words.Failed,
+        OutcomeKind.Done => $"The card ended well.",
+        OutcomeKind.Stopped => $"The card ended safely, not done: {why}",
+        OutcomeKind.NotApplicable => $"The card is not to be used here.",
+        OutcomeKind.Undecided => $"Undecided: {why}.",
+        _ => $"The card failed: {why}.",
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 
 namespace Sightglass.Drawing.Diagram;
 
@@ -65,11 +66,14 @@ public static class DiagramFold
     {
         if (count == 1 || first.Length == 0)
         {
-            return first.Length == 0 ? "this machine" : first;
+            return first.Length == 0 ? Say.It("this machine") : Say.Book(first);
         }
 
+        (first, last) = (Say.Book(first), Say.Book(last));
         string kind = first[..first.LastIndexOf(' ')];
-        return last.StartsWith(kind, StringComparison.Ordinal) ? $"{kind}s {first[(kind.Length + 1)..]} to {last[(kind.Length + 1)..]}, {count} alike" : $"{first} to {last}, {count} alike";
+        return last.StartsWith(kind, StringComparison.Ordinal)
+            ? Say.With($"{Plural.Of(kind)} {first[(kind.Length + 1)..]} to {last[(kind.Length + 1)..]}, {count} alike")
+            : Say.With($"{first} to {last}, {count} alike");
     }
 
     private static bool IsBetweenGroups(DiagramNode coupling, Dictionary<string, int> vehicleOf, Dictionary<int, int> shownBy) =>

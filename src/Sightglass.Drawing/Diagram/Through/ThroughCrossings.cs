@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Shapes;
 
 namespace Sightglass.Drawing.Diagram;
@@ -9,7 +10,7 @@ namespace Sightglass.Drawing.Diagram;
 /// </summary>
 internal static class ThroughCrossings
 {
-    public const string Words = "crossed";
+    public static string Words => Say.It("crossed");
 
     /// <summary>Between two vehicles whose hoses are crossed, so that they can be seen to cross.</summary>
     public const double VehicleGap = 128;

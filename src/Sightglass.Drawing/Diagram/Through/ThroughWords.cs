@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Drawing.Text;
 
 namespace Sightglass.Drawing.Diagram;
@@ -42,13 +43,13 @@ internal sealed class ThroughWords
     {
         List<DiagramNode> controls = [.. input.Nodes.Where(n => n.Role == DiagramRole.Control && n.Of.Contains(node.Id)).OrderBy(n => n.Id, StringComparer.Ordinal)];
         List<DiagramNode> here = [.. controls.Where(c => marked.Add(c.Id))];
-        IEnumerable<string> quiet = node.Feels.Select(f => $"{f.Word} {NameOf(f.Node, input)}").Concat(controls.Except(here).Select(c => $"by {Lower(c.Label)}"));
+        IEnumerable<string> quiet = node.Feels.Select(f => $"{Say.Word(f.Word)} {NameOf(f.Node, input)}").Concat(controls.Except(here).Select(c => Say.With($"by {Lower(c.Label)}")));
         double width = size * 6.8;
         return new(
             TextMeasure.Wrap(node.Label, TextFace.Sans500, size, width), [.. quiet.SelectMany(q => TextMeasure.Wrap(q, TextFace.Sans500, size, width * 1.15))], here, size);
     }
 
-    private static string NameOf(string id, DiagramInput input) => Lower(input.Nodes.FirstOrDefault(n => n.Id == id)?.Label is { Length: > 0 } label ? label : id);
+    private static string NameOf(string id, DiagramInput input) => Lower(input.Nodes.FirstOrDefault(n => n.Id == id)?.Label is { Length: > 0 } label ? label : Say.Book(id));
 
     private static string Lower(string label) => label.Length > 1 && char.IsLower(label[1]) ? char.ToLowerInvariant(label[0]) + label[1..] : label;
 }

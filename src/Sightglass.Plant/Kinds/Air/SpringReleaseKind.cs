@@ -48,12 +48,12 @@ public sealed class SpringReleaseKind : KindBuilder
             }
 
             Slot off = SpringBrakeKind.ReleasedByHand(plan, brake);
-            plan.AddPulse(new("", position, s => s[position.Index] > 0.5, off, _ => 1));
+            plan.AddPulse(new($"", position, s => s[position.Index] > 0.5, off, _ => 1));
             double arms = Physical.Atmosphere + item.Get("arms at");
             plan.AddSwitch(new(
                 $"{name} is armed again.", chamber.Network, new PotentialSignal(chamber.Network, chamber.Store.First, 1, -arms), s => s[off.Index] > 0.5, off, new ConstantSignal(0)));
         }
 
-        plan.AddPulse(new("", position, s => s[position.Index] > 0.5, position, _ => 0));
+        plan.AddPulse(new($"", position, s => s[position.Index] > 0.5, position, _ => 0));
     }
 }

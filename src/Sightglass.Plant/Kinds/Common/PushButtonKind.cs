@@ -37,6 +37,6 @@ public sealed class PushButtonKind : KindBuilder
             }
         }
 
-        plan.AddPulse(new("", position, s => s[position.Index] > 0.5, position, _ => 0));
+        plan.AddPulse(new($"", position, s => s[position.Index] > 0.5, position, _ => 0));
     }
 }

@@ -77,8 +77,8 @@ public sealed class RelayKind : KindBuilder
     private static (Signal Margin, SlotCondition When) Delayed(PlanBuilder plan, Item item, int network, Signal on, double delay)
     {
         Slot asked = plan.SlotNamed($"asked of {item.Name}");
-        plan.AddSwitch(new("", network, on, s => s[asked.Index] < 0.5, asked, new ConstantSignal(1), Jumps: true));
-        plan.AddSwitch(new("", network, new MarginSignal(on, -Least, -1), s => s[asked.Index] > 0.5, asked, new ConstantSignal(0), Jumps: true));
+        plan.AddSwitch(new($"", network, on, s => s[asked.Index] < 0.5, asked, new ConstantSignal(1), Jumps: true));
+        plan.AddSwitch(new($"", network, new MarginSignal(on, -Least, -1), s => s[asked.Index] > 0.5, asked, new ConstantSignal(0), Jumps: true));
         Amount waited = LagNumber.Add(plan, network, $"delay of {item.Name}", Lag.Follower(delay / Ln2), s => s[asked.Index]);
         return (new PotentialSignal(network, waited, 1, -0.5), s => s[asked.Index] > 0.5);
     }
