@@ -84,6 +84,11 @@ public sealed class Tongue
             return [word];
         }
 
+        if (ReferenceEquals(this, Marked))
+        {
+            return [Of(word)];
+        }
+
         string own = OfBook(word);
         if (IsMarked)
         {
