@@ -1,6 +1,7 @@
 using System.Net;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
 using Sightglass.Basics.Language;
 using Sightglass.Drawing.Look;
 using Sightglass.Training.WalkDowns;
@@ -27,8 +28,8 @@ public static class WalkDownPaper
         page.Append("<!DOCTYPE html>\n<html lang=\"").Append(Tongue.Spoken.Code).Append("\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1,viewport-fit=cover\">");
         page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"").Append(policy).Append("\"><title>").Append(Text(Say.With($"Walk-down {sheet.Book} {sheet.RoadNumber}").Trim())).Append("</title>");
         page.Append("<style>").Append(LookStyle.ReportCss).Append(PaperFiles.Text("walkdown.css")).Append("</style></head>");
-        Body(page, sheet.Notice, "");
-        page.Append("<script type=\"application/json\" id=\"sheet\">").Append(sheet.ToJson().Replace("<", "\\u003C", StringComparison.Ordinal)).Append("</script>");
+        Body(page, Say.Book(sheet.Notice), "");
+        page.Append("<script type=\"application/json\" id=\"sheet\">").Append(SheetOf(sheet).Replace("<", "\\u003C", StringComparison.Ordinal)).Append("</script>");
         return page.Append("<script>").Append(script).Append("</script></body></html>\n").ToString();
     }
 
@@ -48,6 +49,16 @@ public static class WalkDownPaper
         }
 
         return page.Append("</body></html>\n").ToString();
+    }
+
+    /// <summary>A sheet as the phone reads it: its names are those of the book, because findings name them; what a person reads for them in another language stands beside.</summary>
+    public static string SheetOf(WalkDownSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        IEnumerable<string> shown = sheet.Stops.SelectMany(s => new[] { s.Place, s.Text }.Concat(s.Dangers.SelectMany(d => new[] { d.Text, d.Protection })).Concat(s.Items.SelectMany(i => new[] { i.Name, i.Purpose, i.Normal })))
+            .Concat([sheet.Book, sheet.Purpose, .. sheet.Arrange]);
+        Dictionary<string, string> said = shown.Where(t => t.Length > 0).Distinct().Select(t => (Text: t, Said: Say.Book(t))).Where(t => t.Text != t.Said).ToDictionary(t => t.Text, t => t.Said, StringComparer.Ordinal);
+        return said.Count == 0 ? sheet.ToJson() : $"{sheet.ToJson()[..^1]},\"said\":{JsonSerializer.Serialize(said)}}}";
     }
 
     /// <summary>One of the scripts.</summary>

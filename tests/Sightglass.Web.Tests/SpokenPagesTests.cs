@@ -205,7 +205,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         }
         else if (value is not null && (value.GetType().Namespace?.StartsWith("Sightglass", StringComparison.Ordinal) == true || value.GetType().Name.StartsWith("KeyValuePair", StringComparison.Ordinal)) && !value.GetType().IsEnum && seen.Add(value))
         {
-            foreach (System.Reflection.PropertyInfo property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0 && !p.GetMethod!.IsStatic))
+            foreach (System.Reflection.PropertyInfo property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0 && !p.GetMethod!.IsStatic && p.Name != nameof(ClassBook.Languages)))
             {
                 Collect(property.GetValue(value), found, seen);
             }

@@ -9,7 +9,9 @@ const page = (() => {
 
   const stop = () => sheet.stops[findings.about.stop];
   const capital = t => t.charAt(0).toUpperCase() + t.slice(1);
-  const purpose = () => words['purpose ' + sheet.purpose] ?? sheet.purpose;
+  /** A name or text of the book as it is read here; findings name it as the book does. */
+  const spoken = t => sheet.said?.[t] ?? t;
+  const purpose = () => words['purpose ' + sheet.purpose] ?? spoken(sheet.purpose);
   const doneAt = s => s.items.filter(i => findings.of(s.place, i.name)).length;
   const total = () => sheet.stops.reduce((n, s) => n + s.items.length, 0);
 
@@ -45,7 +47,7 @@ const page = (() => {
         el('label', { class: 'field', for: 'by' }, el('span', {}, text('who')), name),
         number && el('label', { class: 'field', for: 'number' }, el('span', {}, text('roadNumber')), number),
         el('button', { class: 'btn key' }, text('begin'))),
-      sheet.arrange.length ? el('section', {}, el('h2', {}, text('arrange')), el('ul', {}, sheet.arrange.map(a => el('li', {}, capital(a) + '.')))) : '',
+      sheet.arrange.length ? el('section', {}, el('h2', {}, text('arrange')), el('ul', {}, sheet.arrange.map(a => el('li', {}, capital(spoken(a)) + '.')))) : '',
       el('p', { class: 'stand' }, stand),
       findings.state.lasts ? '' : el('p', { class: 'stand' }, text('noStorage')));
   }
@@ -61,12 +63,12 @@ const page = (() => {
     urls.forEach(u => URL.revokeObjectURL(u));
     urls = [];
     const s = stop(), at = findings.about.stop;
-    document.getElementById('where').replaceChildren(el('b', {}, [sheet.book, findings.about.road_number].filter(Boolean).join(' ')), el('br'), text('stop', at + 1, sheet.stops.length));
+    document.getElementById('where').replaceChildren(el('b', {}, [spoken(sheet.book), findings.about.road_number].filter(Boolean).join(' ')), el('br'), text('stop', at + 1, sheet.stops.length));
     document.getElementById('back').disabled = at === 0;
     document.getElementById('onward').disabled = at === sheet.stops.length - 1;
     main.replaceChildren(
-      el('h1', { tabindex: -1 }, capital(s.place)),
-      el('p', { class: 'lead' }, [s.text, at > 0 && s.metres ? text('metres', s.metres) : ''].filter(Boolean).join(' ')),
+      el('h1', { tabindex: -1 }, capital(spoken(s.place))),
+      el('p', { class: 'lead' }, [spoken(s.text), at > 0 && s.metres ? text('metres', s.metres) : ''].filter(Boolean).join(' ')),
       ...s.dangers.map(danger),
       el('p', { class: 'stand' }, stand),
       el('ul', { class: 'things' }, s.items.map(thing)));
@@ -75,8 +77,8 @@ const page = (() => {
 
   const danger = d => el('div', { class: `hz ${d.word}`, role: 'note' },
     el('h2', {}, text(d.word).toUpperCase()),
-    el('p', {}, d.text),
-    d.protection ? el('p', {}, el('b', {}, text(d.on_touch ? 'beforeTouch' : 'beforeGo') + ' '), d.protection + '.') : '');
+    el('p', {}, spoken(d.text)),
+    d.protection ? el('p', {}, el('b', {}, text(d.on_touch ? 'beforeTouch' : 'beforeGo') + ' '), spoken(d.protection) + '.') : '');
 
   function thing(item) {
     const s = stop(), mine = () => findings.of(s.place, item.name);
@@ -99,7 +101,7 @@ const page = (() => {
     const body = el('div');
     more.append(body);
     summary();
-    return el('li', { id }, el('h2', { id: id + 'n' }, capital(item.name)), el('p', {}, item.normal || item.purpose),
+    return el('li', { id }, el('h2', { id: id + 'n' }, capital(spoken(item.name))), el('p', {}, spoken(item.normal || item.purpose)),
       el('div', { class: 'seg', role: 'group', 'aria-labelledby': id + 'n' }, buttons), more);
   }
 
@@ -135,7 +137,7 @@ const page = (() => {
   async function photos(place, s, item, say) {
     const e = findings.of(s.place, item.name);
     const blob = e?.photo ? await store.get('files', e.photo) : null;
-    const take = el('input', { type: 'file', accept: 'image/*', capture: 'environment', 'aria-label': text('photoOf', item.name) });
+    const take = el('input', { type: 'file', accept: 'image/*', capture: 'environment', 'aria-label': text('photoOf', spoken(item.name)) });
     const said = el('p', { class: 'small', role: 'status' });
     take.addEventListener('change', async () => {
       if (!take.files[0]) return;
@@ -155,7 +157,7 @@ const page = (() => {
     if (blob) {
       const url = URL.createObjectURL(blob);
       urls.push(url);
-      frame = photo.framed(url, text('asFound', capital(item.name)), e.marks, marks => say({ marks }));
+      frame = photo.framed(url, text('asFound', capital(spoken(item.name))), e.marks, marks => say({ marks }));
     }
 
     place.replaceChildren(
@@ -209,7 +211,7 @@ const page = (() => {
       el('ol', { class: 'places' }, sheet.stops.map((s, i) => el('li', {}, el('button', {
         type: 'button', 'aria-current': i === findings.about.stop ? 'true' : null,
         onclick: () => { list.close(); goTo(i); }
-      }, capital(s.place), el('span', { class: 'num' }, text('of', doneAt(s), s.items.length)))))),
+      }, capital(spoken(s.place)), el('span', { class: 'num' }, text('of', doneAt(s), s.items.length)))))),
       el('form', { method: 'dialog' }, el('div', { class: 'row' }, el('button', { class: 'btn' }, text('close')))));
     modal(list);
   }

@@ -68,7 +68,7 @@ internal static class AnswerPage
 
     /// <summary>What a phone may know: never what comes true before it has.</summary>
     private static AnswerNow Now(BetTable table, Guid phone) => table.Bet is { } bet
-        ? new(bet.Name, bet.Asks, [.. bet.Answers.Select(a => a.Says)], table.Phase.ToString().ToLowerInvariant(), table.SaidBy(phone), table.Phase == BetPhase.Told ? table.Film?.Result.CameTrue : null, table.Phase == BetPhase.Told ? bet.Lesson : "")
+        ? new(bet.Name, Say.Book(bet.Asks), [.. bet.Answers.Select(a => Say.Book(a.Says))], table.Phase.ToString().ToLowerInvariant(), table.SaidBy(phone), table.Phase == BetPhase.Told ? table.Film?.Result.CameTrue : null, table.Phase == BetPhase.Told ? Say.Book(bet.Lesson) : "")
         : new("", "", [], "nothing", null, null, "");
 
     private static async Task<IResult> SayAsync(HttpContext context, BetTable table)

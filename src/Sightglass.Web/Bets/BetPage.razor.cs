@@ -5,6 +5,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Training.Bets;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 using Sightglass.Web.Machine;
 using Sightglass.Web.Parts;
@@ -34,6 +35,9 @@ public sealed partial class BetPage : IAsyncDisposable
     private BetTable Table { get; set; } = null!;
 
     [Inject]
+    private TonguesOffered Tongues { get; set; } = null!;
+
+    [Inject]
     private ShareDesk Share { get; set; } = null!;
 
     [Inject]
@@ -46,7 +50,7 @@ public sealed partial class BetPage : IAsyncDisposable
 
     private bool IsTold => Table.Phase == BetPhase.Told;
 
-    private string Situation => Asked is { } bet ? Room.Shelf.Book.Situations.GetValueOrDefault(bet.Situation)?.Text ?? "" : "";
+    private string Situation => Asked is { } bet ? Room.Shelf.Book.Situations.GetValueOrDefault(bet.Situation)?.Text is { } text ? Say.Book(text) : "" : "";
 
     private int[] Counts => Table.Counts;
 

@@ -24,6 +24,9 @@ public sealed record ServeRequest(string BookFolder, int Port)
     /// <summary>Told when phones can be paired, and again with every new code.</summary>
     public Action<Sharing>? Shared { get; init; }
 
+    /// <summary>Code of the language of a browser that has chosen none.</summary>
+    public string Language { get; init; } = Tongue.Usual.Code;
+
     /// <summary>Languages that a browser may choose among.</summary>
     public ImmutableArray<Tongue> Tongues { get; init; } = Tongue.All;
 

@@ -25,13 +25,13 @@ internal static class TongueHost
             return;
         }
 
-        using IDisposable speaking = (tongues.Find(context.Request.Cookies[Cookie]) ?? Tongue.Usual).Speak();
+        using IDisposable speaking = (tongues.Find(context.Request.Cookies[Cookie]) ?? tongues.Usual).Speak();
         await next(context);
     });
 
     /// <summary>An address that is opened in the language spoken here; as it is where that is the usual one.</summary>
-    public static Uri AsHere(Uri address) =>
-        Tongue.Spoken == Tongue.Usual ? address : new(QueryHelpers.AddQueryString(address.AbsoluteUri, Asks, Tongue.Spoken.Code));
+    public static Uri AsHere(Uri address, TonguesOffered tongues) =>
+        Tongue.Spoken.Code == tongues.Usual.Code ? address : new(QueryHelpers.AddQueryString(address.AbsoluteUri, Asks, Tongue.Spoken.Code));
 
     // Of this host alone, whatever the address says: the path begins with one stroke.
     private static string Without(HttpRequest request)

@@ -9,7 +9,7 @@ namespace Sightglass.Web.Host;
 internal static class TongueLinks
 {
     /// <summary>Links that open what was asked for in another language.</summary>
-    public static string Html(TonguesOffered tongues, HttpRequest request) => string.Concat(tongues.Offered.Where(t => t != Tongue.Spoken).Select(t =>
+    public static string Html(TonguesOffered tongues, HttpRequest request) => string.Concat(tongues.Others.Select(t =>
         $"<a class=\"tongue\" lang=\"{t.Code}\" hreflang=\"{t.Code}\" rel=\"nofollow\" href=\"{WebUtility.HtmlEncode(AddressIn(request, t))}\">{WebUtility.HtmlEncode(t.Name)}</a>"));
 
     private static string AddressIn(HttpRequest request, Tongue tongue) =>

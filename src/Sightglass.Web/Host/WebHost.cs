@@ -53,7 +53,7 @@ public static class WebHost
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-        TonguesOffered tongues = new(request.Tongues);
+        TonguesOffered tongues = TonguesOffered.Of(request, shelf.Book);
         builder.Services.AddSingleton(tongues);
         builder.Services.AddScoped<PageTongue>().AddScoped<CircuitHandler, SpeakingCircuit>();
         builder.Services.AddSingleton(request.Clock);

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
+using Sightglass.Book.Language;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
@@ -37,11 +38,13 @@ public sealed class BookShelf
     public static BookShelf? Open(string folder, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        if (BookReader.Read(folder, KindLibrary.Catalog, found) is not { } book || found.HasErrors)
+        if (BookReader.Read(folder, KindLibrary.Catalog, found) is not { } read || found.HasErrors)
         {
             return null;
         }
 
+        // A language with an error is left out; the book is served all the same.
+        ClassBook book = WordsReader.Into(read, folder, []);
         return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
@@ -59,7 +60,7 @@ internal static class GaugeChoice
         bool ofTheWhole = reading.Unit.Dimension == Dimension.One && reading.Formula?.Contains("volume of", StringComparison.Ordinal) == true;
         double capacity = tanks.Sum(t => Capacity(plan, t));
         return new(
-            item.Name, item.Label.Length > 0 ? item.Label : Words.Capital(item.Name), string.Join(", ", item.Places.Take(1)), reading.Unit, reading.Minimum, reading.Maximum,
+            item.Name, item.Label.Length > 0 ? item.Label : Say.Begin(item.Name), string.Join(", ", item.Places.Take(1)), reading.Unit, reading.Minimum, reading.Maximum,
             reading.Resolution, item, ofTheWhole && capacity > 0 ? volumes : [plan.Items[item.Name].Shown!], ofTheWhole && capacity > 0 ? capacity : 1);
     }
 

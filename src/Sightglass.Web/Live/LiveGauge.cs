@@ -26,10 +26,10 @@ public sealed record LiveGauge(string Name, string? Called, string? ReadAt, Unit
     /// <summary>Index of the vehicle that it is on.</summary>
     public int Vehicle { get; init; }
 
-    public string Label => Called ?? Say.It("On the ground");
+    public string Label => Say.Book(Called) ?? Say.It("On the ground");
 
     /// <summary>Where it is read, or that nobody can.</summary>
-    public string Where => ReadAt ?? Say.It("nobody can read this");
+    public string Where => Say.Book(ReadAt) ?? Say.It("nobody can read this");
 
     public double? NormalFrom => Item?.Reading?.NormalFrom;
 

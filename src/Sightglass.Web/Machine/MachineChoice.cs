@@ -24,7 +24,7 @@ internal sealed record MachineChoice(string? System, int? Vehicle)
     public static string NameOf(Vehicle vehicle) => vehicle.IsTheMachine ? TheMachine : vehicle.Name;
 
     /// <summary>As a person reads it.</summary>
-    public static string WordsOf(Vehicle vehicle) => vehicle.IsTheMachine ? Say.It("this machine") : vehicle.Name;
+    public static string WordsOf(Vehicle vehicle) => vehicle.IsTheMachine ? Say.It("this machine") : Say.Book(vehicle.Name);
 
     public static string? Next(string[] all, string? now) => all.Length == 0 ? null : all[(Array.IndexOf(all, now) + 1) % all.Length];
 

@@ -20,7 +20,7 @@ internal sealed class MachineDrawing
     /// <summary>What goes through a vehicle is drawn as large as it is shown, and scrolls.</summary>
     private static readonly DiagramOptions s_through = new() { LabelSize = 13 };
 
-    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(Tongue Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
+    private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
     /// <summary>A4 within margins of 12 mm, pixels of 1/96 inch.</summary>
     private const double PaperWide = 1032;
@@ -49,7 +49,7 @@ internal sealed class MachineDrawing
     {
         string[] crossed = Crossed(plan, seen, truth);
         return choice.Vehicle is { } vehicle
-            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((Tongue.Spoken, choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
+            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((Tongue.Spoken.Code, choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
             : new(DiagramFold.Of(DiagramInput.Of(plan.Book, choice.System, null, crossed), id => LookOf(seen, id)));
     }
 

@@ -161,5 +161,5 @@ public sealed partial class ProposalsPage : IAsyncDisposable
 
     private static string? Style(string line) => line.Length == 0 ? null : line.StartsWith("--- ", StringComparison.Ordinal) || line.StartsWith("+++ ", StringComparison.Ordinal) ? "where" : line[0] switch { '+' => "added", '-' => "gone", '@' => "where", _ => null };
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static string Capital(string text) => Words.Capital(text);
 }

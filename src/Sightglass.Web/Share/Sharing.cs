@@ -2,7 +2,6 @@ using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
 using System.Security.Cryptography.X509Certificates;
-using Sightglass.Web.Host;
 
 namespace Sightglass.Web.Share;
 
@@ -28,10 +27,10 @@ public sealed class Sharing : IDisposable
     public Uri? Address { get; internal set; }
 
     /// <summary>What a phone opens to be paired: the code is in it.</summary>
-    public Uri? PairAddress => Address is null ? null : TongueHost.AsHere(new(Address, $"pair?code={Pairing.Code}"));
+    public Uri? PairAddress => Address is null ? null : new(Address, $"pair?code={Pairing.Code}");
 
     /// <summary>Where anybody in the room says what they think of a bet.</summary>
-    public Uri? AnswerAddress => Address is null ? null : TongueHost.AsHere(new(Address, Bets.AnswerPage.Root));
+    public Uri? AnswerAddress => Address is null ? null : new(Address, Bets.AnswerPage.Root);
 
     /// <param name="folder">Keeps the certificate and the phones; null to keep nothing.</param>
     /// <param name="clock">The clock on the wall.</param>

@@ -87,7 +87,7 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     private string VehicleHere => MachineChoice.NameOf(Book.Vehicles.FirstOrDefault(v => v.Index == Stop.Place.Vehicle.Index) ?? Book.Vehicles[0]);
 
-    private string Lead => Item?.Purpose ?? Stop.Place.Text;
+    private string Lead => Say.Book(Item?.Purpose ?? Stop.Place.Text);
 
     private string How => (IsTrain, RunsLeft) switch
     {

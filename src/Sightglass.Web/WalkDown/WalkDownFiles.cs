@@ -21,7 +21,7 @@ internal static class WalkDownFiles
     public static void Map(IEndpointRouteBuilder app, BookShelf shelf, TonguesOffered tongues)
     {
         app.MapGet(Root, (HttpContext context) => context.Request.Path.Value!.EndsWith('/')
-            ? Text(context, WalkDownPaper.Served(shelf.Book.Notice, context.Request.Query["theme"], TongueLinks.Html(tongues, context.Request)), "text/html; charset=utf-8")
+            ? Text(context, WalkDownPaper.Served(Say.Book(shelf.Book.Notice), context.Request.Query["theme"], TongueLinks.Html(tongues, context.Request)), "text/html; charset=utf-8")
             : Results.Redirect(Root + "/" + context.Request.QueryString));
         app.MapGet(Root + "/sheet.json", (HttpContext context) => Sheet(context, shelf.Book));
         app.MapGet(Root + "/look/{**name}", (string name, HttpContext context) => Send(context, LookFiles.Open(name), LookFiles.ContentType(name)));
@@ -48,7 +48,7 @@ internal static class WalkDownFiles
         return request is null
             ? Results.Text(Say.With($"The book has no purpose {purpose}; there are: {string.Join("; ", RoutePurposes.Of(machine).Select(Say.Word))}."), statusCode: StatusCodes.Status404NotFound)
             : RoutePlanner.Plan(machine, request) is { } plan
-                ? Text(context, WalkDownSheet.Of(plan).ToJson(), "application/json; charset=utf-8")
+                ? Text(context, WalkDownPaper.SheetOf(WalkDownSheet.Of(plan)), "application/json; charset=utf-8")
                 : Results.Text(Say.It("There is no such walk: the book has no places, or its start cannot be left."), statusCode: StatusCodes.Status404NotFound);
     }
 
