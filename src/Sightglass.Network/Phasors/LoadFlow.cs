@@ -32,8 +32,8 @@ public sealed partial class LoadFlow
         }
 
         _plan = new(names.Length, _held, [.. lines.SelectMany(Pairs), .. loads.Where(l => l.To >= 0).Select(l => (l.From, l.To))]);
-        _firstAdmittance = [.. Sums(lines.Select(l => l.From.Length * l.From.Length))];
-        _firstStamp = [.. Sums(lines.Select(l => 4 * l.From.Length * l.From.Length))];
+        _firstAdmittance = Sums(lines.Select(l => l.From.Length * l.From.Length));
+        _firstStamp = Sums(lines.Select(l => 4 * l.From.Length * l.From.Length));
         _stampPlaces = [.. lines.SelectMany(l => Pairs(l).Select(p => _plan.PlaceOf(p.A, p.B)))];
         _loadPlaces = [.. loads.Select(l => l.To < 0 ? -1 : _plan.PlaceOf(l.From, l.To))];
     }
@@ -99,7 +99,8 @@ public sealed partial class LoadFlow
         from pair in new[] { (l.From[a], l.From[b]), (l.To[a], l.To[b]), (l.From[a], l.To[b]), (l.To[a], l.From[b]) }
         select pair;
 
-    private static List<int> Sums(IEnumerable<int> counts)
+    /// <summary>Where each of several runs begins in a row of all; one more behind the last.</summary>
+    private static int[] Sums(IEnumerable<int> counts)
     {
         List<int> sums = [0];
         foreach (int count in counts)
@@ -107,7 +108,7 @@ public sealed partial class LoadFlow
             sums.Add(sums[^1] + count);
         }
 
-        return sums;
+        return [.. sums];
     }
 
     private bool IsLive(int load, FlowState state) => state.Live[_loads[load].From] || (_loads[load].To >= 0 && state.Live[_loads[load].To]);
