@@ -136,7 +136,7 @@ public sealed partial class Circuit
 
         Factor(state);
         Drive(state);
-        StarMesh.Solve(_plan, state.Shares, state.Inverses, state.Values);
+        StarMesh.Solve(_plan, state.Meshed, state.Shares, state.Driven, state.Values);
         for (int n = 0; n < Nodes; n++)
         {
             state.Volts[n] = state.Values[_plan.PositionOf(n)];
@@ -156,30 +156,32 @@ public sealed partial class Circuit
             return;
         }
 
-        Array.Clear(state.Shares);
+        Array.Clear(state.Meshed);
         for (int b = 0; b < _rows.Length; b++)
         {
             if (_places[b] >= 0)
             {
-                state.Shares[_places[b]] += state.Conductances[b];
+                state.Meshed[_places[b]] += state.Conductances[b];
             }
         }
 
-        StarMesh.Eliminate(_plan, state.Shares, state.Inverses);
+        StarMesh.Eliminate(_plan, state.Meshed, state.Shares);
         StarMesh.Root(_plan, state.Shares, state.Roots);
         Array.Copy(state.Conductances, state.Factored, _rows.Length);
         state.HasFactors = true;
     }
 
-    /// <summary>What sources drive into the free nodes, and the potentials of those that are held.</summary>
+    /// <summary>What sources drive through their branches, and the potentials of the nodes that are held.</summary>
     private void Drive(CircuitState state)
     {
-        Array.Clear(state.Values);
+        Array.Clear(state.Driven);
         for (int b = 0; b < _rows.Length; b++)
         {
-            double driven = state.Conductances[b] * state.Forces[b];
-            state.Values[_plan.PositionOf(_rows[b].A)] -= driven;
-            state.Values[_plan.PositionOf(_rows[b].B)] += driven;
+            if (_places[b] >= 0 && state.Forces[b] != 0)
+            {
+                double driven = state.Conductances[b] * state.Forces[b];
+                state.Driven[_places[b]] += _plan.PositionOf(_rows[b].A) < _plan.PositionOf(_rows[b].B) ? driven : -driven;
+            }
         }
 
         foreach (HoldRow hold in _holds)

@@ -44,7 +44,7 @@ public sealed partial class Circuit
     internal int Diodes => _diodes.Length;
 
     /// <summary>A state with every coil down, not yet solved.</summary>
-    public CircuitState NewState() => new(this, _plan.Free, _plan.Places);
+    public CircuitState NewState() => new(this, _plan.Places);
 
     /// <summary>The inputs' values at the start.</summary>
     public double[] NewInputs() => [.. _inputs.Select(i => i.Start)];

@@ -6,7 +6,7 @@ namespace Sightglass.Network.Circuits;
 /// </summary>
 public sealed class CircuitState
 {
-    internal CircuitState(Circuit circuit, int free, int places)
+    internal CircuitState(Circuit circuit, int places)
     {
         Circuit = circuit;
         Volts = new double[circuit.Nodes];
@@ -22,7 +22,8 @@ public sealed class CircuitState
         Values = new double[circuit.Nodes];
         Roots = new int[circuit.Nodes];
         Shares = new double[places];
-        Inverses = new double[free];
+        Meshed = new double[places];
+        Driven = new double[places];
         Factored = new double[circuit.Branches];
         BadInputs = new bool[circuit.Inputs];
         Given = new double[circuit.Inputs];
@@ -76,7 +77,10 @@ public sealed class CircuitState
 
     internal double[] Shares { get; }
 
-    internal double[] Inverses { get; }
+    /// <summary>S, one a place, those of the meshes among them.</summary>
+    internal double[] Meshed { get; }
+
+    internal double[] Driven { get; }
 
     /// <summary>The conductances that <see cref="Shares"/> are made of.</summary>
     internal double[] Factored { get; }

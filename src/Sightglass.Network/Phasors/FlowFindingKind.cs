@@ -18,6 +18,11 @@ public enum FlowFindingKind
     /// <summary>The load named has less voltage than it keeps its power or current at: it counts as an impedance.</summary>
     BelowFloor,
 
+    /// <summary>
+    /// The load named would keep its power or current on a neutral that nothing but loads holds. That balance falls over, if there is one: it counts as an impedance.
+    /// </summary>
+    Loose,
+
     /// <summary>The terminal named is given two voltages that differ: the first holds.</summary>
     Contradiction,
 

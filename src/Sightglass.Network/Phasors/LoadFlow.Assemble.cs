@@ -104,8 +104,7 @@ public sealed partial class LoadFlow
     }
 
     /// <summary>
-    /// Admittance by which a load stands in the matrix: all of one that is an impedance; none of one that keeps its power or current, since passes come to rest best without; but some of one by
-    /// which a neutral hangs, which nothing else would hold.
+    /// Admittance by which a load stands in the matrix: all of one that is an impedance or counts as one; none of one that keeps its power or current, since passes come to rest best without.
     /// </summary>
     private Phasor StampOf(int l, FlowState state)
     {
@@ -121,8 +120,10 @@ public sealed partial class LoadFlow
             return (1 / (load.Volts * volts)) * state.Powers[l].Conjugate;
         }
 
-        return load.Kind == LoadKind.Impedance || state.Hanging[l] ? (1 / (load.Volts * load.Volts)) * state.Powers[l].Conjugate : default;
+        return IsImpedance(l, state) ? (1 / (load.Volts * load.Volts)) * state.Powers[l].Conjugate : default;
     }
+
+    private bool IsImpedance(int l, FlowState state) => _loads[l].Kind == LoadKind.Impedance || state.Below[l] || state.Hanging[l];
 
     /// <summary>A line's admittances: the inverse of its impedances without the wires that are open, whose current is 0.</summary>
     private void FindAdmittances(int l, double frequency, FlowState state)

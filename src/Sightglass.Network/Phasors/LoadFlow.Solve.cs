@@ -71,8 +71,8 @@ public sealed partial class LoadFlow
         {
             ref readonly LoadRow load = ref _loads[l];
             double share = AcrossLoad(l, state).Magnitude / load.Volts;
-            bool can = load.Floor > 0 && load.Kind != LoadKind.Impedance && IsLive(l, state) && state.Powers[l] != default;
-            if (can && !state.Below[l] && !(share >= load.Floor * (1 - AtRest)))
+            bool can = load.Floor > 0 && !IsImpedance(l, state) && IsLive(l, state) && state.Powers[l] != default;
+            if (can && !(share >= load.Floor * (1 - AtRest)))
             {
                 state.Below[l] = moved = true;
             }
@@ -178,7 +178,7 @@ public sealed partial class LoadFlow
             return default;
         }
 
-        if (state.Below[l] || load.Kind == LoadKind.Impedance)
+        if (IsImpedance(l, state))
         {
             return state.Stamps[l] * volts;
         }
@@ -194,7 +194,7 @@ public sealed partial class LoadFlow
         for (int l = 0; l < Loads; l++)
         {
             double share = AcrossLoad(l, state).Magnitude / state.FirstVolts[l];
-            if (_loads[l].Kind == LoadKind.Power && !state.Below[l] && state.Powers[l] != default && state.FirstVolts[l] > 0 && !(share >= least))
+            if (_loads[l].Kind == LoadKind.Power && !IsImpedance(l, state) && state.Powers[l] != default && state.FirstVolts[l] > 0 && !(share >= least))
             {
                 least = share;
                 state.Worst = l;

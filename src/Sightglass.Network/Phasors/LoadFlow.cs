@@ -69,6 +69,7 @@ public sealed partial class LoadFlow
 
         found.AddRange(Enumerable.Range(0, Loads).Where(l => state.Powers[l] != default && !IsLive(l, state)).Select(l => new FlowFinding(FlowFindingKind.Dead, _loads[l].Name)));
         found.AddRange(Enumerable.Range(0, Loads).Where(l => state.Powers[l] != default && state.Below[l]).Select(l => new FlowFinding(FlowFindingKind.BelowFloor, _loads[l].Name)));
+        found.AddRange(Enumerable.Range(0, Loads).Where(l => state.Powers[l] != default && _loads[l].Kind != LoadKind.Impedance && state.Hanging[l] && IsLive(l, state)).Select(l => new FlowFinding(FlowFindingKind.Loose, _loads[l].Name)));
         found.AddRange(_sources.Where(s => HeldAt(s, state) != state.Volts[s.Terminal]).Select(s => new FlowFinding(FlowFindingKind.Contradiction, _names[s.Terminal])).Distinct());
         found.AddRange(Enumerable.Range(0, Inputs).Where(i => state.BadInputs[i]).Select(i => new FlowFinding(FlowFindingKind.NotFinite, _inputs[i].Name)));
         return found;

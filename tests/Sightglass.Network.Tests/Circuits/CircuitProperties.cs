@@ -55,7 +55,7 @@ public sealed class CircuitProperties
                 sum = [.. sum.Zip(one.State.Voltages.ToArray(), (x, y) => x + y)];
             }
 
-            Assert.All(net.Build().State.Voltages.ToArray().Zip(sum), v => Assert.Equal(v.First, v.Second, 1e-9 * net.Volts));
+            Assert.All(net.Build().State.Voltages.ToArray().Zip(sum), v => Assert.Equal(v.First, v.Second, 1e-12 * net.Volts));
         });
 
     /// <summary>A source moved to where its current was measured drives the same current where it stood.</summary>
@@ -77,7 +77,7 @@ public sealed class CircuitProperties
             int[] to = [.. Enumerable.Range(0, net.Nodes).Select(i => (i + turn) % net.Nodes)];
             CircuitState one = net.Build().State;
             CircuitState other = net.Build(to).State;
-            Assert.All(Enumerable.Range(0, net.Nodes), n => Assert.Equal(one.Voltages[n], other.Voltages[to[n]], 1e-9 * net.Volts));
+            Assert.All(Enumerable.Range(0, net.Nodes), n => Assert.Equal(one.Voltages[n], other.Voltages[to[n]], 1e-12 * net.Volts));
         });
 
     [Fact]
@@ -94,6 +94,60 @@ public sealed class CircuitProperties
                 Assert.Equal(expected, b.State.Current(b.Diodes[d]), 1e-9 * (net.Volts / ohms));
             }
         }, iter: 500);
+
+    /// <summary>
+    /// Any coils and contacts anywhere: it ends, and what is said to have settled has every coil where its voltage wants it, with Kirchhoff's law at every node. Source: the definitions of picking and
+    /// dropping.
+    /// </summary>
+    [Fact]
+    public void Coils_OfAnyCircuit_EndAndAreWhereTheyAreWanted() =>
+        Gen.Select(
+            Gen.Int[3, 9],
+            Gen.Select(Gen.Int[0, 8], Gen.Int[0, 8], Gen.Double[5, 40], Gen.Bool, Gen.Bool).Array[1, 6],
+            Gen.Select(Gen.Int[0, 8], Gen.Int[0, 8], Gen.Int[0, 5], Gen.Bool).Array[0, 12],
+            Gen.Select(Gen.Int[0, 8], Gen.Int[0, 8], Gen.Double[0, 80]).Array[1, 3]).Holds(x =>
+        {
+            (int n, (int, int, double, bool, bool)[] coils, (int, int, int, bool)[] contacts, (int, int, double)[] sources) = x;
+            CircuitBuilder b = new();
+            Node[] nodes = [.. Enumerable.Range(0, n).Select(i => b.AddNode($"{i}"))];
+            b.Hold(nodes[0]);
+            Coil[] built = [.. coils.Select((c, i) => b.AddCoil($"coil {i}", nodes[c.Item1 % n], nodes[c.Item2 % n], 500, c.Item3, 0.4 * c.Item3, c.Item4))];
+            foreach ((int a, int c, int coil, bool up) in contacts)
+            {
+                b.AddContact("contact", nodes[a % n], nodes[c % n], 0.01, built[coil % built.Length], up);
+            }
+
+            foreach ((int a, int c, double volts) in sources)
+            {
+                b.AddSource("source", nodes[a % n], nodes[c % n], 0.1, b.AddInput("volts", volts));
+            }
+
+            Circuit circuit = b.Build();
+            CircuitState state = circuit.NewState();
+            for (int i = 0; i < built.Length; i++)
+            {
+                state.Set(built[i], coils[i].Item5);
+            }
+
+            circuit.Solve(circuit.NewInputs(), state);
+            Assert.All(state.Voltages.ToArray().Concat(state.Currents.ToArray()), x => Assert.True(double.IsFinite(x)));
+            Assert.Equal(state.Outcome != CircuitOutcome.Settled, circuit.FindingsOf(state).Any(f => f.Kind is CircuitFindingKind.Race or CircuitFindingKind.Chatter));
+            for (int i = 0; i < built.Length && state.Outcome != CircuitOutcome.Chatter; i++)
+            {
+                double volts = state.Voltages[coils[i].Item1 % n] - state.Voltages[coils[i].Item2 % n];
+                volts = coils[i].Item4 ? volts : Math.Abs(volts);
+                Assert.True(state.Up[i] ? volts > 0.4 * coils[i].Item3 : volts < coils[i].Item3, $"coil {i} {(state.Up[i] ? "up" : "down")} at {volts} V");
+            }
+
+            // Solved again from where it rests it stays there.
+            if (state.Outcome == CircuitOutcome.Settled)
+            {
+                bool[] after = state.Up.ToArray();
+                circuit.Solve(circuit.NewInputs(), state);
+                Assert.Equal(after, state.Up.ToArray());
+                Assert.Equal(CircuitOutcome.Settled, state.Outcome);
+            }
+        }, iter: 1000);
 
     /// <summary>The same inputs after others give the same bits, whatever the room was used for before.</summary>
     [Fact]

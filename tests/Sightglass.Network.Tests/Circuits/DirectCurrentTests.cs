@@ -91,6 +91,21 @@ public sealed class DirectCurrentTests
         Assert.Equal(64 - (1e6 * amperes), s.Voltage(top), 1e-13 * 64);
     }
 
+    /// <summary>64 V behind 1 mΩ, 64,000 A of short circuit, on an insulation of 10 and 30 MΩ: the poles lie to the frame as the two divide them. Source: the divider.</summary>
+    [Fact]
+    public void Source_OfThousandsOfAmperes_LiesToItsInsulationExactly()
+    {
+        CircuitBuilder b = new();
+        Node ground = Ground(b);
+        Node minus = b.AddNode("minus"), plus = b.AddNode("plus");
+        b.AddSource("source", minus, plus, 1e-3, b.AddInput("volts", 64));
+        b.AddResistance("of minus", minus, ground, 10e6);
+        b.AddResistance("of plus", plus, ground, 30e6);
+        CircuitState s = Solved(b.Build());
+        Assert.Equal(48, s.Voltage(plus), 1e-8); // 1 mΩ of 40 MΩ is the rest
+        Assert.Equal(3 * -s.Voltage(minus), s.Voltage(plus), 1e-13 * 64);
+    }
+
     /// <summary>A bridge of four diodes, 0.7 V each, whichever way its supply lies. Source: any text of electronics.</summary>
     [Theory]
     [InlineData(24)]

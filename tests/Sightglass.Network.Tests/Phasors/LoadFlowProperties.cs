@@ -139,6 +139,56 @@ public sealed class LoadFlowProperties
             }
         });
 
+    /// <summary>
+    /// Any net with any wires open and loads anywhere, shorts among them: it ends without a number that is none, what settles keeps the balance of power, and every load is on its curve or said to be dead.
+    /// </summary>
+    [Fact]
+    public void Nets_OfAnyShape_EndAndKeepTheBalance() =>
+        Gen.Select(
+            Gen.Int[2, 6],
+            Gen.Select(Gen.Int[0, 5], Gen.Int[0, 5], s_impedance, Gen.Int[0, 63]).Array[1, 9],
+            Gen.Select(Gen.Int[0, 17], Gen.Int[-6, 17], Gen.Enum<LoadKind>(), Gen.Double[0, 5].Select(x => 10 * Math.Pow(10, x)), Gen.Double[-0.5, 1]).Array[0, 9],
+            Gen.Double[0, 1.2]).Holds(x =>
+        {
+            (int n, (int, int, Phasor, int)[] lines, (int, int, LoadKind, double, double)[] loads, double second) = x;
+            FlowRig rig = new();
+            Terminal[][] places = [rig.Source("one", FlowRig.Volts480), .. Enumerable.Range(1, n - 1).Select(i => rig.Place($"{i}"))];
+            if (second > 0.8)
+            {
+                for (int w = 0; w < 3; w++)
+                {
+                    rig.Builder.Hold(places[^1][w], rig.Input("second", second * FlowRig.Volts480), Phasor.OfPhase(w));
+                }
+            }
+
+            Terminal[] all = [.. places.SelectMany(p => p)];
+            List<(string, double)> open = [];
+            for (int i = 0; i < lines.Length; i++)
+            {
+                (int a, int b, Phasor z, int closed) = lines[i];
+                if (a % n == b % n) continue;
+                rig.Join($"line {i}", places[a % n], places[b % n], z, 0.3 * z, switched: true);
+                open.AddRange(Enumerable.Range(0, 3).Where(w => closed < 40 && (closed >> w & 1) == 1).Select(w => ($"line {i} {"abc"[w]}", 0.0)));
+            }
+
+            List<Load> built = [];
+            for (int i = 0; i < loads.Length; i++)
+            {
+                (int from, int to, LoadKind kind, double watts, double share) = loads[i];
+                if (from % all.Length == to % all.Length) continue;
+                built.Add(rig.Builder.AddLoad($"load {i}", all[from % all.Length], to < 0 ? null : all[to % all.Length], kind, FlowRig.Volts480, rig.Input($"W {i}", watts), rig.Input($"var {i}", share * watts), 0.7));
+            }
+
+            FlowState s = rig.Solve([.. open]);
+            Assert.All(s.Voltages.ToArray(), v => Assert.True(v.IsFinite));
+            Assert.True(s.Fed.IsFinite && s.Drawn.IsFinite && s.Lost.IsFinite);
+            Assert.Equal(s.Outcome != FlowOutcome.Settled, s.Flow.FindingsOf(s).Any(f => f.Kind is FlowFindingKind.Collapse or FlowFindingKind.NotSettled));
+            if (s.Outcome == FlowOutcome.Settled)
+            {
+                Assert.Equal(0, (s.Fed - s.Drawn - s.Lost).Magnitude, (1e-8 * (s.Fed.Magnitude + s.Drawn.Magnitude)) + 1e-4);
+            }
+        }, iter: 600);
+
     [Fact]
     public void Solving_AfterSomethingElse_GivesTheSameBits() =>
         s_train.Holds(cars =>
