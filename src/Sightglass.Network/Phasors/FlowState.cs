@@ -10,6 +10,7 @@ public sealed class FlowState
         BadInputs = new bool[flow.Inputs];
         Volts = new Phasor[flow.Terminals];
         Live = new bool[flow.Terminals];
+        Joined = new bool[flow.Terminals];
         Parents = new int[flow.Terminals];
         Values = new Phasor[flow.Terminals];
         Driven = new Phasor[flow.Terminals];
@@ -52,6 +53,9 @@ public sealed class FlowState
 
     internal bool[] Live { get; }
 
+    /// <summary>Terminals that wires and loads join to one that is held, be it at 0 V.</summary>
+    internal bool[] Joined { get; }
+
     internal int[] Parents { get; }
 
     internal Phasor[] Values { get; }
@@ -66,7 +70,7 @@ public sealed class FlowState
     /// <summary>Of the lines, one matrix after the other.</summary>
     internal Phasor[] Admittances { get; }
 
-    /// <summary>Loads that are live at one end only by other loads.</summary>
+    /// <summary>Loads of which an end is held by loads alone.</summary>
     internal bool[] Hanging { get; }
 
     /// <summary>Loads with less voltage than they keep their power or current at.</summary>
@@ -89,7 +93,7 @@ public sealed class FlowState
 
     public Phasor Voltage(Terminal terminal) => Volts[terminal.Index];
 
-    /// <summary>Whether a terminal is joined to one that is given a voltage.</summary>
+    /// <summary>Whether a terminal is joined to one with a voltage that is given and not 0.</summary>
     public bool IsLive(Terminal terminal) => Live[terminal.Index];
 
     /// <summary>A in a wire of a line, positive from its first end to its second, on the second side where it has a ratio.</summary>

@@ -23,7 +23,7 @@ public sealed partial class LoadFlow
         }
     }
 
-    /// <summary>What closed wires join to a terminal with a voltage is live: the rest is left out, and is at 0 V.</summary>
+    /// <summary>What closed wires join to a terminal that is held is worked out, and is live if that has a voltage: the rest is left out, and is at 0 V.</summary>
     private void FindLive(FlowState state)
     {
         int[] parents = state.Parents;
@@ -43,23 +43,27 @@ public sealed partial class LoadFlow
             }
         }
 
+        Array.Clear(state.Joined);
         Array.Clear(state.Live);
         foreach (SourceRow source in _sources)
         {
-            state.Live[RootOf(parents, source.Terminal)] |= state.Volts[source.Terminal] != default;
+            int root = RootOf(parents, source.Terminal);
+            state.Joined[root] = true;
+            state.Live[root] |= state.Volts[source.Terminal] != default;
         }
 
         for (int l = 0; l < _loads.Length; l++)
         {
-            state.Hanging[l] = _loads[l].To >= 0 && !(state.Live[RootOf(parents, _loads[l].From)] && state.Live[RootOf(parents, _loads[l].To)]);
+            state.Hanging[l] = _loads[l].To >= 0 && !(state.Joined[RootOf(parents, _loads[l].From)] && state.Joined[RootOf(parents, _loads[l].To)]);
         }
 
-        // A neutral that hangs on its loads alone is live by them.
+        // A neutral that hangs on its loads alone is joined by them.
         foreach (LoadRow load in _loads)
         {
             if (load.To >= 0)
             {
                 int from = RootOf(parents, load.From), to = RootOf(parents, load.To);
+                state.Joined[to] |= state.Joined[from];
                 state.Live[to] |= state.Live[from];
                 parents[from] = to;
             }
@@ -67,7 +71,9 @@ public sealed partial class LoadFlow
 
         for (int t = 0; t < parents.Length; t++)
         {
-            state.Live[t] = state.Live[RootOf(parents, t)];
+            int root = RootOf(parents, t);
+            state.Joined[t] = state.Joined[root];
+            state.Live[t] = state.Live[root];
         }
     }
 
@@ -97,9 +103,9 @@ public sealed partial class LoadFlow
 
         for (int t = 0; t < Terminals; t++)
         {
-            // What is dead, and what is joined to nothing, stands alone.
+            // What nothing holds stands alone.
             ref Phasor diagonal = ref state.Diagonals[_plan.PositionOf(t)];
-            diagonal = state.Live[t] && diagonal != default ? diagonal : Phasor.One;
+            diagonal = state.Joined[t] && diagonal != default ? diagonal : Phasor.One;
         }
     }
 
@@ -136,7 +142,7 @@ public sealed partial class LoadFlow
         for (int w = 0; w < n; w++)
         {
             whole[closed] = w;
-            closed += IsClosed(line, w, state) && state.Live[line.From[w]] ? 1 : 0;
+            closed += IsClosed(line, w, state) && state.Joined[line.From[w]] ? 1 : 0;
         }
 
         Span<Phasor> z = stackalloc Phasor[LoadFlowBuilder.MostWires * LoadFlowBuilder.MostWires];

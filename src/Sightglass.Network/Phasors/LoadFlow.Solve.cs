@@ -97,7 +97,7 @@ public sealed partial class LoadFlow
         double scale = 0;
         for (int t = 0; t < Terminals; t++)
         {
-            state.Driven[_plan.PositionOf(t)] = _held[t] && state.Live[t] ? state.Volts[t] : default;
+            state.Driven[_plan.PositionOf(t)] = _held[t] ? state.Volts[t] : default;
             scale = _held[t] ? Math.Max(scale, state.Volts[t].Magnitude) : scale;
         }
 

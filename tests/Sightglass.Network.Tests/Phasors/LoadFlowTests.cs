@@ -106,6 +106,24 @@ public sealed class LoadFlowTests
         Assert.Equal(0.4 * FlowRig.Volts480, s.Voltage(far[3]).Magnitude, 0.01);
     }
 
+    /// <summary>A neutral with an impedance to the frame holds loads that keep their power: none is loose, and its current is the sum of theirs. Source: Kirchhoff.</summary>
+    [Fact]
+    public void Star_OfConstantPowerOnAGroundedNeutral_KeepsItsPower()
+    {
+        FlowRig rig = new();
+        Terminal[] source = [.. rig.Source("supply", FlowRig.Volts480), rig.Builder.AddTerminal("supply n")], far = rig.Place("far", 4);
+        rig.Builder.Ground(source[3]);
+        Line line = rig.Join("line", source, far, new Phasor(0.03, 0.02), new Phasor(0.01, 0.01));
+        double[] watts = [30_000, 5000, 11_000];
+        Load[] loads = [.. watts.Select((p, w) => rig.Builder.AddLoad($"{w}", far[w], far[3], LoadKind.Power, FlowRig.Volts480, rig.Input($"{w}", p)))];
+        FlowState s = rig.Solve();
+        Assert.Empty(s.Flow.FindingsOf(s));
+        Assert.All(loads, (l, i) => Assert.Equal(watts[i], s.Power(l).Re, 1e-6));
+        Phasor sum = s.Current(loads[0]) + s.Current(loads[1]) + s.Current(loads[2]);
+        Assert.True(sum.Magnitude > 50);
+        Assert.Equal(0, (sum + s.Current(line, 3)).Magnitude, 1e-8);
+    }
+
     /// <summary>
     /// The same with loads that keep their power: the one whose voltage falls would take more and pull the star point to itself, a balance that does not hold. They count as impedances and it is told;
     /// no current goes to a neutral that nothing else holds.
