@@ -57,10 +57,11 @@ public sealed partial class LoadFlow
             state.Hanging[l] = _loads[l].To >= 0 && !(state.Joined[RootOf(parents, _loads[l].From)] && state.Joined[RootOf(parents, _loads[l].To)]);
         }
 
-        // A neutral that hangs on its loads alone is joined by them.
-        foreach (LoadRow load in _loads)
+        // A neutral that hangs on its loads alone is joined by those that draw.
+        for (int l = 0; l < _loads.Length; l++)
         {
-            if (load.To >= 0)
+            ref readonly LoadRow load = ref _loads[l];
+            if (load.To >= 0 && state.Powers[l] != default)
             {
                 int from = RootOf(parents, load.From), to = RootOf(parents, load.To);
                 state.Joined[to] |= state.Joined[from];

@@ -70,13 +70,11 @@ public sealed partial class LoadFlow
         for (int l = 0; l < Loads; l++)
         {
             ref readonly LoadRow load = ref _loads[l];
-            double share = AcrossLoad(l, state).Magnitude / load.Volts;
-            bool can = load.Floor > 0 && !IsImpedance(l, state) && IsLive(l, state) && state.Powers[l] != default;
-            if (can && !(share >= load.Floor * (1 - AtRest)))
+            if (IsStarved(l, state))
             {
                 state.Below[l] = moved = true;
             }
-            else if (state.Below[l] && !state.Raised[l] && state.Outcome == FlowOutcome.Settled && share > load.Floor * (1 + Rounding))
+            else if (state.Below[l] && !state.Raised[l] && state.Outcome == FlowOutcome.Settled && AcrossLoad(l, state).Magnitude > load.Floor * load.Volts * (1 + Rounding))
             {
                 state.Below[l] = false;
                 state.Raised[l] = moved = true;
@@ -92,6 +90,14 @@ public sealed partial class LoadFlow
         return moved;
     }
 
+    /// <summary>Whether a load keeps its power or current though it has less voltage than its floor.</summary>
+    private bool IsStarved(int l, FlowState state)
+    {
+        ref readonly LoadRow load = ref _loads[l];
+        return load.Floor > 0 && !IsImpedance(l, state) && IsLive(l, state) && state.Powers[l] != default
+            && !(AcrossLoad(l, state).Magnitude >= load.Floor * load.Volts * (1 - AtRest));
+    }
+
     private FlowOutcome Iterate(FlowState state)
     {
         double scale = 0;
@@ -102,9 +108,17 @@ public sealed partial class LoadFlow
         }
 
         Substitute(state, withCurrents: false);
+        bool starved = false;
         for (int l = 0; l < Loads; l++)
         {
             state.FirstVolts[l] = AcrossLoad(l, state).Magnitude;
+            starved |= !state.Raised[l] && IsStarved(l, state);
+        }
+
+        if (starved)
+        {
+            // Some load has too little even before anything is drawn: it is made an impedance first.
+            return FlowOutcome.NotSettled;
         }
 
         (double least, int at) = (double.PositiveInfinity, 0);
@@ -119,7 +133,7 @@ public sealed partial class LoadFlow
 
             (least, at) = change < least ? (change, pass) : (least, at);
             bool stuck = pass - at > Patience;
-            if (stuck && least <= Rounding * scale)
+            if (stuck && change <= Rounding * scale)
             {
                 return FlowOutcome.Settled;
             }

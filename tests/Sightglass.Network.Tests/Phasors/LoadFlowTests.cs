@@ -142,6 +142,35 @@ public sealed class LoadFlowTests
         Assert.All(loads, (l, i) => Assert.Equal(watts[i] * s.Voltage(l).SquaredMagnitude / (FlowRig.Volts480 * FlowRig.Volts480), s.Power(l).Re, 1e-6));
     }
 
+    /// <summary>A neutral that hangs on loads of which none draws is joined to nothing: 0 V, and nothing is wrong.</summary>
+    [Fact]
+    public void Star_WhoseLoadsAreOff_IsDead()
+    {
+        FlowRig rig = new();
+        Terminal[] source = rig.Source("supply", FlowRig.Volts480), far = rig.Place("far", 4), beyond = rig.Place("beyond", 4);
+        rig.Join("line", source, far[..3], new Phasor(0.01, 0.01));
+        rig.Join("neutral", [far[3]], [beyond[3]], new Phasor(0.01, 0.01));
+        rig.Loads("load", far, LoadKind.Power, FlowRig.Volts480, 0, 0);
+        FlowState s = rig.Solve();
+        Assert.Equal(default, s.Voltage(far[3]));
+        Assert.Equal(FlowRig.Volts480, s.Voltage(far[1]).Magnitude, 1e-9);
+        Assert.Empty(s.Flow.FindingsOf(s));
+    }
+
+    /// <summary>A load of constant power across a wire has no voltage to draw at: with a floor it counts as an impedance at once, and the rest of the net is as if it were not there.</summary>
+    [Fact]
+    public void Load_AcrossAWire_HasTooLittleAndDisturbsNothing()
+    {
+        FlowRig rig = new();
+        Terminal[] source = rig.Source("supply", FlowRig.Volts480), far = rig.Place("far");
+        rig.Join("line", source, far, new Phasor(0.01, 0.01));
+        rig.Loads("load", far, LoadKind.Power, FlowRig.Volts480, 10_000, 3000, floor: 0.7);
+        rig.Builder.AddLoad("across", source[0], far[0], LoadKind.Power, FlowRig.Volts480, rig.Input("across", 50), floor: 0.7);
+        FlowState s = rig.Solve();
+        Assert.Equal([new(FlowFindingKind.BelowFloor, "across")], s.Flow.FindingsOf(s));
+        Assert.Equal(s.Voltage(far[1]).Magnitude, s.Voltage(far[0]).Magnitude, 1e-3);
+    }
+
     [Fact]
     public void Net_WithoutASource_IsDeadAndSaysSo()
     {
