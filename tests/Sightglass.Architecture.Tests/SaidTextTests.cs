@@ -22,10 +22,10 @@ public sealed partial class SaidTextTests
     {
         HashSet<string> known = [.. s_spanish.SelectMany(w => w.Entries).Select(e => e.Key)];
         None(from said in s_said
-                     where s_done.Contains(said.Project)
-                     from key in said.Keys
-                     where !known.Contains(key) && !known.Contains(WordOf(key))
-                     select $"{said.Project}: {key}");
+             where s_done.Contains(said.Project)
+             from key in said.Keys
+             where !known.Contains(key) && !known.Contains(WordOf(key))
+             select $"{said.Project}: {key}");
     }
 
     [Fact]
@@ -33,32 +33,32 @@ public sealed partial class SaidTextTests
     {
         HashSet<string> said = [.. s_said.SelectMany(s => s.Keys).SelectMany(k => new[] { k, WordOf(k) })];
         None(from words in s_spanish
-                     where s_done.Contains("Sightglass." + words.Project) || s_said.All(s => s.Project != "Sightglass." + words.Project)
-                     from entry in words.Entries
-                     where !entry.Key.StartsWith(Word, StringComparison.Ordinal) && !said.Contains(entry.Key)
-                     select $"{words.File}: {entry.Key}");
+             where s_done.Contains("Sightglass." + words.Project) || s_said.All(s => s.Project != "Sightglass." + words.Project)
+             from entry in words.Entries
+             where !entry.Key.StartsWith(Word, StringComparison.Ordinal) && !said.Contains(entry.Key)
+             select $"{words.File}: {entry.Key}");
     }
 
     [Fact]
     public void Spanish_OfATextWithGaps_HasTheSameGaps() =>
         None(from words in s_spanish
-                     from entry in words.Entries
-                     where !SaidTexts.GapsOf(entry.Key).SequenceEqual(SaidTexts.GapsOf(entry.Text))
-                     select $"{words.File}: {entry.Key} = {entry.Text}");
+             from entry in words.Entries
+             where !SaidTexts.GapsOf(entry.Key).SequenceEqual(SaidTexts.GapsOf(entry.Text))
+             select $"{words.File}: {entry.Key} = {entry.Text}");
 
     [Fact]
     public void Spanish_OfEveryFile_StandsInOrderOnceAndIsNotEmpty() =>
         None(from words in s_spanish
-                     from pair in words.Entries.Zip(words.Entries.Skip(1).Append((Key: "\uFFFF", Text: "")))
-                     where string.CompareOrdinal(pair.First.Key, pair.Second.Key) >= 0 || pair.First.Text.Trim().Length == 0
-                     select $"{words.File}: {pair.First.Key} = “{pair.First.Text}”, before {pair.Second.Key}");
+             from pair in words.Entries.Zip(words.Entries.Skip(1).Append((Key: "\uFFFF", Text: "")))
+             where string.CompareOrdinal(pair.First.Key, pair.Second.Key) >= 0 || pair.First.Text.Trim().Length == 0
+             select $"{words.File}: {pair.First.Key} = “{pair.First.Text}”, before {pair.Second.Key}");
 
     [Fact]
     public void Spanish_OfOneTextInTwoFiles_IsTheSame() =>
         None(from entry in s_spanish.SelectMany(w => w.Entries)
-                     group entry.Text by entry.Key into same
-                     where same.Distinct().Count() > 1
-                     select $"{same.Key} = {string.Join(" / ", same)}");
+             group entry.Text by entry.Key into same
+             where same.Distinct().Count() > 1
+             select $"{same.Key} = {string.Join(" / ", same)}");
 
     [Fact]
     public void Say_IsCalledWithTextsThatStandThere() => None(s_said.SelectMany(s => s.Unclear));
@@ -69,10 +69,10 @@ public sealed partial class SaidTextTests
     {
         HashSet<string> said = [.. s_said.SelectMany(s => s.Keys)];
         None(from file in RepositoryFiles.Code("src")
-                     from Match match in PlainText().Matches(RepositoryFiles.Read(file))
-                     let text = Regex.Unescape(match.Groups["text"].Value)
-                     where !said.Contains(text) && !said.Contains(text.Replace("{{", "{", StringComparison.Ordinal))
-                     select $"{file}: {text}");
+             from Match match in PlainText().Matches(RepositoryFiles.Read(file))
+             let text = Regex.Unescape(match.Groups["text"].Value)
+             where !said.Contains(text) && !said.Contains(text.Replace("{{", "{", StringComparison.Ordinal))
+             select $"{file}: {text}");
     }
 
     [Theory]
