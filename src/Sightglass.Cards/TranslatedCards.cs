@@ -61,6 +61,25 @@ public static class TranslatedCards
         }
     }
 
+    /// <summary>A card of a book as another language says it; null where it does not, or where that is not the same program.</summary>
+    /// <param name="book">In whose names the card speaks, with its languages.</param>
+    /// <param name="text">One of its cards.</param>
+    /// <param name="tongue">The language.</param>
+    public static SourceText? Of(ClassBook book, SourceText text, Tongue tongue)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(tongue);
+        CardLanguage own = CardLanguages.Of(text) ?? EnglishForms.Language, other = CardLanguages.Of(tongue);
+        if (own.Code == other.Code || book.Languages.GetValueOrDefault(tongue.Code)?.CardOf(Path.GetFileNameWithoutExtension(text.Path)) is not { } translation)
+        {
+            return null;
+        }
+
+        CardNames names = new(book, own), said = new(book, other);
+        return CardReader.Read(text, names, []) is { HasErrors: false } card && CardReader.Read(translation, said, []) is { HasErrors: false } translated && Difference(card, names, translated, said) is null ? translation : null;
+    }
+
     private static Diagnostic Differs(Card said, int step, string wanted, string given)
     {
         CardElement? at = step > 0 ? said.Steps.FirstOrDefault(s => s.Number == step) : said.Elements.OfType<CardElement.Head>().FirstOrDefault();

@@ -30,7 +30,7 @@ public sealed class SpanishTests
         3. Compruebe que la mirilla de cada otro compartimento muestra espacio. Si no, vaya al paso 8.
         4. Cierre la válvula de retorno del compartimento C.
         5. Cierre la válvula de suministro de cada otro compartimento.
-        6. Espere hasta que la mirilla del compartimento C muestra bajo, como máximo 45 min. Si no, vaya al paso 8.
+        6. Espere hasta ver que la mirilla del compartimento C muestra bajo, como máximo 45 min. Si no, vaya al paso 8.
         7. Abra la válvula de suministro de cada otro compartimento.
         8. Cierre la válvula de suministro del compartimento C.
         """;

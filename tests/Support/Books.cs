@@ -24,13 +24,16 @@ internal static class Books
     public static Plan Load(string name, string? roadNumber = null)
     {
         DiagnosticList found = new();
-        ClassBook? book = BookReader.Read(Path.Combine(Root(), "books", name), KindLibrary.Catalog, found);
+        ClassBook? book = BookReader.Read(FolderOf(name), KindLibrary.Catalog, found);
         Assert(found);
         book = roadNumber is null ? book! : book!.For(roadNumber);
         Plan? plan = PlanCompiler.Compile(book, found);
         Assert(found);
         return plan!;
     }
+
+    /// <summary>Full path of a book's folder.</summary>
+    public static string FolderOf(string name) => Path.Combine(Root(), "books", name);
 
     private static void Assert(DiagnosticList found)
     {

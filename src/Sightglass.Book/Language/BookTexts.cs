@@ -11,6 +11,14 @@ public static class BookTexts
         return All(book).Where(t => t.Text.Any(char.IsLetter)).DistinctBy(t => t.Text);
     }
 
+    /// <summary>Names that the program puts together for what is coupled in the book's trains.</summary>
+    public static IEnumerable<ReadText> OfTrains(ClassBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Trains.Keys.Select(book.Coupled).SelectMany(t => t.Items.Values.Select(i => Name(i.Name, i.Span)).Concat(t.Facts.Values.Select(f => Name(f.Name, f.Span))).Concat(t.Signs.Values.Select(s => Name(s.Name, s.Span))))
+            .DistinctBy(t => t.Text);
+    }
+
     private static IEnumerable<ReadText> All(ClassBook book) =>
         Head(book)
             .Concat(Vehicle(book))

@@ -21,8 +21,8 @@ public sealed partial class BookWords
     /// <summary>Texts whose translation, or its lack, is kept: numbers and what people type come by as well, and there is no end of them.</summary>
     private const int MostKept = 20_000;
 
-    /// <summary>Words for the car that a name speaks of, and for one with its number; those with a preposition first, because some languages write the two as one.</summary>
-    private static readonly (string This, string Numbered)[] s_thisCar = [("of this car", "of the car {0}"), ("to this car", "to the car {0}"), (Model.Vehicle.ThisCar, "the car {0}")];
+    /// <summary>Words for all cars of a train and for any of them, in names of what is true of it.</summary>
+    private static readonly string[] s_cars = ["every car", "a car"];
 
     private readonly FrozenDictionary<string, BookWord> _exact;
     private readonly ImmutableArray<(Regex Pattern, BookWord Word)> _filled;
@@ -60,7 +60,7 @@ public sealed partial class BookWords
     }
 
     /// <summary>The entry that says a text, be it one with holes; null where none does.</summary>
-    public BookWord? EntryOf(string text) => _exact.GetValueOrDefault(text) ?? Filled(text)?.Word;
+    public BookWord? EntryOf(string text) => _exact.GetValueOrDefault(text) ?? Filled(text)?.Word ?? (Between().Match(text) is { Success: true } two ? EntryOf(two.Groups[1].Value) : null);
 
     /// <summary>What stands in the holes of the entry that says a text.</summary>
     internal IEnumerable<string> HolesOf(string text) => _exact.ContainsKey(text) ? [] : Filled(text)?.Given ?? [];
@@ -99,7 +99,7 @@ public sealed partial class BookWords
         for (int i = 0; i < names.Length; i++)
         {
             string given = match.Groups[i + 1].Value;
-            if (_exact.GetValueOrDefault(given)?.Says is not { } says)
+            if ((_exact.GetValueOrDefault(given)?.Says ?? OfVehicle(given)) is not { } says)
             {
                 return null;
             }
@@ -110,30 +110,43 @@ public sealed partial class BookWords
         return holes;
     }
 
-    /// <summary>What belongs to a vehicle of a train: <c>brake pipe of car 3</c>, <c>brakes of car 3 are applied</c>, <c>car 3</c> (<see cref="Model.Vehicle.NameOf"/>).</summary>
-    private string? OfVehicle(string text)
-    {
-        if (text.Length > LongestFilled || Vehicle().Match(text) is not { Success: true } match)
-        {
-            return null;
-        }
+    /// <summary>
+    /// What belongs to a vehicle of a train: <c>brake pipe of car 3</c>, <c>brakes of car 3 are applied</c>, <c>car 3</c> (<see cref="Model.Vehicle.NameOf"/>), what lies between two of them, and
+    /// what is true of every car or of one.
+    /// </summary>
+    private string? OfVehicle(string text) =>
+        text.Length > LongestFilled ? null
+        : Between().Match(text) is { Success: true } two && Find(two.Groups[1].Value) is { } joined ? In("{0} between {1} and {2}", joined, The(two.Groups[2].Value), The(two.Groups[3].Value))
+        : Vehicle().Match(text) is { Success: true } one ? OfVehicle(text, one)
+        : s_cars.Where(c => text.Contains(c, StringComparison.Ordinal)).Select(c => OfThisCar(text.Replace(c, Model.Vehicle.ThisCar, StringComparison.Ordinal), $"of {c}", $"to {c}", c)).FirstOrDefault(s => s is not null);
 
-        bool isCar = match.Groups[1].Value == "car";
-        string vehicle = string.Format(CultureInfo.InvariantCulture, _program.Of(isCar ? "car {0}" : "unit {0}"), match.Groups[2].Value);
+    private string? OfVehicle(string text, Match match)
+    {
+        string number = match.Groups[2].Value, kind = match.Groups[1].Value;
         if (match.Length == text.Length)
         {
-            return vehicle;
+            return In($"{kind} {{0}}", number);
         }
 
         string behind = $" of {match.Value}";
-        if (text.EndsWith(behind, StringComparison.Ordinal) && Find(text[..^behind.Length]) is { } own)
-        {
-            return string.Format(CultureInfo.InvariantCulture, _program.Of("{0} of {1}"), own, vehicle);
-        }
-
-        string? said = isCar ? Find(text.Replace(match.Value, Model.Vehicle.ThisCar, StringComparison.Ordinal)) : null;
-        return said is null ? null : s_thisCar.Aggregate(said, (s, words) => s.Replace(_program.Of(words.This), string.Format(CultureInfo.InvariantCulture, _program.Of(words.Numbered), match.Groups[2].Value), StringComparison.Ordinal));
+        return text.EndsWith(behind, StringComparison.Ordinal) && Find(text[..^behind.Length]) is { } own ? $"{own} {In($"of the {kind} {{0}}", number)}"
+            : kind == "car" ? OfThisCar(text.Replace(match.Value, Model.Vehicle.ThisCar, StringComparison.Ordinal), "of the car {0}", "to the car {0}", "the car {0}", number)
+            : null;
     }
+
+    /// <summary>A name that speaks of <see cref="Model.Vehicle.ThisCar"/>, with other words for the car; those with a preposition first, because some languages write the two as one.</summary>
+    private string? OfThisCar(string text, string of, string to, string car, string number = "") => Find(text)?
+        .Replace(_program.Of("of this car"), In(of, number), StringComparison.Ordinal)
+        .Replace(_program.Of("to this car"), In(to, number), StringComparison.Ordinal)
+        .Replace(_program.Of(Model.Vehicle.ThisCar), In(car, number), StringComparison.Ordinal);
+
+    private string The(string vehicle)
+    {
+        Match match = Vehicle().Match(vehicle);
+        return In($"the {match.Groups[1].Value} {{0}}", match.Groups[2].Value);
+    }
+
+    private string In(string text, params object[] gaps) => string.Format(CultureInfo.InvariantCulture, _program.Of(text), gaps);
 
     /// <summary>A name at the beginning of a sentence.</summary>
     private string? Capital(string text) =>
@@ -151,6 +164,9 @@ public sealed partial class BookWords
         });
         return new($"^{pattern}$", RegexOptions.CultureInvariant | RegexOptions.Singleline, TimeSpan.FromSeconds(1));
     }
+
+    [GeneratedRegex(@"^(.+) between ((?:car|unit) \d+) and ((?:car|unit) \d+)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Between();
 
     [GeneratedRegex(@"\b(car|unit) (\d+)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Vehicle();

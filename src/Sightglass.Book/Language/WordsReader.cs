@@ -87,7 +87,7 @@ public static class WordsReader
         HashSet<BookWord> used = new(ReferenceEqualityComparer.Instance);
         HashSet<string> holes = new(StringComparer.Ordinal);
         ReadText[] texts = [.. BookTexts.Of(book)];
-        foreach (ReadText text in texts)
+        foreach (ReadText text in texts.Concat(BookTexts.OfTrains(book)))
         {
             if (words.EntryOf(text.Text) is { } entry)
             {
@@ -118,7 +118,7 @@ public static class WordsReader
     /// <summary>The texts of a book that a language lacks.</summary>
     /// <param name="book">The book.</param>
     /// <param name="words">The language; null where the book says nothing in it.</param>
-    public static IEnumerable<ReadText> Missing(ClassBook book, BookWords? words) => BookTexts.Of(book).Where(t => words?.Find(t.Text) is null);
+    public static IEnumerable<ReadText> Missing(ClassBook book, BookWords? words) => BookTexts.Of(book).Concat(words is null ? [] : BookTexts.OfTrains(book)).Where(t => words?.Find(t.Text) is null).DistinctBy(t => t.Text);
 
     private static void CheckNames(ClassBook book, BookWords words, Findings found)
     {

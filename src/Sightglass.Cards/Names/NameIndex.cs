@@ -9,6 +9,9 @@ public sealed class NameIndex<T>
     private readonly NameKey _key;
     private readonly Dictionary<string, List<T>> _byKey = new(StringComparer.Ordinal);
     private readonly string[] _keys;
+
+    /// <summary>In which order the book has them: it does not depend on the language in which they are said.</summary>
+    private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<string>> _byLooseKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
 
@@ -20,6 +23,7 @@ public sealed class NameIndex<T>
         foreach ((string name, T thing) in named)
         {
             string k = key.Of(name);
+            _places.TryAdd(k, _places.Count);
             AddTo(_byKey, k, thing);
             AddTo(_byLooseKey, key.Loose(name), k);
             _names[k] = name;
@@ -84,13 +88,13 @@ public sealed class NameIndex<T>
     private IEnumerable<T> StartingWith(string start)
     {
         int at = Array.BinarySearch(_keys, start, StringComparer.Ordinal);
+        List<string> keys = [];
         for (int i = at < 0 ? ~at : at; i < _keys.Length && _keys[i].StartsWith(start, StringComparison.Ordinal); i++)
         {
-            foreach (T thing in _byKey[_keys[i]])
-            {
-                yield return thing;
-            }
+            keys.Add(_keys[i]);
         }
+
+        return keys.OrderBy(k => _places[k]).SelectMany(k => _byKey[k]);
     }
 
     private string? Loosely(NamePhrase.Referent referent)

@@ -52,9 +52,9 @@ public static partial class SpanishForms
         new(Operation.Read, FormPlace.Step, "Lea {item} como {letter:name}", "leyó {item}", hints: FormHints.Looks),
         new(Operation.Wait, FormPlace.Step, "Espere {limit:time}", "esperó {limit}", hints: FormHints.Action),
         new(Operation.Wait, FormPlace.Step, "Espere durante {limit:time}", hints: FormHints.Action),
-        new(Operation.WaitUntil, FormPlace.Step, "Espere hasta que {condition}[, como máximo {limit:time}]", "esperó hasta ver que {condition}", "esperó {limit}, y no fue así: {condition}",
+        new(Operation.WaitUntil, FormPlace.Step, "Espere hasta ver que {condition}[, como máximo {limit:time}]", "esperó hasta ver que {condition}", "esperó {limit}, y no fue así: {condition}",
             hints: FormHints.Looks | FormHints.Limited | FormHints.Action),
-        new(Operation.WaitUntil, FormPlace.Step, "Espere hasta ver que {condition}[, como máximo {limit:time}]", hints: FormHints.Looks | FormHints.Limited | FormHints.Action),
+        new(Operation.WaitUntil, FormPlace.Step, "Espere hasta que {condition}[, como máximo {limit:time}]", hints: FormHints.Looks | FormHints.Limited | FormHints.Action),
     ];
 
     private static IEnumerable<SentenceForm> Saying() =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Cli.Rules;
 using Sightglass.Web.Host;
 using Sightglass.Web.Share;
@@ -28,7 +29,7 @@ internal static class PageServer
     /// <exception cref="Storage.DataFolderException">The data folder cannot be opened.</exception>
     public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, string? data, int? sharePort, Action<ShareTold> shared, Action<string> serving, CancellationToken stop)
     {
-        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null), SharePort = sharePort, Shared = s => shared(Told(s)) };
+        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null), SharePort = sharePort, Language = Tongue.Spoken.Code, Shared = s => shared(Told(s)) };
         try
         {
             return await WebHost.ServeAsync(request, serving, stop);

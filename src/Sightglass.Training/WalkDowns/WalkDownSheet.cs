@@ -34,7 +34,7 @@ public sealed record WalkDownSheet(
             book.Notice,
             book.RoadNumberInUse,
             [.. book.RoadNumbers.Keys],
-            plan.Request.Said,
+            plan.Request.Purpose,
             book.WalkStart == Side.Right ? "ArrowLeft" : "ArrowRight",
             [.. plan.ToBeThere.Select(n => Say.With($"{Of(n.Protection)}, before you go to: {Say.Names(n.Places, "; ")}"))],
             [.. plan.Stops.Select(s => StopOf(book, s))]);

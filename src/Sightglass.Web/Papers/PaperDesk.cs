@@ -146,6 +146,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
         EditionFile file = card.Editions.First(e => e.Edition.Id == edition);
         SourceText text = new(card.Text.Path, file.Edition.Text);
+        text = file.IsTextChanged ? text : TranslatedCards.Of(BookOf(shelf, card.Text), card.Text, Tongue.Spoken) ?? text;
         DateOnly day = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         CardStamp stamp = new(file.Edition.Tried.Split('\n', StringSplitOptions.RemoveEmptyEntries), Say.With($"{shelf.Book.Title}, edition {shelf.Book.Edition}, book {file.Edition.BookEdition}."), day, file.Events.LastOrDefault(e => e.State == PaperState.Approved)?.By)
         {
