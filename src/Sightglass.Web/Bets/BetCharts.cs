@@ -3,6 +3,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
+using Sightglass.Plant.Plans;
 using Sightglass.Training.Bets;
 
 namespace Sightglass.Web.Bets;
@@ -26,9 +27,9 @@ internal static class BetCharts
         IEnumerable<BetMoment> seen = film.Result.Moments.Take(frame + 1);
         return new()
         {
-            Title = $"{string.Join(", ", unit.Select(s => Say.Book(s.Show.Name)))}, {unit.Key}",
+            Title = $"{string.Join(", ", unit.Select(s => QuantityWords.Of(s.Show.Name)))}, {unit.Key}",
             Unit = unit.Key,
-            Series = [.. unit.Select(s => new Series(Say.Book(s.Show.Name), [.. seen.Select(m => (m.Seconds, m.Values[s.Index]))]))],
+            Series = [.. unit.Select(s => new Series(QuantityWords.Of(s.Show.Name), [.. seen.Select(m => (m.Seconds, m.Values[s.Index]))]))],
             Events = [.. BetStory.Of(film.Result.Journal).Select(s => s.First).Where(j => j.Time.Seconds <= film.Result.Moments[frame].Seconds).Select(j => new ChartEvent(j.Time.Seconds, j.Text))],
             Across = (0, film.Bet.Bet.RunsFor),
             Up = Ends([.. unit.SelectMany(s => film.Result.Moments.Select(m => m.Values[s.Index])).Where(double.IsFinite)]),
