@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sightglass.Basics.Language;
 using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Output;
@@ -27,8 +28,8 @@ internal static class TriedCard
     {
         ClassBook book = results[0].Trial.Setup.Book;
         CardStamp stamp = new(
-            [.. results.Select(r => $"{r.Trial.Setup.Situation.Name}: {TrialWords.Counts(r.Trial)}")],
-            $"{book.Title}, edition {book.Edition}, book {BookHash.Of(folder)}, seed {results[0].Trial.Seed}, {BuildName.Text}.",
+            [.. results.Select(r => $"{Say.Book(r.Trial.Setup.Situation.Name)}: {TrialWords.Counts(r.Trial)}")],
+            Say.With($"{book.Title}, edition {book.Edition}, book {BookHash.Of(folder)}, seed {results[0].Trial.Seed}, {BuildName.Text}."),
             day,
             Hindrance(results) is null ? approvedBy : null);
         return CardPaper.Of(results[0].Request.Card, stamp, book, address);
