@@ -28,11 +28,13 @@ public sealed partial class SaidTextTests
              select $"{said.Project}: {key}");
     }
 
+    /// <summary>The words with which names of a train are put together, in Basics, are looked for by those who read a book's words, not said.</summary>
     [Fact]
     public void Spanish_OfProjectsThatAreDoneAndOfOtherParts_IsSaidSomewhere()
     {
         HashSet<string> said = [.. s_said.SelectMany(s => s.Keys).SelectMany(k => new[] { k, WordOf(k) })];
         None(from words in s_spanish
+             where words.Project != "Basics"
              where s_done.Contains("Sightglass." + words.Project) || s_said.All(s => s.Project != "Sightglass." + words.Project)
              from entry in words.Entries
              where !entry.Key.StartsWith(Word, StringComparison.Ordinal) && !said.Contains(entry.Key)
