@@ -8,6 +8,7 @@ public sealed class OutputFileTests
     /// <summary>A call of each such verb that lacks only the file.</summary>
     private static readonly Dictionary<string, string[]> s_calls = new()
     {
+        ["check"] = ["check", "books/curlew", "--language", "es"],
         ["lesson"] = ["lesson", "first look"],
         ["paper"] = ["paper", "walk"],
         ["run"] = ["run", "leaking compartment", "--for", "1min", "--every", "30 s"],
@@ -25,7 +26,7 @@ public sealed class OutputFileTests
     [Fact]
     public void Options_OfTheCommandLine_AreTheKnownOnes() =>
         Assert.Equal(
-            ["lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
+            ["check --missing", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
             Options.Select(o => $"{o.Data.Item1} {o.Data.Item2}").Order(StringComparer.Ordinal));
 
     [Theory]

@@ -74,7 +74,7 @@ internal sealed class CalcVerb : Verb
                 error.WriteLine(d.Fix is null ? d.Message : $"{d.Message}; {d.Fix}");
             }
 
-            return found.Any(d => d.Code == "K004") ? ExitCode.No : ExitCode.WrongUse;
+            return found.Any(d => d.Code == Calculation.NoAnswer) ? ExitCode.No : ExitCode.WrongUse;
         }
 
         Write(line, () => Answer.Write(output, CalcAnswer.Of(calculation)), () => CalcText.Print(output, calculation));

@@ -12,6 +12,9 @@ namespace Sightglass.Plant.Calculators.Sheets;
 /// <param name="Results">SI, in the order of its results.</param>
 public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<string> Given, ImmutableArray<double> Values, ImmutableArray<double> Results)
 {
+    /// <summary>The code of a finding that says that there is no answer for these values.</summary>
+    public static string NoAnswer => "K004";
+
     /// <summary>Works it out.</summary>
     /// <param name="sheet">Of the calculator.</param>
     /// <param name="given">Values by their names, as people write them: <c>speed</c> → <c>79 mph</c>.</param>
