@@ -78,6 +78,7 @@ public sealed class LeftOutNetworkTests
 
     private static IEnumerable<SourceText> Texts(string root, string pattern) =>
         Directory.EnumerateFiles(root, pattern, SearchOption.AllDirectories)
+            .Where(f => !f.Contains("/words/", StringComparison.Ordinal)) // other languages are no part of the book
             .Select(f => new SourceText(Path.GetRelativePath(root, f).Replace('\\', '/'), File.ReadAllText(f)))
             .OrderBy(t => t.Path, StringComparer.Ordinal);
 
