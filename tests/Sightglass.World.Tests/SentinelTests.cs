@@ -34,7 +34,7 @@ public sealed class SentinelTests
         start.Apply(world, 1, 0);
         world.Begin(new CardRun([new(null, CardCompiler.Compile(card, plan.Book))]));
         world.RunTo(SimTime.FromSeconds(3000));
-        SimTime stopped = world.Journal!.Single(j => j.Text.StartsWith("engine stops", StringComparison.Ordinal)).Time;
+        SimTime stopped = world.Journal!.Single(j => j.Text.StartsWith("Engine stops", StringComparison.Ordinal)).Time;
         Assert.Equal(OutcomeKind.Done, world.Run!.Ended);
         Assert.InRange((world.Run.BeganAt - stopped).Seconds, 0, plan.Book.Roles["mechanical"].ReactionSeconds + 0.001);
     }

@@ -73,7 +73,7 @@ public sealed class CondensateTests
 
         rig.Do(900, "drain", "open");
         Assert.Equal(frozen, rig.At(901, "flow of drain") == 0);
-        Assert.Equal(frozen, rig.World.Journal!.Any(j => j.Text == "drain freezes."));
+        Assert.Equal(frozen, rig.World.Journal!.Any(j => j.Text == "Drain freezes."));
     }
 
     /// <summary>A drain of a few seconds blows it out; a frozen one does not, and a compressor that stands brings none.</summary>

@@ -101,8 +101,8 @@ public sealed class FaultTests
         using Rig rig = Idle();
         PutIn(rig, Minute, "emergency cut-off valve", "tripped");
         Assert.True(rig.At(10 * Minute, "running of engine") < 0);
-        Assert.Contains(rig.World.Journal!, j => j.Text == "emergency cut-off valve falls shut.");
-        Assert.Contains(rig.World.Journal!, j => j.Text == "engine stops for want of fuel.");
+        Assert.Contains(rig.World.Journal!, j => j.Text == "Emergency cut-off valve falls shut.");
+        Assert.Contains(rig.World.Journal!, j => j.Text == "Engine stops for want of fuel.");
     }
 
     /// <summary>The float shuts by itself at 760 mm; hanging, it lets the compartment run over. All supplies and returns are shut, so that nothing runs off.</summary>

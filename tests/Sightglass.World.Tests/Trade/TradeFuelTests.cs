@@ -195,8 +195,8 @@ public sealed class TradeFuelTests
         rig.Do(0, "throttle", throttle);
         rig.Do(0, "button", "pushed");
         rig.World.RunTo(SimTime.FromSeconds(600));
-        JournalEntry stop = Assert.Single(rig.World.Journal!, j => j.Text == "engine stops for want of fuel.");
-        Assert.Contains(rig.World.Journal!, j => j.Text == "cut-off falls shut.");
+        JournalEntry stop = Assert.Single(rig.World.Journal!, j => j.Text == "Engine stops for want of fuel.");
+        Assert.Contains(rig.World.Journal!, j => j.Text == "Cut-off falls shut.");
         Assert.Equal(seconds, stop.Time.Seconds, (0.05 * seconds) + 1);
         Assert.True(rig.At(600, "volume of tank") > 900 * Litre);
     }
