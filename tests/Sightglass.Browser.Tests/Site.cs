@@ -38,6 +38,7 @@ public sealed class Site : IAsyncLifetime
     public async Task<IPage> Open(string path, int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light, string? prepare = null)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        context.SetDefaultNavigationTimeout(90_000); // the first page waits for all of the program to be made ready, beside the tests of other projects
         IPage page = await context.NewPageAsync();
         if (prepare is not null)
         {

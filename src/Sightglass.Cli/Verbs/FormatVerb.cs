@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Language;
 using Sightglass.Cards;
 using Sightglass.Cards.Format;
 using Sightglass.Cards.Tree;
@@ -55,7 +56,7 @@ internal sealed class FormatVerb : BookVerb
         }
 
         IEnumerable<string> files = (named.Length == 0 ? [folder] : named)
-            .SelectMany(n => Directory.Exists(n) ? Directory.EnumerateFiles(n, "*.card", SearchOption.AllDirectories) : [n])
+            .SelectMany(n => Directory.Exists(n) ? Directory.EnumerateFiles(n, "*.card", SearchOption.AllDirectories).Where(f => !IsTranslation(n, f)) : [n])
             .Order(StringComparer.Ordinal);
         return Task.FromResult(Format(line, inspection, [.. files]));
     }
@@ -98,4 +99,7 @@ internal sealed class FormatVerb : BookVerb
 
         return found.HasErrors || (only && changed.Count > 0) ? ExitCode.No : ExitCode.Good;
     }
+
+    /// <summary>Cards in other languages, below a book's folder, are written as their translator wants them: what they do is checked, not their form.</summary>
+    private static bool IsTranslation(string folder, string file) => Path.GetRelativePath(folder, file).StartsWith(WordsReader.Folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 }
