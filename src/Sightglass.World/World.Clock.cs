@@ -293,10 +293,14 @@ public sealed partial class World
             return;
         }
 
-        if (_slotsMoved && SlotsChangeAnything())
+        if (_slotsMoved)
         {
-            CutAll();
-            return;
+            Resolve();
+            if (SlotsChangeAnything())
+            {
+                CutAll();
+                return;
+            }
         }
 
         TellTrue();

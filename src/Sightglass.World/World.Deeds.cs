@@ -47,7 +47,7 @@ public sealed partial class World
     internal bool Turn(Item item, string position)
     {
         ItemPlan plan = Plan.Items[item.Name];
-        if (plan.Position is not { } slot || IsLocked(item) || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5) || HeldBy(item) is not null)
+        if (plan.Position is not { } slot || IsLocked(item) || (plan.Jammed is { } jammed && GetSlot(jammed) > 0.5) || HeldBy(item, position) is not null)
         {
             return false;
         }
@@ -56,8 +56,9 @@ public sealed partial class World
         return true;
     }
 
-    /// <summary>The condition by which other controls hold one, as the book says it; null where it is free.</summary>
-    internal string? HeldBy(Item item) => Plan.Items[item.Name].Free is { } free && free.Margin.Evaluate(_bank)[_lane] < 0 ? free.While : null;
+    /// <summary>The condition for which one waits to be moved to a position, as the book says it; null where it is free.</summary>
+    internal string? HeldBy(Item item, string position) =>
+        Plan.Items[item.Name].Free is { } free && (free.Into is not { } into || into == item.Positions.IndexOf(position)) && free.Margin.Evaluate(_bank)[_lane] < 0 ? free.While : null;
 
     internal static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -92,6 +92,7 @@ public sealed partial class World
         bool again = true;
         while (again && Trouble is null)
         {
+            Resolve();
             for (int i = 0; i < Plan.Bindings.Length; i++)
             {
                 Apply(Plan.Bindings[i], ref _applied[i]);

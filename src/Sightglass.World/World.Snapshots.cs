@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Sightglass.Network.Groups;
+using Sightglass.Plant.Plans;
 using Sightglass.World.Agenda;
 using Sightglass.World.People;
 using Sightglass.World.Runs;
@@ -62,6 +63,11 @@ public sealed partial class World
                 ? value
                 : throw new ArgumentException($"The snapshot lacks '{Plan.Slots[i].Name}'.", nameof(snapshot));
             _bank.SetSlot(_lane, new(i), _slots[i]);
+        }
+
+        foreach (ResolverRoom room in _rooms)
+        {
+            room.Remember(_bank, _lane, _slots);
         }
 
         ApplySlots();

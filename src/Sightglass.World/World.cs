@@ -19,6 +19,9 @@ public sealed partial class World
     /// <summary>More firings of switches than this within a second make a run undecided.</summary>
     public const int MostFiringsASecond = 50;
 
+    /// <summary>More rounds of solving at one moment than this make a run undecided: relays that undo each other by way of what they switch.</summary>
+    public const int MostSolvingsAtOnce = 100;
+
     /// <summary>The same for numbers told from one network to another, which move often while something moves fast.</summary>
     public const int MostTellingsASecond = 1000;
 
@@ -28,6 +31,7 @@ public sealed partial class World
     private readonly double[] _applied;
     private readonly List<Sentinel> _sentinels = [];
     private readonly Stack<Sentinel> _idle = new();
+    private readonly ResolverRoom[] _rooms;
     private readonly SimTime[] _viewAt;
     private readonly List<Person> _people = [];
     private readonly List<Person> _known = [];
@@ -67,7 +71,8 @@ public sealed partial class World
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Plan.Networks.Length];
-        _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents);
+        _rooms = [.. bank.Plan.Resolvers.Select(r => r.NewRoom())];
+        _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents) || _rooms.Length > 0;
         Reset();
     }
 
@@ -129,6 +134,11 @@ public sealed partial class World
         {
             _slots[i] = Plan.Slots[i].Start;
             _bank.SetSlot(_lane, new(i), _slots[i]);
+        }
+
+        foreach (ResolverRoom room in _rooms)
+        {
+            room.Forget();
         }
 
         Array.Fill(_applied, double.NaN);

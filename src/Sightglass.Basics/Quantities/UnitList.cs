@@ -99,7 +99,7 @@ internal static class UnitList
     private static Unit[] Electric() =>
     [
         new("V", Dimension.Voltage, 1), new("kV", Dimension.Voltage, 1e3), new("mV", Dimension.Voltage, 1e-3), new("A", Dimension.Ampere, 1),
-        new("mA", Dimension.Ampere, 1e-3), new("Ohm", Dimension.Resistance, 1), new("Ah", Dimension.Ampere * Dimension.Second, Hour),
+        new("mA", Dimension.Ampere, 1e-3), new("Ohm", Dimension.Resistance, 1), new("mOhm", Dimension.Resistance, 1e-3), new("kOhm", Dimension.Resistance, 1e3), new("MOhm", Dimension.Resistance, 1e6), new("Ah", Dimension.Ampere * Dimension.Second, Hour),
     ];
 
     /// <summary><c>rpm</c> counts turns: 60 rpm = 1/s, not 2π/s.</summary>

@@ -9,8 +9,11 @@ public enum KindRole
     /// <summary>Holds an amount.</summary>
     Store,
 
-    /// <summary>Joins two stores (<c>from</c>, <c>to</c>).</summary>
+    /// <summary>Joins two stores, or two wires (<c>from</c>, <c>to</c>).</summary>
     Path,
+
+    /// <summary>A wire: paths that conduct end at it, and it holds nothing.</summary>
+    Wire,
 
     /// <summary>Shows a formula of the true state.</summary>
     Indication,

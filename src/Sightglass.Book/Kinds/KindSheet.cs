@@ -22,6 +22,9 @@ public sealed record KindSheet
 
     public KindRole Role { get; init; } = KindRole.Described;
 
+    /// <summary>Whether its ends are wires: it carries current, not a fluid.</summary>
+    public bool Conducts { get; init; }
+
     public ImmutableArray<KindParameter> Parameters { get; init; } = [];
 
     /// <summary>

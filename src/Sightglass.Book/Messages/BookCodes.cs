@@ -61,7 +61,7 @@ public static class BookCodes
         new("B068", Severity.Error, "An item has no such quantity."),
         new("B069", Severity.Error, "A name with a comma stands without quotes in a list and is torn apart."),
         new("B070", Severity.Error, "A name cannot be set at the start of a situation."),
-        new("B071", Severity.Error, "A path ends at an item that holds nothing."),
+        new("B071", Severity.Error, "A path ends at an item that holds nothing, or what conducts at an item that is no wire."),
         new("B072", Severity.Error, "An item, a fact, a sign or a quantity of the surroundings share a name."),
         new("B073", Severity.Error, "A modification changes an item that is not there."),
         new("B074", Severity.Error, "A leg or a path leads to where it begins."),

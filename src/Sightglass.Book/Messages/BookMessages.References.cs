@@ -41,6 +41,9 @@ internal static partial class BookMessages
     public static Diagnostic NotAStore(Span span, string item, string kind) =>
         Error("B071", span, $"a path cannot end at {Quote(item)}, which is a {kind}", "name an item that holds something, or `outside`");
 
+    public static Diagnostic NotAWire(Span span, string item, string kind) =>
+        Error("B071", span, $"current cannot go to {Quote(item)}, which is a {kind}", "name a wire, or `frame` for the metal of the machine");
+
     public static Diagnostic TwoMeanings(Span span, string name, string what, string other, Span first) =>
         Error("B072", span, $"{what} {Quote(name)} has the name of {other}{(first.Source is null ? "" : $" at {first}")}", "give one of them another name");
 

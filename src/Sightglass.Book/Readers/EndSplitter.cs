@@ -47,14 +47,14 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, IRead
         }
 
         _depth++;
-        PortReference? part = Split(new PortReference(s.Value, null, Values.Content(s)));
+        PortReference? part = Split(new PortReference(s.Value, null, Values.Content(s)), null);
         _depth--;
         return part;
     }
 
     private Item Split(Item item)
     {
-        Item split = item with { From = Split(item.From), To = Split(item.To) };
+        Item split = item with { From = Split(item.From, item), To = Split(item.To, item) };
         if (split is { From: { } from, To: { } to } && from.Item == to.Item && from.Port == to.Port)
         {
             context.Add(BookMessages.ToItself(to.Span, $"`{item.Name}`", to.Item));
@@ -63,9 +63,9 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, IRead
         return split;
     }
 
-    private PortReference? Split(PortReference? end)
+    private PortReference? Split(PortReference? end, Item? path)
     {
-        if (end is null || end.Item == PortReference.Outside)
+        if (end is null || !end.IsItem)
         {
             return end;
         }
@@ -85,7 +85,7 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, IRead
 
         if (items.TryGetValue(end.Item, out Item? whole))
         {
-            CheckStore(whole, end.Span);
+            CheckEnd(whole, path, end.Span);
             return end;
         }
 
@@ -113,11 +113,14 @@ internal sealed class EndSplitter(IReadOnlyDictionary<string, Item> items, IRead
     private static bool HasPort(Item item, string port) =>
         item.Ports.ContainsKey(port) || (item.Kind.Role == KindRole.Store && item.Kind.Ports.Any(p => p.Name == port));
 
-    private void CheckStore(Item item, Span span)
+    /// <summary>Current ends at wires, a fluid at stores; what a port of a use shows may be either.</summary>
+    private void CheckEnd(Item item, Item? path, Span span)
     {
-        if (item.Kind.Role != KindRole.Store && !item.IsKindUnknown)
+        bool fits = item.IsKindUnknown || path is { IsKindUnknown: true }
+            || item.Kind.Role == (path is { Kind.Conducts: true } ? KindRole.Wire : KindRole.Store) || (path is null && item.Kind.Role == KindRole.Wire);
+        if (!fits)
         {
-            context.AddMissing(BookMessages.NotAStore(span, item.Name, item.Kind.Name));
+            context.AddMissing(path is { Kind.Conducts: true } ? BookMessages.NotAWire(span, item.Name, item.Kind.Name) : BookMessages.NotAStore(span, item.Name, item.Kind.Name));
         }
     }
 

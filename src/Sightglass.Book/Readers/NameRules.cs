@@ -7,7 +7,7 @@ namespace Sightglass.Book.Readers;
 internal static class NameRules
 {
     private const int Longest = 120;
-    private static readonly HashSet<string> s_reserved = new(StringComparer.Ordinal) { "outside", "and", "or", "not", "min", "max", "abs", "removed" };
+    private static readonly HashSet<string> s_reserved = new(StringComparer.Ordinal) { "outside", "frame", "and", "or", "not", "min", "max", "abs", "removed" };
 
     public static bool Check(YamlScalar key, ReadContext context)
     {

@@ -121,7 +121,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
 
         foreach (string end in new[] { "from", "to" }.Where(kind.HasEnd))
         {
-            keys[end] = Text(kind.Ports.FirstOrDefault(p => p.Name == end)?.Doc ?? "An item, `item, port`, or `outside`.");
+            keys[end] = Text(kind.Ports.FirstOrDefault(p => p.Name == end)?.Doc ?? (kind.Conducts ? "A wire, or `frame`." : "An item, `item, port`, or `outside`."));
         }
 
         if (kind.TakesPositions)

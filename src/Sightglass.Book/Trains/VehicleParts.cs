@@ -43,7 +43,7 @@ internal sealed class VehicleParts(Stand stand)
     }
 
     private PortReference? Of(PortReference? end) =>
-        end is null || end.Item == PortReference.Outside ? end : end with { Item = _vehicle.NameOf(end.Item) };
+        end is null || !end.IsItem ? end : end with { Item = _vehicle.NameOf(end.Item) };
 
     private ImmutableArray<string> Names(ImmutableArray<string> names) => names.IsDefault || _vehicle.IsTheMachine ? names : [.. names.Select(_vehicle.NameOf)];
 }

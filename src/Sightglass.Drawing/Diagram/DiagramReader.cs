@@ -72,7 +72,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     }
 
     private static bool IsNetwork(Item item) =>
-        item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine;
+        !item.Kind.Conducts && (item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine);
 
     // What couples two vehicles belongs to both.
     private bool IsHere(Item item) => vehicle is null || item.Vehicle.Index == vehicle
@@ -189,7 +189,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     }
 
     private static string? End(PortReference? reference) =>
-        reference is null || reference.Item == PortReference.Outside ? null : reference.Item;
+        reference is null || !reference.IsItem ? null : reference.Item;
 
     private DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
         new(item.Name, role, symbol, item.Label.Length > 0 ? Say.Book(item.Label) : Say.Begin(Say.Book(item.Name)))

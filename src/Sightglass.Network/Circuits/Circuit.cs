@@ -9,7 +9,7 @@ namespace Sightglass.Network.Circuits;
 public sealed partial class Circuit
 {
     /// <summary>A coil that moved this often when one moved at a time is one of those that never come to rest.</summary>
-    private const int Restless = 3;
+    internal const int Restless = 3;
 
     private readonly string[] _names;
     private readonly (string Name, double Start)[] _inputs;

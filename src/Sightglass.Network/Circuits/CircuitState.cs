@@ -103,6 +103,9 @@ public sealed class CircuitState
 
     public bool IsUp(Coil coil) => UpCoils[coil.Index];
 
+    /// <summary>Whether a coil is one of those that come to no rest, where the outcome is <see cref="CircuitOutcome.Chatter"/>.</summary>
+    public bool IsRestless(Coil coil) => Outcome == CircuitOutcome.Chatter && Moves[coil.Index] >= Circuit.Restless;
+
     /// <summary>Whether a node is joined to one whose potential is given.</summary>
     public bool IsHeld(Node node) => Roots[Circuit.PositionOf(node.Index)] < 0;
 

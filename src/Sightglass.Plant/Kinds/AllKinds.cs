@@ -1,5 +1,6 @@
 using Sightglass.Plant.Kinds.Air;
 using Sightglass.Plant.Kinds.Common;
+using Sightglass.Plant.Kinds.Electric;
 using Sightglass.Plant.Kinds.Fuel;
 using Sightglass.Plant.Kinds.Paths;
 
@@ -42,6 +43,18 @@ internal static class AllKinds
         new SpringBrakeKind(),
         new SpringReleaseKind(),
         new CutoutCockKind(),
+        new WireKind(),
+        new BatteryKind(),
+        new ChargerKind(),
+        new StarterKind(),
+        new CableKind(),
+        new KnifeSwitchKind(),
+        new BreakerKind(),
+        new ContactorKind(),
+        new ContactKind(),
+        new LoadKind(),
+        new ElectricLampKind(),
+        new DiodeKind(),
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),

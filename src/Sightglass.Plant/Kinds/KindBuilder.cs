@@ -15,6 +15,9 @@ public abstract class KindBuilder
     /// <summary>Names of stores that an item joins beyond those that it names itself.</summary>
     public virtual IEnumerable<string> AlsoJoins(ClassBook book, Item item) => [];
 
+    /// <summary>Items of the same circuit beyond those that its ends name: the coil of a contact.</summary>
+    public virtual IEnumerable<Item> ActsWith(ClassBook book, Item item) => [];
+
     /// <summary>First pass: stores and slots, so that paths find their ends whatever the order of names.</summary>
     public virtual void Declare(PlanBuilder plan, Item item)
     {

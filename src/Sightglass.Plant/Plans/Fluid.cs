@@ -8,4 +8,7 @@ public enum Fluid
 
     /// <summary>Air.</summary>
     Gas,
+
+    /// <summary>Electric charge.</summary>
+    Charge,
 }

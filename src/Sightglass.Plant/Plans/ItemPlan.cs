@@ -28,8 +28,8 @@ public sealed record ItemPlan(Item Item)
     /// <summary>1 while it cannot be moved from its position.</summary>
     public Slot? Jammed { get; init; }
 
-    /// <summary>Margin of being free to move, and the condition as written; null where no other control bears on it.</summary>
-    public (Signal Margin, string While)? Free { get; init; }
+    /// <summary>What must hold for it to be moved by hand; null where nothing bears on it.</summary>
+    public Hold? Free { get; init; }
 
     /// <summary>Fault → its values' slots by name; the fault is there when its first slot is not zero.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<FaultValue>> Faults { get; init; } =

@@ -18,11 +18,11 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
     /// <summary>All networks without which signals would come out otherwise.</summary>
     public SortedSet<int> Of(IEnumerable<Signal> signals) => From(signals).Networks;
 
-    /// <summary>The same, and those of given switches that look at nothing else.</summary>
-    public (SortedSet<int> Networks, ImmutableArray<SwitchRule> Switches) Of(IEnumerable<Signal> signals, IEnumerable<SwitchRule> switches)
+    /// <summary>The same, those of given switches that look at nothing else, and the slots that bear on them, by their indices.</summary>
+    public (SortedSet<int> Networks, ImmutableArray<SwitchRule> Switches, IReadOnlySet<int> Slots) Of(IEnumerable<Signal> signals, IEnumerable<SwitchRule> switches)
     {
         Spread asked = From(signals);
-        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && NothingElse(asked, s))]);
+        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && NothingElse(asked, s))], asked.Slots);
     }
 
     private Spread From(IEnumerable<Signal> signals)
@@ -51,6 +51,8 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
         private readonly Queue<int> _openSlots = new();
 
         public SortedSet<int> Networks { get; } = [];
+
+        public IReadOnlySet<int> Slots => _slots;
 
         public void Finish()
         {

@@ -25,7 +25,7 @@ public sealed partial class Plan
     /// </summary>
     public Plan Only(IEnumerable<Signal> asked)
     {
-        (SortedSet<int> needed, ImmutableArray<SwitchRule> switches) = _needs.Value.Of(asked, Whole.Switches);
+        (SortedSet<int> needed, ImmutableArray<SwitchRule> switches, IReadOnlySet<int> slots) = _needs.Value.Of(asked, Whole.Switches);
         return needed.Count == NetworkNames.Length ? Whole : new(Whole)
         {
             Book = Book,
@@ -36,6 +36,7 @@ public sealed partial class Plan
             Bindings = [.. Whole.Bindings.Where(b => needed.Contains(b.Network))],
             Switches = switches,
             Pulses = Pulses,
+            Resolvers = [.. Whole.Resolvers.Where(r => r.Sets.Any(s => slots.Contains(s.Index)))],
             Items = Items,
             Starts = Starts,
             Readings = Readings,

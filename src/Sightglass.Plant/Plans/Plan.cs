@@ -35,6 +35,9 @@ public sealed partial class Plan
 
     public required ImmutableArray<PulseRule> Pulses { get; init; }
 
+    /// <summary>What is solved at events, in this order until all of it rests.</summary>
+    public required ImmutableArray<Resolver> Resolvers { get; init; }
+
     public required ImmutableSortedDictionary<string, ItemPlan> Items { get; init; }
 
     public required ImmutableSortedDictionary<string, StartRule> Starts { get; init; }

@@ -4,14 +4,15 @@ using Sightglass.Basics.Formulas;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
+using Sightglass.Plant.Circuits;
 using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
 
 /// <summary>What kinds build into: networks of what is joined, slots, signals with names, bindings, rules.</summary>
-public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
+public sealed class PlanBuilder
 {
-    private readonly StoreGroups _groups = new(book);
+    private readonly StoreGroups _groups;
     private readonly Dictionary<StoreGroup, int> _networkOf = [];
     private readonly List<NetworkBuilder> _networks = [];
     private readonly List<List<string>> _amountNames = [];
@@ -22,17 +23,27 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     private readonly Dictionary<string, List<(SlotFunction Joined, ItemTies By)>> _joinedHeads = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<Slot>> _swaps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ItemTies> _tiesOf = new(StringComparer.Ordinal);
+    private readonly List<(ItemTies Item, ItemTies Of)> _readBy = [];
 
     /// <summary>Of the item that is being built.</summary>
     private ItemTies _ties = new();
 
-    public ClassBook Book { get; } = book;
+    public PlanBuilder(ClassBook book, DiagnosticList found)
+    {
+        (Book, Found, _groups) = (book, found, new(book));
+        Items = [.. book.ItemsInOrder];
+        Circuits = new(this);
+    }
+
+    public ClassBook Book { get; }
 
     /// <summary>In the order in which everything is built.</summary>
-    internal ImmutableArray<Item> Items { get; } = [.. book.ItemsInOrder];
+    internal ImmutableArray<Item> Items { get; }
 
     /// <summary>Everything that is wrong with the book as a plant.</summary>
-    public DiagnosticList Found { get; } = found;
+    public DiagnosticList Found { get; }
+
+    internal CircuitDraft Circuits { get; }
 
     public PlanScope Scope { get; } = new();
 
@@ -56,7 +67,21 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
     internal IEnumerable<string> NetworkNames => _systems.Select(s => string.Join(" and ", s));
 
     /// <summary>What ties each item to networks and slots.</summary>
-    internal IEnumerable<ItemTies> Ties => _tiesOf.Values;
+    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties));
+
+    /// <summary>What solves the circuits: once everything is built.</summary>
+    internal IEnumerable<Resolver> Resolvers()
+    {
+        foreach ((ItemTies item, ItemTies of) in _readBy)
+        {
+            of.Reads.UnionWith(item.Reads);
+        }
+
+        return Circuits.Parts.Select(p => p.Build()).OfType<Resolver>();
+    }
+
+    /// <summary>Whatever the item that is being built reads, a resolver reads.</summary>
+    internal void ReadBy(ItemTies resolver) => _readBy.Add((_ties, resolver));
 
     internal IReadOnlyDictionary<string, ItemPlan> Plans => _items;
 
@@ -210,6 +235,9 @@ public sealed class PlanBuilder(ClassBook book, DiagnosticList found)
 
         return slot;
     }
+
+    /// <summary>Says that the item that is being built reads slots, by their indices, through a signal.</summary>
+    internal void Reads(IEnumerable<int> slots) => _ties.Reads.UnionWith(slots);
 
     /// <summary>Whether a slot, by its index, is where a control stands.</summary>
     internal bool IsPosition(int slot) => _items.Values.Any(i => i.Position is { } position && position.Index == slot);

@@ -39,6 +39,7 @@ public static class PlanCompiler
             return null;
         }
 
+        ImmutableArray<Resolver> resolvers = [.. builder.Resolvers()];
         return new Plan(builder.Scope, new(() => [.. builder.Networks.Select(n => n.Build())]), new(() => new(builder)))
         {
             Book = book,
@@ -49,6 +50,7 @@ public static class PlanCompiler
             Bindings = [.. builder.Bindings],
             Switches = [.. builder.Switches],
             Pulses = [.. builder.Pulses],
+            Resolvers = resolvers,
             Items = builder.Plans.ToImmutableSortedDictionary(StringComparer.Ordinal),
             Starts = builder.Starts.ToImmutableSortedDictionary(StringComparer.Ordinal),
             Readings = Readings(builder),

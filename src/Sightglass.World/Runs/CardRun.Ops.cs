@@ -269,7 +269,7 @@ public sealed partial class CardRun
         if (!moved && _world.Journal is not null)
         {
             ClosedWord to = new(position);
-            _world.Note(JournalKind.Finding, _world.HeldBy(item) is { } held ? (FormattableString)$"{item.Name} does not move to {to}: it moves only while {held}." : $"{item.Name} does not move to {to}.", Step);
+            _world.Note(JournalKind.Finding, _world.HeldBy(item, position) is { } held ? (FormattableString)$"{item.Name} does not move to {to}: it moves only while {held}." : $"{item.Name} does not move to {to}.", Step);
         }
     }
 

@@ -89,6 +89,21 @@ internal sealed class Rig : IDisposable
     public void Do(double seconds, string item, string position) =>
         World.Do(new WorldAction.Operate(-1, item, position), SimTime.FromSeconds(seconds));
 
+    /// <summary>Puts a fault in at a moment.</summary>
+    public void Break(double seconds, string item, string fault, params ReadOnlySpan<(string Name, double Value)> values)
+    {
+        ImmutableSortedDictionary<string, double> all = ImmutableSortedDictionary<string, double>.Empty.WithComparers(StringComparer.Ordinal);
+        foreach ((string name, double value) in values)
+        {
+            all = all.SetItem(name, value);
+        }
+
+        World.Do(new WorldAction.PutIn(item, fault, all), SimTime.FromSeconds(seconds));
+    }
+
+    /// <summary>Takes a fault out at a moment.</summary>
+    public void Mend(double seconds, string item, string fault) => World.Do(new WorldAction.TakeOut(item, fault), SimTime.FromSeconds(seconds));
+
     public void Dispose() => _bank.Dispose();
 
     private static IEnumerable<ProgramChoice> Choices(Plan plan, Card card, DiagnosticList found)

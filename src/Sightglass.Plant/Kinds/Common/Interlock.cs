@@ -35,6 +35,6 @@ internal static class Interlock
             return;
         }
 
-        plan.Update(plan.PlanOf(item) with { Free = (free, value.Text) });
+        plan.Update(plan.PlanOf(item) with { Free = new(free, value.Text) });
     }
 }

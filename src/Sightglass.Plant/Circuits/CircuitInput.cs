@@ -1,0 +1,14 @@
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+
+namespace Sightglass.Plant.Circuits;
+
+/// <summary>What an input of a circuit follows from: a function of the slots, or a margin that sees slots only, which is 1 while it holds and 0 while it does not.</summary>
+internal readonly record struct CircuitInput(SlotFunction? Value, Signal? While)
+{
+    public double Of(LaneBank bank, int lane, ReadOnlySpan<double> slots)
+    {
+        double value = Value is null ? 1 : Value(slots);
+        return While is null || While.Evaluate(bank)[lane] >= 0 ? value : 0;
+    }
+}

@@ -1,0 +1,17 @@
+namespace Sightglass.Plant.Circuits;
+
+/// <summary>What a circuit tells.</summary>
+internal enum CircuitOutputKind
+{
+    /// <summary>V between two nodes.</summary>
+    Voltage,
+
+    /// <summary>A through a branch.</summary>
+    Current,
+
+    /// <summary>1 while a coil is up, 0 while it is down.</summary>
+    Up,
+
+    /// <summary>1 while a coil's own contacts undo it again and again.</summary>
+    Chatters,
+}

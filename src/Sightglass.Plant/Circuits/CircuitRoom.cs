@@ -1,0 +1,79 @@
+using Sightglass.Network.Circuits;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Circuits;
+
+/// <summary>Where one world works out a circuit.</summary>
+internal sealed class CircuitRoom : ResolverRoom
+{
+    private readonly CircuitResolver _resolver;
+    private readonly CircuitState _state;
+    private readonly double[] _inputs;
+    private readonly double[] _next;
+    private readonly double[] _values;
+
+    public CircuitRoom(CircuitResolver resolver)
+    {
+        _resolver = resolver;
+        _state = resolver.Circuit.NewState();
+        _inputs = new double[resolver.Inputs.Length];
+        _next = new double[_inputs.Length];
+        _values = new double[resolver.Outputs.Length];
+        Forget();
+    }
+
+    public override ReadOnlySpan<double> Values => _values;
+
+    public override bool Solve(LaneBank bank, int lane, ReadOnlySpan<double> slots)
+    {
+        Take(bank, lane, slots, _next);
+        if (_next.AsSpan().SequenceEqual(_inputs))
+        {
+            return false;
+        }
+
+        _next.CopyTo(_inputs, 0);
+        ReadOnlySpan<CircuitOutput> outputs = _resolver.Outputs;
+        for (int i = 0; i < outputs.Length; i++)
+        {
+            if (outputs[i].Kind == CircuitOutputKind.Up)
+            {
+                _state.Set(outputs[i].Coil, slots[outputs[i].Slot.Index] > 0.5);
+            }
+        }
+
+        _resolver.Circuit.Solve(_inputs, _state);
+        for (int i = 0; i < outputs.Length; i++)
+        {
+            _values[i] = outputs[i].Kind switch
+            {
+                CircuitOutputKind.Voltage => _state.Voltage(outputs[i].Plus) - _state.Voltage(outputs[i].Minus),
+                CircuitOutputKind.Current => _state.Current(outputs[i].Branch),
+                CircuitOutputKind.Up => _state.IsUp(outputs[i].Coil) ? 1 : 0,
+                _ => _state.IsRestless(outputs[i].Coil) ? 1 : 0,
+            };
+        }
+
+        return true;
+    }
+
+    public override void Remember(LaneBank bank, int lane, ReadOnlySpan<double> slots)
+    {
+        Take(bank, lane, slots, _inputs);
+        for (int i = 0; i < _values.Length; i++)
+        {
+            _values[i] = slots[_resolver.Sets[i].Index];
+        }
+    }
+
+    public override void Forget() => Array.Fill(_inputs, double.NaN);
+
+    private void Take(LaneBank bank, int lane, ReadOnlySpan<double> slots, double[] into)
+    {
+        ReadOnlySpan<CircuitInput> inputs = _resolver.Inputs;
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            into[i] = inputs[i].Of(bank, lane, slots);
+        }
+    }
+}
