@@ -5,10 +5,13 @@ namespace Sightglass.World;
 /// <content>What holds nothing is solved when slots have moved.</content>
 public sealed partial class World
 {
+    /// <summary>Slots have moved since everything was solved: whoever looks has it solved first.</summary>
+    private bool _unresolved;
+
     /// <summary>Solves in the order of the plan, again and again until nothing moves: what one sets another may read.</summary>
     private void Resolve()
     {
-        if (_rooms.Length == 0)
+        if (!_unresolved || _rooms.Length == 0)
         {
             return;
         }
@@ -16,6 +19,7 @@ public sealed partial class World
         int? moving = 0;
         for (int round = 0; moving is not null; round++)
         {
+            _unresolved = false;
             if (round == MostSolvingsAtOnce)
             {
                 Trouble = FormattableString.Invariant($"no rest within {MostSolvingsAtOnce} rounds in the circuit of: {Plan.Resolvers[moving.Value].Name}");

@@ -293,14 +293,11 @@ public sealed partial class World
             return;
         }
 
-        if (_slotsMoved)
+        Resolve();
+        if (_slotsMoved && SlotsChangeAnything())
         {
-            Resolve();
-            if (SlotsChangeAnything())
-            {
-                CutAll();
-                return;
-            }
+            CutAll();
+            return;
         }
 
         TellTrue();

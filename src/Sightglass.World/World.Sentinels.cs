@@ -124,6 +124,7 @@ public sealed partial class World
     /// <summary>Tells those whose margin has come true: located in a step, or by a jump of a slot at this moment.</summary>
     private void TellTrue()
     {
+        Resolve();
         for (int i = 0; i < _sentinels.Count; i++)
         {
             Sentinel s = _sentinels[i];

@@ -24,7 +24,13 @@ public sealed partial class World
     public double Value(Plant.Signals.Signal signal)
     {
         ArgumentNullException.ThrowIfNull(signal);
-        return _blind ? throw new InvalidOperationException("Nothing is in view: this event was said not to look at the machine.") : signal.Evaluate(_bank)[_lane];
+        if (_blind)
+        {
+            throw new InvalidOperationException("Nothing is in view: this event was said not to look at the machine.");
+        }
+
+        Resolve();
+        return signal.Evaluate(_bank)[_lane];
     }
 
     /// <summary>Sets a slot and what follows from it at once. Networks follow when the moment is over.</summary>
@@ -35,7 +41,7 @@ public sealed partial class World
             return;
         }
 
-        _slotsMoved = true;
+        _slotsMoved = _unresolved = true;
         _slots[slot.Index] = value;
         _bank.SetSlot(_lane, slot, value);
         foreach (PulseRule pulse in Plan.Pulses)

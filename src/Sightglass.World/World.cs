@@ -158,7 +158,7 @@ public sealed partial class World
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
         _pendingFirings = _cutting = _unseen = _blind = _hasBegun = false;
-        _slotsMoved = true;
+        _slotsMoved = _unresolved = true;
         InView = false;
         _restored = null;
         _firings = _tellings = 0;

@@ -11,6 +11,9 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
 {
     private const string Of = " of ";
 
+    /// <summary>Whether what a condition says holds at the start, in the order of its values.</summary>
+    private static readonly ImmutableArray<string> s_conditions = ["no", "yes"];
+
     /// <summary>No name of quantity and item is longer.</summary>
     private const int Longest = 300;
 
@@ -90,7 +93,7 @@ internal sealed class StartScope(IReadOnlyDictionary<string, Item> items, IReadO
                 return null;
             }
 
-            return new(quantity.Dimension, default);
+            return quantity.IsCondition ? new(default, s_conditions) : new(quantity.Dimension, default);
         }
 
         NotFound(name, span, context);

@@ -65,6 +65,8 @@ public sealed class BatteryKind : KindBuilder
         ],
     };
 
+    public override void Declare(PlanBuilder plan, Item item) => ConductorSheet.NameBoth(plan, item);
+
     public override void Connect(PlanBuilder plan, Item item)
     {
         if (plan.Circuits.EndsOf(item) is not { } ends)
@@ -92,9 +94,9 @@ public sealed class BatteryKind : KindBuilder
             inner,
             ends.Part.Follow(item.Name, s => Math.Max(0, s[told.Index]) * Math.Max(0, cells - s[dead.Index]) / cells),
             ends.Part.Follow(item.Name, s => whole(s) * inner / (inner + s[more.Index])));
-        ConductorSheet.TellVoltage(plan, item, ends.Part, ends.To, ends.From);
-        Slot amperes = ConductorSheet.TellCurrent(plan, item, ends, branch);
-        AddCurrents(plan, item, network, plates, amperes, force, cells);
+        ends.Part.TellVoltage(ConductorSheet.Volts(plan, item), ends.To, ends.From);
+        ends.Part.TellCurrent(ConductorSheet.Amperes(plan, item), branch);
+        AddCurrents(plan, item, network, plates, ConductorSheet.Amperes(plan, item), force, cells);
         plan.Name($"charge of {item.Name}", Dimension.One, new SumSignal([new AmountSignal(network, plates, 1 / capacity), new AmountSignal(network, rest, 1 / capacity)]));
     }
 

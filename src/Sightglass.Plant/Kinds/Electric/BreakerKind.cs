@@ -54,6 +54,7 @@ public sealed class BreakerKind : KindBuilder
     {
         Slot position = plan.PositionSlot(item);
         plan.JamFault(item);
+        ConductorSheet.NameBoth(plan, item);
         Slot tripped = plan.SlotNamed($"tripped of {item.Name}");
         plan.Name($"tripped of {item.Name}", Dimension.One, new SlotSignal(tripped, 1, -0.5), isCondition: true);
         plan.AddPulse(new($"", tripped, s => s[tripped.Index] > 0.5, position, _ => 0));
@@ -70,8 +71,8 @@ public sealed class BreakerKind : KindBuilder
         Slot position = plan.PositionSlot(item);
         SlotFunction whole = ConductorSheet.Whole(plan, item);
         Branch branch = ends.Part.Draft.AddResistance(item.Name, ends.From, ends.To, item.Get("resistance"), ends.Part.Follow(item.Name, s => s[position.Index] > 0.5 ? whole(s) : 0));
-        Slot amperes = ConductorSheet.Tell(plan, item, ends, branch).Amperes;
-        Trip(plan, item, amperes, plan.SlotNamed($"tripped of {item.Name}"), position);
+        ConductorSheet.Tell(plan, item, ends, branch);
+        Trip(plan, item, ConductorSheet.Amperes(plan, item), plan.SlotNamed($"tripped of {item.Name}"), position);
     }
 
     private static void Trip(PlanBuilder plan, Item item, Slot amperes, Slot tripped, Slot position)

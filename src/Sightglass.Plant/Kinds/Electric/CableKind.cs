@@ -24,6 +24,8 @@ public sealed class CableKind : KindBuilder
         Faults = [ConductorSheet.Open, new("loose", "A connection that has come loose or corroded.", [Parameter.Of("resistance", Dimension.Resistance, "Besides its own.", "1 Ohm", "1 mOhm", "1 MOhm")])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item) => ConductorSheet.NameBoth(plan, item);
+
     public override void Connect(PlanBuilder plan, Item item)
     {
         if (plan.Circuits.EndsOf(item) is not { } ends)

@@ -34,6 +34,8 @@ public sealed class ChargerKind : KindBuilder
         Faults = [ConductorSheet.Open, new("low", "Its regulator holds too low a voltage.", [Parameter.Of("share", Dimension.One, "Of its voltage, missing.", "15 %", "1 %", "99 %")])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item) => ConductorSheet.NameBoth(plan, item);
+
     public override void Connect(PlanBuilder plan, Item item)
     {
         if (plan.Circuits.EndsOf(item) is not { } ends)
@@ -50,7 +52,7 @@ public sealed class ChargerKind : KindBuilder
         Node inside = part.Draft.AddNode($"inside of {item.Name}");
         part.Draft.AddSource(item.Name, ends.From, inside, ohms / 2, part.Follow(item.Name, s => volts * speed(s) * (1 - s[low.Index])));
         Branch branch = part.Draft.AddDiode($"diode of {item.Name}", inside, ends.To, 0, ohms / 2, opening: part.Follow(item.Name, whole));
-        ConductorSheet.TellVoltage(plan, item, part, ends.To, ends.From);
-        ConductorSheet.TellCurrent(plan, item, ends, branch);
+        part.TellVoltage(ConductorSheet.Volts(plan, item), ends.To, ends.From);
+        part.TellCurrent(ConductorSheet.Amperes(plan, item), branch);
     }
 }

@@ -35,30 +35,26 @@ internal static class ConductorSheet
         return s => s[open.Index] > 0.5 ? 0 : 1;
     }
 
-    /// <summary>Gives the voltage between two nodes a slot and a name.</summary>
-    public static Slot TellVoltage(PlanBuilder plan, Item item, CircuitPart part, Node plus, Node minus)
+    /// <summary>Gives what it tells names in formulas: in the first pass, so that facts and conditions may speak of it before it is built.</summary>
+    public static void NameVoltage(PlanBuilder plan, Item item) => plan.Name($"voltage of {item.Name}", Dimension.Voltage, new SlotSignal(Volts(plan, item)));
+
+    public static void NameBoth(PlanBuilder plan, Item item)
     {
-        Slot volts = plan.SlotNamed($"voltage of {item.Name}");
-        part.TellVoltage(volts, plus, minus);
-        plan.Name($"voltage of {item.Name}", Dimension.Voltage, new SlotSignal(volts));
-        return volts;
+        NameVoltage(plan, item);
+        plan.Name($"current of {item.Name}", Dimension.Ampere, new SlotSignal(Amperes(plan, item)));
     }
 
-    /// <summary>Gives the voltage and the current of a branch their slots and names.</summary>
-    public static (Slot Volts, Slot Amperes) Tell(PlanBuilder plan, Item item, CircuitEnds ends, Branch branch)
+    public static Slot Volts(PlanBuilder plan, Item item) => plan.SlotNamed($"voltage of {item.Name}");
+
+    public static Slot Amperes(PlanBuilder plan, Item item) => plan.SlotNamed($"current of {item.Name}");
+
+    /// <summary>Has the circuit tell the voltage of its ends and the current of a branch.</summary>
+    public static void Tell(PlanBuilder plan, Item item, CircuitEnds ends, Branch branch)
     {
-        Slot volts = TellVoltage(plan, item, ends.Part, ends.From, ends.To);
-        return (volts, TellCurrent(plan, item, ends, branch));
+        ends.Part.TellVoltage(Volts(plan, item), ends.From, ends.To);
+        ends.Part.TellCurrent(Amperes(plan, item), branch);
     }
 
-    public static Slot TellCurrent(PlanBuilder plan, Item item, CircuitEnds ends, Branch branch)
-    {
-        Slot amperes = plan.SlotNamed($"current of {item.Name}");
-        ends.Part.TellCurrent(amperes, branch);
-        plan.Name($"current of {item.Name}", Dimension.Ampere, new SlotSignal(amperes));
-        return amperes;
-    }
-
-    public static void NamePower(PlanBuilder plan, Item item, Slot volts, Slot amperes) =>
-        plan.Name($"power of {item.Name}", Dimension.Power, new ProductSignal(new SlotSignal(volts), new SlotSignal(amperes)));
+    public static void NamePower(PlanBuilder plan, Item item) =>
+        plan.Name($"power of {item.Name}", Dimension.Power, new ProductSignal(new SlotSignal(Volts(plan, item)), new SlotSignal(Amperes(plan, item))));
 }

@@ -36,6 +36,12 @@ public sealed class ContactKind : KindBuilder
 
     public override IEnumerable<Item> ActsWith(ClassBook book, Item item) => CoilOf(book, item) is { } coil ? [coil] : [];
 
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        ConductorSheet.NameVoltage(plan, item);
+        plan.Name($"current of {item.Name}", Dimension.Ampere, new SumSignal([new SlotSignal(Own(plan, item)), new SlotSignal(OverWeld(plan, item))]));
+    }
+
     /// <summary>In the third pass, when every name of a condition is there and every coil.</summary>
     public override void Indicate(PlanBuilder plan, Item item)
     {
@@ -75,13 +81,14 @@ public sealed class ContactKind : KindBuilder
         }
 
         Branch weld = part.Draft.AddResistance($"weld of {item.Name}", ends.From, ends.To, ohms, part.Follow(item.Name, s => s[welded.Index] > 0.5 ? 1 : 0));
-        Slot own = plan.SlotNamed($"current through {item.Name}");
-        Slot over = plan.SlotNamed($"current over the weld of {item.Name}");
-        part.TellCurrent(own, branch);
-        part.TellCurrent(over, weld);
-        plan.Name($"current of {item.Name}", Dimension.Ampere, new SumSignal([new SlotSignal(own), new SlotSignal(over)]));
-        ConductorSheet.TellVoltage(plan, item, part, ends.From, ends.To);
+        part.TellCurrent(Own(plan, item), branch);
+        part.TellCurrent(OverWeld(plan, item), weld);
+        part.TellVoltage(ConductorSheet.Volts(plan, item), ends.From, ends.To);
     }
+
+    private static Slot Own(PlanBuilder plan, Item item) => plan.SlotNamed($"current through {item.Name}");
+
+    private static Slot OverWeld(PlanBuilder plan, Item item) => plan.SlotNamed($"current over the weld of {item.Name}");
 
     private static Item? CoilOf(ClassBook book, Item item) =>
         item.Parameters.GetValueOrDefault("coil") is { Names: [var name, ..] } && book.Items.TryGetValue(name, out Item? coil) && coil.Kind.Symbol == "coil" ? coil : null;

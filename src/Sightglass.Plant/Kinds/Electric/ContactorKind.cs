@@ -41,6 +41,7 @@ public sealed class ContactorKind : KindBuilder
 
     public override void Declare(PlanBuilder plan, Item item)
     {
+        ConductorSheet.NameBoth(plan, item);
         Slot told = Told.By(plan, item);
         plan.Name($"told of {item.Name}", Dimension.One, new SlotSignal(told));
         plan.Name($"picked up of {item.Name}", Dimension.One, new SlotSignal(told, 1, -0.5), isCondition: true);

@@ -28,6 +28,8 @@ public sealed class DiodeKind : KindBuilder
         Faults = [ConductorSheet.Open, new("shorted", "It lets current pass both ways.", [])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item) => ConductorSheet.NameBoth(plan, item);
+
     public override void Connect(PlanBuilder plan, Item item)
     {
         if (plan.Circuits.EndsOf(item) is not { } ends)

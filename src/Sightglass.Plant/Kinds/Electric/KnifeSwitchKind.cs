@@ -31,6 +31,7 @@ public sealed class KnifeSwitchKind : KindBuilder
     {
         plan.PositionSlot(item);
         plan.JamFault(item);
+        ConductorSheet.NameBoth(plan, item);
     }
 
     public override void Connect(PlanBuilder plan, Item item)

@@ -34,6 +34,16 @@ public sealed class LoadKind : KindBuilder
         Faults = [ConductorSheet.Open, new("shorted", "It takes all that comes.", [Parameter.Of("resistance", Dimension.Resistance, "Of the short.", "20 mOhm", "0.1 mOhm", "100 Ohm")])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        ConductorSheet.NameBoth(plan, item);
+        ConductorSheet.NamePower(plan, item);
+        double least = item.Get("works from") * item.Get("rated voltage");
+        SlotSignal fed = new(ConductorSheet.Amperes(plan, item), ConductorSheet.OhmsOf(item), -least);
+        MarginSignal whole = new(new SlotSignal(Shorted(plan, item)), 1e-9, -1);
+        plan.Name($"working of {item.Name}", Dimension.One, new AllSignal([fed, whole]), isCondition: true);
+    }
+
     public override void Indicate(PlanBuilder plan, Item item)
     {
         if (plan.Circuits.EndsOf(item) is not { } ends)
@@ -43,7 +53,7 @@ public sealed class LoadKind : KindBuilder
 
         double ohms = ConductorSheet.OhmsOf(item);
         Slot open = plan.Fault(item, "open", ("", 1))[0];
-        Slot shorted = plan.Fault(item, "shorted", ("resistance", 0.02))[0];
+        Slot shorted = Shorted(plan, item);
         SlotFunction opening = s => s[open.Index] > 0.5 ? 0 : s[shorted.Index] > 0 ? ohms / s[shorted.Index] : 1;
         Signal? margin = WhileCondition.Of(plan, item, While);
         if (margin is null && item.Parameters.ContainsKey(While))
@@ -52,11 +62,8 @@ public sealed class LoadKind : KindBuilder
         }
 
         Branch branch = ends.Part.Draft.AddResistance(item.Name, ends.From, ends.To, ohms, margin is null ? ends.Part.Follow(item.Name, opening) : ends.Part.Follow(item.Name, margin, opening));
-        (Slot volts, Slot amperes) = ConductorSheet.Tell(plan, item, ends, branch);
-        ConductorSheet.NamePower(plan, item, volts, amperes);
-        double least = item.Get("works from") * item.Get("rated voltage");
-        MarginSignal fed = new(new ProductSignal(new SlotSignal(amperes), new ConstantSignal(ohms)), least, 1);
-        AllSignal works = new([fed, new MarginSignal(new SlotSignal(shorted), 0, -1)]);
-        plan.Name($"working of {item.Name}", Dimension.One, works, isCondition: true);
+        ConductorSheet.Tell(plan, item, ends, branch);
     }
+
+    private static Slot Shorted(PlanBuilder plan, Item item) => plan.Fault(item, "shorted", ("resistance", 0.02))[0];
 }

@@ -17,6 +17,9 @@ public sealed class StarterKind : KindBuilder
 {
     private const string While = "cranks while";
 
+    /// <summary>A from which it counts as cranking.</summary>
+    private const double LeastCurrent = 1;
+
     private const double Ln2 = 0.6931471805599453;
 
     public override KindSheet Sheet { get; } = new()
@@ -44,6 +47,13 @@ public sealed class StarterKind : KindBuilder
         Faults = [ConductorSheet.Open, new("worn", "It needs more voltage.", [Parameter.Of("voltage", Dimension.Voltage, "So much more.", "10 V", "0.1 V", "1 kV")])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item)
+    {
+        ConductorSheet.NameBoth(plan, item);
+        plan.Name($"cranking of {item.Name}", Dimension.One, new SlotSignal(ConductorSheet.Amperes(plan, item), 1, -LeastCurrent), isCondition: true);
+        plan.Name($"turning of {item.Name}", Dimension.One, Turning(plan, item), isCondition: true);
+    }
+
     public override void Indicate(PlanBuilder plan, Item item)
     {
         if (EngineOf(plan, item) is not { } engine || WhileCondition.Of(plan, item, While) is not { } margin || plan.Circuits.EndsOf(item) is not { } ends)
@@ -53,25 +63,26 @@ public sealed class StarterKind : KindBuilder
 
         Slot running = plan.PositionSlot(engine);
         SlotFunction whole = ConductorSheet.Whole(plan, item);
-        Slot worn = plan.Fault(item, "worn", ("voltage", 10))[0];
+        Slot worn = Worn(plan, item);
         Branch branch = ends.Part.Draft.AddResistance(
             item.Name, ends.From, ends.To, item.Get("resistance"), ends.Part.Follow(item.Name, margin, s => s[running.Index] > 0.5 ? 0 : whole(s)));
-        Slot amperes = ConductorSheet.Tell(plan, item, ends, branch).Amperes;
-        double least = item.Get("resistance") * 1e-6;
+        ConductorSheet.Tell(plan, item, ends, branch);
+        Slot amperes = ConductorSheet.Amperes(plan, item);
         double needs = item.Get("needs");
         double ohms = item.Get("resistance");
         // By its current, not by the voltage before it: with a broken lead there is voltage and nothing turns.
-        SlotFunction across = s => s[amperes.Index] * ohms;
-        plan.Name($"cranking of {item.Name}", Dimension.One, new SlotSignal(amperes, 1, -least), isCondition: true);
-        SumSignal left = new([new SlotSignal(amperes, ohms, -needs), new SlotSignal(worn, -1)]);
-        plan.Name($"turning of {item.Name}", Dimension.One, left, isCondition: true);
-
+        SlotCondition turns = s => s[amperes.Index] * ohms >= needs + s[worn.Index] && s[running.Index] < 0.5;
         int network = plan.NetworkOf(item, Fluid.Charge);
-        SlotCondition turns = s => across(s) >= needs + s[worn.Index] && s[running.Index] < 0.5;
         Amount turned = LagNumber.Add(plan, network, $"turned of {item.Name}", Lag.Follower(item.Get("fires after") / Ln2), s => turns(s) ? 1 : 0);
-        plan.Update(plan.PlanOf(engine) with { Free = new(left, $"turning of {item.Name}", Into: 1) });
+        plan.Update(plan.PlanOf(engine) with { Free = new(Turning(plan, item), $"turning of {item.Name}", Into: 1) });
         plan.AddSwitch(new($"{engine.Name} fires.", network, new PotentialSignal(network, turned, 1, -0.5), s => turns(s), running, new ConstantSignal(1)));
     }
+
+    /// <summary>What it has over what it needs, V.</summary>
+    private static SumSignal Turning(PlanBuilder plan, Item item) =>
+        new([new SlotSignal(ConductorSheet.Amperes(plan, item), item.Get("resistance"), -item.Get("needs")), new SlotSignal(Worn(plan, item), -1)]);
+
+    private static Slot Worn(PlanBuilder plan, Item item) => plan.Fault(item, "worn", ("voltage", 10))[0];
 
     private static Item? EngineOf(PlanBuilder plan, Item item)
     {

@@ -26,6 +26,8 @@ public sealed class WireKind : KindBuilder
         Faults = [new("grounded", "It touches the frame.", [Parameter.Of("resistance", Dimension.Resistance, "Where it touches.", "1 Ohm", "1 mOhm", "1 MOhm")])],
     };
 
+    public override void Declare(PlanBuilder plan, Item item) => ConductorSheet.NameVoltage(plan, item);
+
     public override void Connect(PlanBuilder plan, Item item)
     {
         CircuitPart part = plan.Circuits.PartOf(item.Name);
@@ -34,6 +36,6 @@ public sealed class WireKind : KindBuilder
         Slot grounded = plan.Fault(item, "grounded", ("resistance", 1))[0];
         part.Draft.AddResistance($"insulation of {item.Name}", node, part.Frame, item.Get("insulation"));
         part.Draft.AddResistance($"ground of {item.Name}", node, part.Frame, 1, part.Follow(item.Name, s => s[grounded.Index] > 0 ? 1 / s[grounded.Index] : 0));
-        ConductorSheet.TellVoltage(plan, item, part, node, part.Frame);
+        part.TellVoltage(ConductorSheet.Volts(plan, item), node, part.Frame);
     }
 }
