@@ -18,23 +18,27 @@ internal sealed class PlaceRule() : LintRule(11)
 
         foreach (CardProgram program in card.Programs)
         {
-            foreach (IGrouping<string?, CardOp.Go> walk in program.Ops.TakeWhile(o => o is not CardOp.Done).Where(o => o.Called is null).OfType<CardOp.Go>().GroupBy(g => g.Person?.Name))
+            foreach (IGrouping<string?, CardOp> own in program.Ops.TakeWhile(o => o is not CardOp.Done).Where(o => o.Called is null).GroupBy(o => o.Person?.Name))
             {
-                CheckWalk(card, [.. walk]);
+                CheckWalk(card, [.. own]);
             }
         }
     }
 
-    private static void CheckWalk(LintContext card, List<CardOp.Go> walk)
+    /// <summary>There and back at once is told; who has waited at the far end comes back to see what that did.</summary>
+    private static void CheckWalk(LintContext card, List<CardOp> own)
     {
-        for (int i = 2; i < walk.Count; i++)
+        int[] walks = [.. Enumerable.Range(0, own.Count).Where(i => own[i] is CardOp.Go)];
+        for (int i = 2; i < walks.Length; i++)
         {
-            (Place a, Place b, Place c) = (walk[i - 2].Place, walk[i - 1].Place, walk[i].Place);
-            if (a.Name == c.Name && b.Name != a.Name)
+            (Place a, Place b, Place c) = (To(walks[i - 2]), To(walks[i - 1]), To(walks[i]));
+            if (a.Name == c.Name && b.Name != a.Name && !own.GetRange(walks[i - 1], walks[i] - walks[i - 1]).Any(o => o is CardOp.WaitFor or CardOp.WaitUntil))
             {
-                card.Found.Add(LintMessages.BackAndForth(walk[i].Span, c.Name, Distance(a, b) + Distance(b, c)));
+                card.Found.Add(LintMessages.BackAndForth(own[walks[i]].Span, c.Name, Distance(a, b) + Distance(b, c)));
             }
         }
+
+        Place To(int op) => ((CardOp.Go)own[op]).Place;
     }
 
     /// <summary>Straight, metres: nobody walks less.</summary>
