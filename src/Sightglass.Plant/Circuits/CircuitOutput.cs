@@ -1,4 +1,5 @@
 using Sightglass.Network.Circuits;
+using Sightglass.Network.Compile;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Circuits;
@@ -13,6 +14,9 @@ internal sealed record CircuitOutput(Slot Slot, CircuitOutputKind Kind)
     public Branch Branch { get; init; }
 
     public Coil Coil { get; init; }
+
+    /// <summary>Of a slope: the electromotive force.</summary>
+    public Input Force { get; init; }
 
     /// <summary>Of a coil: whose it is.</summary>
     public string Name { get; init; } = "";

@@ -9,6 +9,9 @@ internal enum CircuitOutputKind
     /// <summary>A through a branch.</summary>
     Current,
 
+    /// <summary>A of a branch for each V more of its own electromotive force: what a small change does.</summary>
+    Slope,
+
     /// <summary>1 while a coil is up, 0 while it is down.</summary>
     Up,
 

@@ -7,7 +7,11 @@ namespace Sightglass.Plant.Circuits;
 internal sealed class CircuitRoom : ResolverRoom
 {
     private readonly CircuitResolver _resolver;
+    /// <summary>V by which an electromotive force is moved to see what that does.</summary>
+    private const double Little = 0.01;
+
     private readonly CircuitState _state;
+    private readonly CircuitState _moved;
     private readonly double[] _inputs;
     private readonly double[] _next;
     private readonly double[] _values;
@@ -16,6 +20,7 @@ internal sealed class CircuitRoom : ResolverRoom
     {
         _resolver = resolver;
         _state = resolver.Circuit.NewState();
+        _moved = resolver.Circuit.NewState();
         _inputs = new double[resolver.Inputs.Length];
         _next = new double[_inputs.Length];
         _values = new double[resolver.Outputs.Length];
@@ -49,12 +54,29 @@ internal sealed class CircuitRoom : ResolverRoom
             {
                 CircuitOutputKind.Voltage => _state.Voltage(outputs[i].Plus) - _state.Voltage(outputs[i].Minus),
                 CircuitOutputKind.Current => _state.Current(outputs[i].Branch),
+                CircuitOutputKind.Slope => SlopeOf(outputs[i]),
                 CircuitOutputKind.Up => _state.IsUp(outputs[i].Coil) ? 1 : 0,
                 _ => _state.IsRestless(outputs[i].Coil) ? 1 : 0,
             };
         }
 
         return true;
+    }
+
+    private double SlopeOf(CircuitOutput output)
+    {
+        _inputs.CopyTo(_next, 0);
+        _next[output.Force.Index] += Little;
+        foreach (CircuitOutput coil in _resolver.Outputs)
+        {
+            if (coil.Kind == CircuitOutputKind.Up)
+            {
+                _moved.Set(coil.Coil, _state.IsUp(coil.Coil));
+            }
+        }
+
+        _resolver.Circuit.Solve(_next, _moved);
+        return _moved.Up.SequenceEqual(_state.Up) ? (_moved.Current(output.Branch) - _state.Current(output.Branch)) / Little : 0;
     }
 
     public override void Remember(LaneBank bank, int lane, ReadOnlySpan<double> slots)

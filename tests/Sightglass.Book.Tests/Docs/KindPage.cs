@@ -37,6 +37,7 @@ internal static class KindPage
     {
         KindRole.Store => "store",
         KindRole.Path => "path",
+        KindRole.Wire => "wire",
         KindRole.Indication => "indication",
         KindRole.Control => "control",
         KindRole.Signal => "signal",

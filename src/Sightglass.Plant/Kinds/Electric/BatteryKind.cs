@@ -24,7 +24,7 @@ public sealed class BatteryKind : KindBuilder
     /// <summary>Plates 5 % beyond full let gas go at the rate that empties the battery in fifty hours (common practice, no source): 1/(0.05·50 h), 1/s.</summary>
     private const double GasRate = 1 / (0.05 * 50 * 3600);
 
-    /// <summary>V of the whole battery by which its electromotive force moves before the circuit is worked out again, for each cell.</summary>
+    /// <summary>V by which the electromotive force of a cell moves before the circuit is worked out again; in between its current goes on along a straight line.</summary>
     private const double BandPerCell = 0.004;
 
     public override KindSheet Sheet { get; } = new()
@@ -87,16 +87,13 @@ public sealed class BatteryKind : KindBuilder
         Slot more = plan.Fault(item, "high resistance", ("resistance", 0.1))[0];
         Slot dead = plan.Fault(item, "dead cells", ("number", 3))[0];
         SlotFunction whole = ConductorSheet.Whole(plan, item);
+        Input volts = ends.Part.Follow(item.Name, s => Math.Max(0, s[told.Index]) * Math.Max(0, cells - s[dead.Index]) / cells);
         Branch branch = ends.Part.Draft.AddSource(
-            item.Name,
-            ends.From,
-            ends.To,
-            inner,
-            ends.Part.Follow(item.Name, s => Math.Max(0, s[told.Index]) * Math.Max(0, cells - s[dead.Index]) / cells),
-            ends.Part.Follow(item.Name, s => whole(s) * inner / (inner + s[more.Index])));
+            item.Name, ends.From, ends.To, inner, volts, ends.Part.Follow(item.Name, s => whole(s) * inner / (inner + s[more.Index])));
         ends.Part.TellVoltage(ConductorSheet.Volts(plan, item), ends.To, ends.From);
         ends.Part.TellCurrent(ConductorSheet.Amperes(plan, item), branch);
-        AddCurrents(plan, item, network, plates, ConductorSheet.Amperes(plan, item), force, cells);
+        ends.Part.TellSlope(plan.SlotNamed($"slope of {item.Name}"), branch, volts);
+        AddCurrents(plan, item, network, plates, told, force, cells);
         plan.Name($"charge of {item.Name}", Dimension.One, new SumSignal([new AmountSignal(network, plates, 1 / capacity), new AmountSignal(network, rest, 1 / capacity)]));
     }
 
@@ -118,16 +115,29 @@ public sealed class BatteryKind : KindBuilder
     }
 
     /// <summary>What the circuit draws, and what goes away as gas while the plates are beyond full.</summary>
-    private static void AddCurrents(PlanBuilder plan, Item item, int network, Amount plates, Slot amperes, Signal force, double cells)
+    private static void AddCurrents(PlanBuilder plan, Item item, int network, Amount plates, Slot told, Signal force, double cells)
     {
+        double capacity = item.Get("capacity");
+        Slot amperes = ConductorSheet.Amperes(plan, item);
+        Slot slope = plan.SlotNamed($"slope of {item.Name}");
+        Slot dead = plan.Fault(item, "dead cells", ("number", 3))[0];
         NetworkBuilder b = plan.Network(network);
         string given = $"given by {item.Name}";
         Amount drawn = b.AddBoundary<FixedStore>(given, [0]).First;
         plan.NameAmounts(network, given);
-        b.AddPath<SetFlow>(given, [plates, drawn], [new(plates, drawn)], [], [plan.Bind(network, s => s[amperes.Index])]);
+        b.AddPath<SlopedFlow>(
+            given,
+            [plates, drawn],
+            [new(plates, drawn)],
+            [],
+            [
+                plan.Bind(network, s => s[amperes.Index]),
+                plan.Bind(network, s => Math.Max(0, s[slope.Index]) * CellAt(s[told.Index] / cells).Slope * Math.Max(0, cells - s[dead.Index]) / capacity),
+                plan.Bind(network, s => CellAt(s[told.Index] / cells).Level * capacity),
+            ]);
 
         string gassed = $"gas of {item.Name}";
-        Amount gone = b.AddBoundary<FixedStore>(gassed, [item.Get("capacity")]).First;
+        Amount gone = b.AddBoundary<FixedStore>(gassed, [capacity]).First;
         plan.NameAmounts(network, gassed);
         Slot gassing = plan.SlotNamed($"gassing of {item.Name}");
         double full = s_cell[2].Y * cells;
@@ -135,5 +145,18 @@ public sealed class BatteryKind : KindBuilder
         plan.AddSwitch(new($"", network, new MarginSignal(force, full + (0.01 * cells), 1), s => s[gassing.Index] < 0.5, gassing, new ConstantSignal(1)));
         plan.AddSwitch(new($"", network, new MarginSignal(force, full, -1), s => s[gassing.Index] > 0.5, gassing, new ConstantSignal(0)));
         plan.Name($"gassing of {item.Name}", Dimension.Ampere, new PositiveSignal(new FlowSignal(network, path)));
+    }
+
+    /// <summary>How full the plates are at a voltage of a cell, and V of a cell for each share more.</summary>
+    private static (double Level, double Slope) CellAt(double volts)
+    {
+        int i = 0;
+        while (i < s_cell.Length - 2 && volts > s_cell[i + 1].Y)
+        {
+            i++;
+        }
+
+        double slope = (s_cell[i + 1].Y - s_cell[i].Y) / (s_cell[i + 1].X - s_cell[i].X);
+        return (s_cell[i].X + ((volts - s_cell[i].Y) / slope), slope);
     }
 }

@@ -28,7 +28,7 @@ public sealed class BreakerKind : KindBuilder
         Purpose = "Opens a circuit by itself when its current has been too great for too long, and by hand.",
         Details = """
             Warmth gathers by the current and goes away by a lag: a steady current trips it after the time of its curve (1.25 times its rating after an hour, twice after a minute, four times after eight seconds, eight times after one and a half; the magnet from
-            ten times on at once), and warm it trips sooner. Tripped it stands off; put on again while the fault is there, it trips again. Curve: common practice, no source.
+            ten times on at once), and warm it trips sooner. Tripped it stands off; put on again while the fault is there, it trips again. Source: first-order lag (any text of control, from memory); the curve is common practice.
             """,
         Medium = "power",
         Role = KindRole.Path,

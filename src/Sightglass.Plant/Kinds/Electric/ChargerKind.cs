@@ -16,8 +16,7 @@ public sealed class ChargerKind : KindBuilder
         Name = "charger",
         Purpose = "An auxiliary generator with its regulator, or a charger at the wayside: gives current at its voltage, and takes none back.",
         Details = """
-            Its voltage falls in a straight line with its current: at its full current it is 12 % lower. A diode lets nothing back. Driven by an engine or a switch it gives full voltage in any position but the first. Straight line: common
-            practice, no source.
+            Its voltage falls in a straight line with its current: at its full current it is 12 % lower. A diode lets nothing back. Driven by an engine or a switch it gives full voltage in any position but the first. Source: Ohm's law; the straight line is common practice.
             """,
         Medium = "power",
         Role = KindRole.Path,

@@ -18,7 +18,7 @@ public sealed class ContactKind : KindBuilder
     {
         Name = "contact",
         Purpose = "Closes a circuit while a condition holds, or while a contactor is up or down: of a switch in the cab, of a relay, of a door.",
-        Details = "A condition speaks of where controls stand, of relays, of voltages and currents; what a pressure or a level does goes through a relay or a transmitter.",
+        Details = "A condition speaks of where controls stand, of relays, of voltages and currents; what a pressure or a level does goes through a relay or a transmitter. Source: Ohm's law.",
         Medium = "control",
         Role = KindRole.Path,
         Conducts = true,

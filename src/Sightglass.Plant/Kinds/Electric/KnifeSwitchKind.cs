@@ -15,7 +15,7 @@ public sealed class KnifeSwitchKind : KindBuilder
     {
         Name = "knife switch",
         Purpose = "Opens and closes a circuit by hand.",
-        Details = "Closed it has a small resistance. A switch by which other things act, without the current going through it, is a `switch` with contacts that name it.",
+        Details = "Closed it has a small resistance. A switch by which other things act, without the current going through it, is a `switch` with contacts that name it. Source: Ohm's law.",
         Medium = "power",
         Role = KindRole.Path,
         Conducts = true,

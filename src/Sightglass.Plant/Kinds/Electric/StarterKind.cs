@@ -28,7 +28,7 @@ public sealed class StarterKind : KindBuilder
         Purpose = "Turns an engine from a battery until it runs by itself, where the voltage is enough to turn it.",
         Details = """
             While it cranks it takes the current of a resistance. With at least the voltage that it needs it turns the engine, which fires after a time; with less it draws the battery down and nothing turns. A running engine throws it out, and nobody sets the engine running by hand any more. What
-            the engine needs besides (fuel under pressure) is the engine's matter: it stops again without. Common practice, no source.
+            the engine needs besides (fuel under pressure) is the engine's matter: it stops again without. Source: Ohm's law; the rest common practice, no source.
             """,
         Medium = "power",
         Role = KindRole.Path,
