@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Drawing.Ladder;
 using Sightglass.Drawing.Svg;
 using M = Sightglass.Drawing.Diagram.DiagramMeasure;
 
@@ -24,6 +25,13 @@ public sealed class DiagramValues
     /// <param name="idPrefix">As in <see cref="SvgOptions.IdPrefix"/>.</param>
     public static DiagramValues Of(DiagramLayout layout, DiagramState state, string idPrefix = "") =>
         new(new DiagramValueBuilder(layout, state, idPrefix).Build());
+
+    /// <summary>The values of a circuit drawing in a state.</summary>
+    /// <param name="layout">What is drawn.</param>
+    /// <param name="state">Its state.</param>
+    /// <param name="idPrefix">As in <see cref="SvgOptions.IdPrefix"/>.</param>
+    public static DiagramValues Of(LadderLayout layout, LadderState state, string idPrefix = "") =>
+        new(new LadderValueBuilder(layout, state, idPrefix).Build());
 
     /// <summary>What has to be set so that a drawing of the first shows the second, in the order of ids.</summary>
     public static ImmutableArray<DiagramDelta> Between(DiagramValues before, DiagramValues after) =>
