@@ -46,8 +46,8 @@ internal static class Papers
     private static PaperDocument Bare(string name) => name.Split('-')[0] switch
     {
         "card" => Card(name.Contains("long", StringComparison.Ordinal) ? "brake-test-before-departure" : name == "card-psi" ? "brake-pipe-leakage-test" : "drain-water"),
-        "lesson" => Lesson("fuel for a crew"),
-        "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air"),
+        "lesson" => Lesson("fuel for a crew", Sheet(name)),
+        "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air", null, Sheet(name)),
         "differences" => DifferencePaper.Of(Book, Book.For("4104"), MachineStatus.Of(Book.For("4104"), new DateOnly(2026, 11, 26), [])),
         "habits" => DifferencePaper.Of(Book.For("4112"), Book.Habits.Values.First(), MachineStatus.Of(Book.For("4112"), new DateOnly(2026, 11, 26), [])),
         _ => WalkPaper.Of(Book, "http://192.0.2.7:5000/walk"),
@@ -65,10 +65,10 @@ internal static class Papers
         return CardReader.Read(text, Book.For(text), [])!;
     }
 
-    private static PaperDocument Lesson(string purpose)
+    private static PaperDocument Lesson(string purpose, PaperSheet sheet)
     {
         LessonRequest request = new(RoutePurposes.Find(purpose, Book)!, 10, Depth.Operate) { Audience = "conductor", Stations = 2, Kit = Book.Walks[purpose].Kit };
-        return LessonPaper.Of(LessonPlanner.Plan(Book, request)!);
+        return LessonPaper.Of(LessonPlanner.Plan(Book, request)!, null, sheet);
     }
 
     private static ClassBook Read()

@@ -182,9 +182,9 @@ internal sealed class PaperVerb : BookVerb
                     return null;
                 }
 
-                return SystemPaper.Of(book, system, PageAt(line, "machine"));
+                return SystemPaper.Of(book, system, PageAt(line, "machine"), sheet);
             default:
-                return Lesson(line, book, error, out exit);
+                return Lesson(line, book, sheet, error, out exit);
         }
     }
 
@@ -207,7 +207,7 @@ internal sealed class PaperVerb : BookVerb
         return habit is null ? DifferencePaper.Of(known, book, status) : DifferencePaper.Of(book, book.Habits[habit], status);
     }
 
-    private PaperDocument? Lesson(ParseResult line, ClassBook book, TextWriter error, out int exit)
+    private PaperDocument? Lesson(ParseResult line, ClassBook book, PaperSheet sheet, TextWriter error, out int exit)
     {
         exit = ExitCode.WrongUse;
         string purpose = line.GetValue(_name) ?? RouteRequest.Whole;
@@ -224,7 +224,7 @@ internal sealed class PaperVerb : BookVerb
         };
         if (LessonPlanner.Plan(spoken, request) is { } plan)
         {
-            return LessonPaper.Of(plan, PageAt(line, "lesson?shows=" + Uri.EscapeDataString(purpose)));
+            return LessonPaper.Of(plan, PageAt(line, "lesson?shows=" + Uri.EscapeDataString(purpose)), sheet);
         }
 
         exit = RouteVerb.NoWalk(line).Result;

@@ -54,6 +54,9 @@ public abstract record PaperBlock
 
         /// <summary>The most of a page's height that it takes, 0…1.</summary>
         public double MostHeight { get; init; } = 0.6;
+
+        /// <summary>Points a pixel of the drawing; null where it is as wide as there is room.</summary>
+        public double? Scale { get; init; }
     }
 
     /// <summary>An address for a phone.</summary>

@@ -181,7 +181,8 @@ public static class HtmlPaper
 
     private static void Picture(StringBuilder page, PaperBlock.Picture picture)
     {
-        page.Append("<figure class=\"plate\">").Append(picture.Svg);
+        string room = picture.Scale is { } scale ? FormattableString.Invariant($" style=\"max-width:{SvgPainter.SizeOf(picture.Svg).Width * scale:0.#}pt\"") : "";
+        page.Append("<figure class=\"plate\"").Append(room).Append('>').Append(picture.Svg);
         page.Append(picture.Caption.Runs.IsEmpty ? "" : $"<figcaption class=\"cap\">{Text(picture.Caption)}</figcaption>").Append("</figure>");
     }
 

@@ -34,9 +34,8 @@ public static class PdfPaper
 
     private static PdfPages Lay(PaperDocument paper, PaperSheet sheet, int count)
     {
-        PdfType type = PdfType.Of(paper.Look, sheet.Large);
-        PdfPages pages = new(paper, sheet, type, count);
-        PdfPieces pieces = new(pages, type, sheet.Large);
+        PdfPages pages = new(paper, sheet, count);
+        PdfPieces pieces = new(pages, pages.Type, sheet.Large);
         PaperBlock[] last = sheet.Large && paper.Notice.Length > 0 ? [new PaperBlock.Paragraph(paper.Notice, ParagraphSort.Small)] : [];
         PdfFlow.Lay(pages, [.. paper.Blocks.Concat(last).SelectMany(b => pieces.Of(b, pages.Frame.Width))]);
         return pages;
