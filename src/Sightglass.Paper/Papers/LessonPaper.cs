@@ -5,6 +5,7 @@ using Sightglass.Drawing.Plan;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
 using Sightglass.Paper.Pdf;
+using Sightglass.Paper.Photos;
 using Sightglass.Training.Defects;
 using Sightglass.Training.Lessons;
 
@@ -22,12 +23,15 @@ public static class LessonPaper
     private const double WayNumbers = 8.5;
 
     /// <summary>The element of its page.</summary>
-    public static string Write(LessonPlan plan) => HtmlPaper.Write(Of(plan));
+    /// <param name="plan">The lesson.</param>
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    public static string Write(LessonPlan plan, PaperAlbum? album = null) => HtmlPaper.Write(Of(plan, album: album));
 
     /// <param name="plan">The lesson.</param>
     /// <param name="address">Where its page is found; null for none.</param>
     /// <param name="on">The sheet that it is for; the usual one where null.</param>
-    public static PaperDocument Of(LessonPlan plan, string? address = null, PaperSheet? on = null)
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    public static PaperDocument Of(LessonPlan plan, string? address = null, PaperSheet? on = null, PaperAlbum? album = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ClassBook book = plan.Route.Book;
@@ -55,7 +59,7 @@ public static class LessonPaper
             blocks.Add(new PaperBlock.Heading(2, plan.Stations.Length == 1 ? Say.It("Stop by stop") : Say.With($"Station {i + 1}, {LessonWords.Minutes(plan.Stations[i].Seconds)}")));
             foreach (LessonStop stop in plan.Stations[i].Stops)
             {
-                blocks.AddRange(Stop(++at, stop));
+                blocks.AddRange(Stop(++at, stop, album));
             }
         }
 
@@ -83,13 +87,18 @@ public static class LessonPaper
         };
     }
 
-    private static IEnumerable<PaperBlock> Stop(int at, LessonStop stop)
+    private static IEnumerable<PaperBlock> Stop(int at, LessonStop stop, PaperAlbum? album)
     {
         string turns = stop.Turns > 1 ? Say.With($", {stop.Turns} turns, room for {stop.Stop.Place.Room}") : "";
         yield return new PaperBlock.Heading(3, PaperWords.Named(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
         foreach (Caution caution in stop.Cautions)
         {
             yield return new PaperBlock.Notice(caution.Word, Say.Book(caution.Text));
+        }
+
+        if (album?.Of(stop.Points.Select(p => p.Item.Name), 1) is { IsEmpty: false } photo)
+        {
+            yield return new PaperBlock.Photos(photo);
         }
 
         foreach (LessonPoint point in stop.Points)

@@ -5,18 +5,23 @@ using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
+using Sightglass.Paper.Photos;
 
 namespace Sightglass.Paper.Papers;
 
 /// <summary>One running system on a sheet: what it does, its diagram, what is operated, what is read, what to beware of.</summary>
 public static class SystemPaper
 {
+    private const int MostPhotos = 4;
+    private const int PhotosAcross = 2;
+
     /// <param name="book">With the items of one road number, or the class as described.</param>
     /// <param name="system">A name of the book's.</param>
     /// <param name="address">Where it is found on a page; null for none.</param>
     /// <param name="on">The sheet that it is for; the usual one where null.</param>
+    /// <param name="album">Pictures of the machine; null for none.</param>
     /// <exception cref="ArgumentException">The book has no such system.</exception>
-    public static PaperDocument Of(ClassBook book, string system, string? address = null, PaperSheet? on = null)
+    public static PaperDocument Of(ClassBook book, string system, string? address = null, PaperSheet? on = null, PaperAlbum? album = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (!book.Systems.TryGetValue(system, out SystemSheet? sheet))
@@ -36,6 +41,8 @@ public static class SystemPaper
         DiagramPlates? plates = DiagramPlates.Of(book, system, on, PaperWords.Notice(book), lead);
         IEnumerable<PaperBlock> pictures = plates?.Pictures(book, system) ?? [];
         blocks.AddRange(plates is { IsUnderTitle: true } ? pictures.Concat(Cautions(book, items)) : Cautions(book, items).Concat(pictures));
+        ImmutableArray<PaperPhoto> photos = album?.Of(items.Select(i => i.Name), MostPhotos) ?? [];
+        blocks.AddRange(photos.IsEmpty ? [] : [new PaperBlock.Heading(2, Say.It("What it looks like")), .. photos.Chunk(PhotosAcross).Select(row => new PaperBlock.Photos([.. row]))]);
         blocks.AddRange(Table(Say.It("What is operated"), [Say.It("Control"), Say.It("Where"), Say.It("Usual position"), Say.It("Who may")], [3, 2.4, 1.6, 2], items.Where(i => !i.Positions.IsEmpty).Select(Operated)));
         blocks.AddRange(Table(Say.It("What is read"), [Say.It("Indication"), Say.It("Where"), Say.It("Scale"), Say.It("Normal")], [3, 2.4, 1.6, 3], items.Where(i => i.Reading is not null).Select(Read)));
         blocks.AddRange(Table(Say.It("What else is met"), [Say.It("Item"), Say.It("Where"), Say.It("Normal")], [3, 2.4, 4], items.Where(i => i.Positions.IsEmpty && i.Reading is null).Select(Met)));

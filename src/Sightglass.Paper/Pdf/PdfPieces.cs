@@ -29,6 +29,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         PaperBlock.Table table => Table(table, width),
         PaperBlock.Notice notice => [Notice(notice.Word, notice.Text, width) with { Space = type.Gap * 1.4 }],
         PaperBlock.Picture picture => Picture(picture, width),
+        PaperBlock.Photos photos => Photos(photos, width),
         PaperBlock.Code code => [Code(code, width)],
         PaperBlock.Box box => [Box(box, width)],
         PaperBlock.Columns columns => Columns(columns, width),

@@ -152,6 +152,13 @@ internal sealed partial class SvgPainter
         {
             Hatch(shape, pattern, opacity);
         }
+        else if (Reference(style["fill"]) is { Name.LocalName: "linearGradient" or "radialGradient" } gradient)
+        {
+            if (SvgInk.Middle(gradient, opacity) is { } middle)
+            {
+                _page.DrawPath(new XSolidBrush(middle), shape);
+            }
+        }
         else if (SvgInk.Brush(style, opacity) is { } brush)
         {
             _page.DrawPath(brush, shape);
