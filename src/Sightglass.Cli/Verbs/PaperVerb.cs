@@ -183,7 +183,7 @@ internal sealed class PaperVerb : BookVerb
                     return null;
                 }
 
-                return SystemPaper.Of(book, system, PageAt(line, "machine"), sheet, AlbumOf(line, book, error));
+                return SystemPaper.Of(book, system, PageAt(line, "machine"), sheet, AlbumOf(line, book, error), line.GetValue(_units));
             default:
                 return Lesson(line, book, sheet, error, out exit);
         }

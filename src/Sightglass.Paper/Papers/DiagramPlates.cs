@@ -53,10 +53,12 @@ internal sealed class DiagramPlates
     /// <param name="sheet">What it is for.</param>
     /// <param name="notice">At the foot of the sheet.</param>
     /// <param name="lead">The sentence under the title.</param>
+    /// <param name="units">Said beside those of the book, in what a gauge works out too.</param>
     /// <returns>Null where the system has no diagram.</returns>
-    public static DiagramPlates? Of(ClassBook book, string system, PaperSheet sheet, string notice, string lead)
+    public static DiagramPlates? Of(ClassBook book, string system, PaperSheet sheet, string notice, string lead, PaperUnits units)
     {
         DiagramInput input = DiagramInput.Of(book, system);
+        input = input with { Nodes = [.. input.Nodes.Select(n => n with { Detail = UnitWords.In(n.Detail, units) })] };
         if (input.Nodes.IsEmpty)
         {
             return null;

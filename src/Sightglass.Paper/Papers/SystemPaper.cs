@@ -20,8 +20,9 @@ public static class SystemPaper
     /// <param name="address">Where it is found on a page; null for none.</param>
     /// <param name="on">The sheet that it is for; the usual one where null.</param>
     /// <param name="album">Pictures of the machine; null for none.</param>
+    /// <param name="units">In which its drawing says quantities; its words by <see cref="UnitWords"/>.</param>
     /// <exception cref="ArgumentException">The book has no such system.</exception>
-    public static PaperDocument Of(ClassBook book, string system, string? address = null, PaperSheet? on = null, PaperAlbum? album = null)
+    public static PaperDocument Of(ClassBook book, string system, string? address = null, PaperSheet? on = null, PaperAlbum? album = null, PaperUnits units = PaperUnits.Book)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (!book.Systems.TryGetValue(system, out SystemSheet? sheet))
@@ -38,7 +39,7 @@ public static class SystemPaper
         on ??= PaperSheet.Default(PaperLook.Sheet);
         string lead = Say.Book(sheet.Text);
         blocks.Add(new PaperBlock.Paragraph(lead, ParagraphSort.Lead));
-        DiagramPlates? plates = DiagramPlates.Of(book, system, on, PaperWords.Notice(book), lead);
+        DiagramPlates? plates = DiagramPlates.Of(book, system, on, PaperWords.Notice(book), lead, units);
         IEnumerable<PaperBlock> pictures = plates?.Pictures(book, system) ?? [];
         blocks.AddRange(plates is { IsUnderTitle: true } ? pictures.Concat(Cautions(book, items)) : Cautions(book, items).Concat(pictures));
         ImmutableArray<PaperPhoto> photos = album?.Of(items.Select(i => i.Name), MostPhotos) ?? [];

@@ -16,7 +16,7 @@ internal static class SheetFiles
     public static void Map(IEndpointRouteBuilder app)
     {
         app.MapGet("/papers/system.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string system, string? size, string? units) =>
-            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine"), SheetOf(size, PaperLook.Sheet), PhotoShelf.Album(room.Shelf, book, data)).In(UnitsOf(units)), size, clock) : Results.NotFound());
+            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine"), SheetOf(size, PaperLook.Sheet), PhotoShelf.Album(room.Shelf, book, data), UnitsOf(units)).In(UnitsOf(units)), size, clock) : Results.NotFound());
         app.MapGet("/papers/walk.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size) =>
             Send(WalkPaper.Of(BookOf(room), AddressOf(context, "walk"), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name), PhotoShelf.Album(room.Shelf, BookOf(room), data)), size, clock));
     }
