@@ -15,7 +15,7 @@ internal sealed partial class PdfPieces
     private const double MostOfPage = 0.34;
 
     /// <summary>A photograph takes this share of the width, where its words take the rest.</summary>
-    private const double Beside = 0.44;
+    private const double Beside = 0.34;
 
     private IEnumerable<PdfPiece> Photos(PaperBlock.Photos photos, double width)
     {
@@ -38,8 +38,8 @@ internal sealed partial class PdfPieces
         XImage? pixels = PixelsOf(photo.File);
         bool printed = photo.File.Sort == PhotoSort.Svg || pixels is not null;
         PaperText caption = printed ? photo.Caption : photo.Caption.And(" " + Words.It("This picture cannot be printed: save it as JPEG or PNG."));
-        var lines = PdfLines.Break(caption, PaperFace.Serif400, type.Caption, words);
-        double text = lines.Length * type.Caption * 1.25;
+        var lines = PdfLines.Break(caption, PaperFace.Serif400, type.Small, words);
+        double text = lines.Length * type.Small * 1.25;
         return new(photo, pixels, left, size, lines, beside ? size.Width + gutter : 0, beside ? 0 : high + (type.Gap * 0.6), beside ? Math.Max(high, text) : high + (type.Gap * 0.6) + text);
     }
 
@@ -84,7 +84,7 @@ internal sealed partial class PdfPieces
             }
         });
         pages.Tags.ArtifactWords(() => Array.ForEach([.. placed.Photo.Marks], m => Number(m, box)));
-        double size = type.Caption;
+        double size = type.Small;
         pages.Tags.Words(PdfBlockLevelElementTag.Paragraph, () => Say(placed.Words, box.X + placed.WordsAt, into.Y + placed.WordsBelow + (size * 0.98), size, size * 1.25));
     }
 
