@@ -20,6 +20,7 @@ internal static class PaperWordsOf
         PaperBlock.Table t => t.Heads.Concat(t.Rows.SelectMany(r => r.Select(c => c.Plain))),
         PaperBlock.Notice n => [n.Word.ToString().ToUpperInvariant(), n.Text.Plain],
         PaperBlock.Picture p => [p.Caption.Plain],
+        PaperBlock.Photos p => p.Row.Select(r => r.Caption.Plain),
         PaperBlock.Code c => [c.Says, c.Address],
         PaperBlock.Box b => b.Blocks.SelectMany(Block),
         PaperBlock.Columns c => c.Left.Concat(c.Right).SelectMany(Block),

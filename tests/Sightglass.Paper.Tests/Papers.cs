@@ -7,6 +7,7 @@ using Sightglass.Cards.Tree;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
+using Sightglass.Paper.Photos;
 using Sightglass.Plant.Kinds;
 using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
@@ -24,7 +25,7 @@ internal static class Papers
 
     public static ClassBook Book => s_book.Value;
 
-    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-air", "differences", "habits", "walk", "walk-tabloid"];
+    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-fuel-4107", "system-air", "differences", "habits", "walk", "walk-tabloid"];
 
     public static byte[] Pdf(string name) => s_files[name].Value;
 
@@ -46,11 +47,12 @@ internal static class Papers
     private static PaperDocument Bare(string name) => name.Split('-')[0] switch
     {
         "card" => Card(name.Contains("long", StringComparison.Ordinal) ? "brake-test-before-departure" : name == "card-psi" ? "brake-pipe-leakage-test" : "drain-water"),
-        "lesson" => Lesson("fuel for a crew"),
-        "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air"),
+        "lesson" => Lesson("fuel for a crew", Sheet(name)),
+        "system" when name == "system-fuel-4107" => SystemPaper.Of(Book.For("4107"), "fuel", null, Sheet(name), Album("4107")),
+        "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air", null, Sheet(name), Album(null)),
         "differences" => DifferencePaper.Of(Book, Book.For("4104"), MachineStatus.Of(Book.For("4104"), new DateOnly(2026, 11, 26), [])),
         "habits" => DifferencePaper.Of(Book.For("4112"), Book.Habits.Values.First(), MachineStatus.Of(Book.For("4112"), new DateOnly(2026, 11, 26), [])),
-        _ => WalkPaper.Of(Book, "http://192.0.2.7:5000/walk"),
+        _ => WalkPaper.Of(Book, "http://192.0.2.7:5000/walk", album: Album(null)),
     };
 
     private static PaperDocument Card(string name)
@@ -65,16 +67,20 @@ internal static class Papers
         return CardReader.Read(text, Book.For(text), [])!;
     }
 
-    private static PaperDocument Lesson(string purpose)
+    private static PaperDocument Lesson(string purpose, PaperSheet sheet)
     {
         LessonRequest request = new(RoutePurposes.Find(purpose, Book)!, 10, Depth.Operate) { Audience = "conductor", Stations = 2, Kit = Book.Walks[purpose].Kit };
-        return LessonPaper.Of(LessonPlanner.Plan(Book, request)!);
+        return LessonPaper.Of(LessonPlanner.Plan(Book, request)!, null, sheet, Album(null));
     }
+
+    public static PaperAlbum Album(string? number) => PaperAlbum.Of(number is null ? Book : Book.For(number), BookFolder);
+
+    public static string BookFolder => Path.Combine(Root(), "books", "curlew");
 
     private static ClassBook Read()
     {
         DiagnosticList found = [];
-        return BookReader.Read(Path.Combine(Root(), "books", "curlew"), KindLibrary.Catalog, found)!;
+        return BookReader.Read(BookFolder, KindLibrary.Catalog, found)!;
     }
 
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));

@@ -18,6 +18,9 @@ internal sealed record TagTree(string Name, string? Alt, string? Scope, string O
     /// <summary>Its words and those within it, in the order of reading.</summary>
     public string Text => string.Concat(Own, string.Concat(Kids.Select(k => k.Text)));
 
+    /// <summary>Where its own marks are: page from 1, and number of the mark.</summary>
+    public IReadOnlyList<(int Page, int Mark)> Marks { get; init; } = [];
+
     public static TagTree Read(PdfDocument document)
     {
         DictionaryToken root = Get<DictionaryToken>(document, document.Structure.Catalog.CatalogDictionary, "StructTreeRoot");
@@ -39,16 +42,20 @@ internal sealed record TagTree(string Name, string? Alt, string? Scope, string O
     {
         page = element.TryGet(NameToken.Create("Pg"), out IndirectReferenceToken pg) ? pg.Data : page;
         List<TagTree> kids = [];
+        List<(int, int)> marks = [];
         string own = "";
         foreach (IToken kid in Within(document, element))
         {
             if (kid is NumericToken mark)
             {
                 own += words[(page, mark.Int)];
+                marks.Add((PageOf(document, page), mark.Int));
             }
             else if (kid is DictionaryToken inner && inner.TryGet(NameToken.Create("MCID"), out NumericToken there))
             {
-                own += words[(inner.TryGet(NameToken.Create("Pg"), out IndirectReferenceToken other) ? other.Data : page, there.Int)];
+                IndirectReference on = inner.TryGet(NameToken.Create("Pg"), out IndirectReferenceToken other) ? other.Data : page;
+                own += words[(on, there.Int)];
+                marks.Add((PageOf(document, on), there.Int));
             }
             else if (kid is DictionaryToken child)
             {
@@ -59,7 +66,7 @@ internal sealed record TagTree(string Name, string? Alt, string? Scope, string O
         string name = element.TryGet(NameToken.S, out NameToken s) ? s.Data : "root";
         string? alt = element.TryGet(NameToken.Create("Alt"), out IDataToken<string> text) ? text.Data : null;
         string? scope = element.TryGet(NameToken.A, out DictionaryToken a) && a.TryGet(NameToken.Create("Scope"), out NameToken named) ? named.Data : null;
-        return new TagTree(name, alt, scope, own, kids);
+        return new TagTree(name, alt, scope, own, kids) { Marks = marks };
     }
 
     private static IEnumerable<IToken> Within(PdfDocument document, DictionaryToken element)
@@ -77,6 +84,8 @@ internal sealed record TagTree(string Name, string? Alt, string? Scope, string O
 
     private static T Get<T>(PdfDocument document, DictionaryToken from, string name)
         where T : class, IToken => (T)Direct(document, from.Data[name]);
+
+    private static int PageOf(PdfDocument document, IndirectReference page) => Enumerable.Range(1, document.NumberOfPages).First(i => ReferenceOf(document, i).Equals(page));
 
     private static IndirectReference ReferenceOf(PdfDocument document, int page)
     {

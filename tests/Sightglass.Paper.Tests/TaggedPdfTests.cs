@@ -64,7 +64,13 @@ public sealed partial class TaggedPdfTests
     {
         using PdfDocument pdf = PdfDocument.Open(Papers.Pdf(name));
         string?[] alts = [.. TagTree.Read(pdf).All.Where(t => t.Name == "Figure").Select(t => t.Alt)];
-        string[] wanted = [.. Papers.Of(name).Blocks.Select(b => b is PaperBlock.Picture p ? p.Alt : b is PaperBlock.Code c ? "Code for a phone: " + c.Address : null).OfType<string>()];
+        string[] wanted = [.. Papers.Of(name).Blocks.SelectMany(b => b switch
+        {
+            PaperBlock.Picture p => [p.Alt],
+            PaperBlock.Photos p => p.Row.Select(r => r.Alt),
+            PaperBlock.Code c => ["Code for a phone: " + c.Address],
+            _ => Array.Empty<string>(),
+        })];
         Assert.Equal(wanted, alts);
     }
 

@@ -11,6 +11,7 @@ using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
+using Sightglass.Paper.Photos;
 using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
@@ -171,7 +172,7 @@ internal sealed class PaperVerb : BookVerb
         switch (sort)
         {
             case "walk":
-                return WalkPaper.Of(book, PageAt(line, "walk"), WalkPaper.LettersOn(sheet.Name));
+                return WalkPaper.Of(book, PageAt(line, "walk"), WalkPaper.LettersOn(sheet.Name), AlbumOf(line, book, error));
             case "differences":
                 return Differences(line, book, error, out exit);
             case "system":
@@ -182,9 +183,9 @@ internal sealed class PaperVerb : BookVerb
                     return null;
                 }
 
-                return SystemPaper.Of(book, system, PageAt(line, "machine"));
+                return SystemPaper.Of(book, system, PageAt(line, "machine"), sheet, AlbumOf(line, book, error), line.GetValue(_units));
             default:
-                return Lesson(line, book, error, out exit);
+                return Lesson(line, book, sheet, error, out exit);
         }
     }
 
@@ -207,7 +208,7 @@ internal sealed class PaperVerb : BookVerb
         return habit is null ? DifferencePaper.Of(known, book, status) : DifferencePaper.Of(book, book.Habits[habit], status);
     }
 
-    private PaperDocument? Lesson(ParseResult line, ClassBook book, TextWriter error, out int exit)
+    private PaperDocument? Lesson(ParseResult line, ClassBook book, PaperSheet sheet, TextWriter error, out int exit)
     {
         exit = ExitCode.WrongUse;
         string purpose = line.GetValue(_name) ?? RouteRequest.Whole;
@@ -224,12 +225,14 @@ internal sealed class PaperVerb : BookVerb
         };
         if (LessonPlanner.Plan(spoken, request) is { } plan)
         {
-            return LessonPaper.Of(plan, PageAt(line, "lesson?shows=" + Uri.EscapeDataString(purpose)));
+            return LessonPaper.Of(plan, PageAt(line, "lesson?shows=" + Uri.EscapeDataString(purpose)), sheet, AlbumOf(line, spoken, error));
         }
 
         exit = RouteVerb.NoWalk(line).Result;
         return null;
     }
+
+    private PaperAlbum AlbumOf(ParseResult line, ClassBook book, TextWriter error) => KeptPhotos.Album(line.GetValue(_data), FolderOf(line), book, error);
 
     private string? PageAt(ParseResult line, string page) => line.GetValue(_address) is { } address ? $"{address.TrimEnd('/')}/{page}" : null;
 

@@ -153,6 +153,12 @@ internal sealed class TryVerb : BookVerb
             }
         }
 
+        string[] written = [.. new[] { line.GetValue(_outcomes) }.Concat(results.Count > 0 ? [line.GetValue(_html), line.GetValue(_pocket)] : []).OfType<string>()];
+        if (!json && written.Length > 0)
+        {
+            output.WriteLine($"Written: {string.Join(", ", written)}.");
+        }
+
         bool good = results.Any(r => r.Trial.Applicable > 0) && results.All(r => r.Trial.Failed == 0 && r.Trial.Undecided == 0);
         return good && !stop.IsCancellationRequested ? ExitCode.Good : ExitCode.No;
     }

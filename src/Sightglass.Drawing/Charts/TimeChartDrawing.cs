@@ -142,12 +142,13 @@ public static class TimeChartDrawing
     {
         (Series Series, double Y)[] ends = [.. shown.Select(s => (s, scale.Y(s.Points[^1].Y))).OrderBy(e => e.Item2)];
         double[] spread = PoleSpread.Spread([.. ends.Select(e => e.Y)], NameStep);
+        double x = Math.Min(scale.Right, scale.X(shown.Select(s => s.Points[^1].X).DefaultIfEmpty(scale.X1).Max())) + 8;
+        double lowest = x > scale.Right ? scale.Low : scale.Low - (NameStep / 2); // below the axis stand the words of time, and over the plot none stands on it
         for (int i = 0; i < spread.Length; i++)
         {
-            spread[i] = Math.Min(spread[i], scale.Low - (NameStep * (spread.Length - 1 - i))); // below the axis stand the words of time
+            spread[i] = Math.Min(spread[i], lowest - (NameStep * (spread.Length - 1 - i)));
         }
 
-        double x = Math.Min(scale.Right, scale.X(shown.Select(s => s.Points[^1].X).DefaultIfEmpty(scale.X1).Max())) + 8;
         for (int i = 0; i < ends.Length; i++)
         {
             Series series = ends[i].Series;

@@ -24,11 +24,19 @@ public static class DiagramDrawing
         SvgWriter w = SvgDocument.Begin(
             svg, "diagram", layout.Sheet.Left, layout.Sheet.Low, layout.Sheet.Width, layout.Sheet.Height, layout.Input.Title, options.Interactive);
         DiagramPen pen = new(w, layout, DiagramValues.Of(layout, state, svg.IdPrefix), options, svg.IdPrefix);
+        Draw(pen);
+        return SvgDocument.End(w);
+    }
+
+    /// <summary>All that a layout holds, into an element that is open.</summary>
+    internal static void Draw(DiagramPen pen)
+    {
+        SvgWriter w = pen.Writer;
         pen.Definitions();
-        w.Open("g", ("id", svg.IdPrefix + All));
+        w.Open("g", ("id", pen.Prefix + All));
         DiagramPipes.Draw(pen);
         DiagramBodies.Draw(pen);
-        foreach (DiagramPart part in layout.Parts)
+        foreach (DiagramPart part in pen.Layout.Parts)
         {
             DiagramSymbols.Draw(pen, part);
         }
@@ -37,6 +45,5 @@ public static class DiagramDrawing
         DiagramInstruments.Draw(pen);
         DiagramWords.Draw(pen);
         w.Close();
-        return SvgDocument.End(w);
     }
 }

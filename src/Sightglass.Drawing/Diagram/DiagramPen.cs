@@ -15,6 +15,8 @@ internal sealed class DiagramPen(SvgWriter writer, DiagramLayout layout, Diagram
 
     public DiagramOptions Options => options;
 
+    public string Prefix => prefix;
+
     public string Id(string kind, string node) => $"{prefix}{kind}-{_ids[node]}";
 
     public string PipeId(DiagramPipe pipe) => $"{prefix}fl-{pipe.Id}";
@@ -23,8 +25,7 @@ internal sealed class DiagramPen(SvgWriter writer, DiagramLayout layout, Diagram
 
     public string Reference(string id) => $"url(#{prefix}{id})";
 
-    public string? FontSize(double factor = 1) =>
-        options.LabelSize == 13 && factor == 1 ? null : $"font-size:{SvgNumber.Format(options.LabelSize * factor)}px";
+    public string? FontSize(double factor = 1) => options.FontSize(factor);
 
     public void Definitions()
     {

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
 
 namespace Sightglass.Drawing.Diagram;
 
@@ -6,6 +8,18 @@ namespace Sightglass.Drawing.Diagram;
 public sealed record DiagramState
 {
     public static readonly DiagramState Still = new();
+
+    /// <summary>What stands as it usually does, and nothing moves.</summary>
+    public static DiagramState Usual(ClassBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return Still with
+        {
+            ShowTruth = false,
+            Openings = book.Items.Values.Where(i => i.UsualPosition is not null && !i.Positions.IsEmpty && (i.Kind.Role == KindRole.Path || (i.Kind.Role == KindRole.Control && i.Positions.Contains("open"))))
+                .ToImmutableDictionary(i => i.Name, i => (i.Kind.Role == KindRole.Path ? i.Positions.IndexOf(i.UsualPosition!) > 0 : i.UsualPosition == "open") ? 1.0 : 0),
+        };
+    }
 
     /// <summary>Hidden truth: how full each tank is, 0…1.</summary>
     public ImmutableDictionary<string, double> Levels { get; init; } = ImmutableDictionary<string, double>.Empty;

@@ -12,6 +12,11 @@ namespace Sightglass.Drawing.Plan;
 /// <summary>The machine from above, front to the left and so its right side up, with the places and the way walked; of a train the vehicle where the person stands.</summary>
 public static class PlanDrawing
 {
+    /// <summary>Size of a stop's number, and radius of its mark, in sizes of labels.</summary>
+    public const double NumberSize = 0.885;
+
+    private const double NumberRadius = 9.0 / 13;
+
     /// <summary>The plan view as SVG.</summary>
     public static string Render(ClassBook book, PlanOptions? options = null, SvgOptions? svg = null)
     {
@@ -28,7 +33,7 @@ public static class PlanDrawing
             Body(w, PlanBody.Of(book, vehicle), book.Width / 2, map);
         }
 
-        Inside(w, book, map);
+        Inside(w, book, map, options);
         if (options.Way.IsEmpty)
         {
             Way(w, book, map, route, options);
@@ -83,7 +88,7 @@ public static class PlanDrawing
         }
     }
 
-    private static void Inside(SvgWriter w, ClassBook book, PlanMap map)
+    private static void Inside(SvgWriter w, ClassBook book, PlanMap map, PlanOptions options)
     {
         foreach (Item tank in book.Items.Values.Where(i => i.Kind.Role == KindRole.Store && i.Kind.Symbol == "tank" && i.Position is not null))
         {
@@ -91,7 +96,7 @@ public static class PlanDrawing
         }
 
         double y = map.Height - 5;
-        w.Path("d-arrow", new SvgPath().Segment(20, y - 4, 4, y - 4).Polyline([(9, y - 7.5), (4, y - 4), (9, y - 0.5)])).Text("plan-front", 25, y, Say.It("front"));
+        w.Path("d-arrow", new SvgPath().Segment(20, y - 4, 4, y - 4).Polyline([(9, y - 7.5), (4, y - 4), (9, y - 0.5)])).Text("plan-front", 25, y, Say.It("front"), ("style", FontSize(options, 1)));
     }
 
     // As large as its parameters say; a metre square where they say nothing.
@@ -135,8 +140,8 @@ public static class PlanDrawing
         bool here = stop.Place.Name == options.CurrentPlace;
         if (options.Numbers.TryGetValue(stop.Place.Name, out string? number))
         {
-            w.Open("g", ("data-place", stop.Place.Name)).Title(Say.Book(stop.Place.Name)).Element("circle", ("class", "plan-stop been"), ("cx", x), ("cy", y), ("r", 9))
-                .Text("plan-number", x, y + 4, number, ("text-anchor", "middle")).Close();
+            w.Open("g", ("data-place", stop.Place.Name)).Title(Say.Book(stop.Place.Name)).Element("circle", ("class", "plan-stop been"), ("cx", x), ("cy", y), ("r", NumberRadius * options.LabelSize))
+                .Text("plan-number", x, y + (4 * options.LabelSize / 13), number, ("text-anchor", "middle"), ("style", FontSize(options, NumberSize))).Close();
             return;
         }
 
@@ -149,4 +154,7 @@ public static class PlanDrawing
             w.Text("plan-you", Math.Clamp(x, half + 2, options.Width - half - 2), y < map.Height / 2 ? y - 10 : y + 19, options.You, ("text-anchor", "middle"));
         }
     }
+
+    /// <summary>Null where the look's own sizes are meant.</summary>
+    private static string? FontSize(PlanOptions options, double factor) => options.LabelSize == 13 ? null : $"font-size:{SvgNumber.Format(options.LabelSize * factor)}px";
 }

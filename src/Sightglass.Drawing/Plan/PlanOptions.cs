@@ -13,6 +13,9 @@ public sealed record PlanOptions
     /// <summary>Width in pixels. Default 336.</summary>
     public double Width { get; init; } = 336;
 
+    /// <summary>Size of labels in pixels; numbers at stops are a little smaller. Default 13.</summary>
+    public double LabelSize { get; init; } = 13;
+
     /// <summary>A way of its own instead of the one round the machine: places one after the other, each joined to the next. Empty for none.</summary>
     public ImmutableArray<string> Way { get; init; } = [];
 

@@ -77,7 +77,7 @@ internal static class StripGround
             w.Element("rect", ("class", "zone-edge"), ("x", box.Left), ("y", box.Low), ("width", box.Width), ("height", box.Height), ("fill", $"url(#{prefix}hz-{style})"));
             w.Element("rect", ("class", "hz-" + style), ("x", box.Left), ("y", box.High - 3), ("width", box.Width), ("height", 3));
             HazardHatch.Triangle(w, style, box.Left, box.Low + 2, Math.Clamp(layout.Scale / 50, 0.6, 1.1));
-            w.Text("zone-word", box.Left + 14, Math.Min(box.Low + 14, box.High - 4), word.ToUpperInvariant());
+            w.Text("zone-word", box.Left + 14, Math.Min(box.Low + layout.LabelSize + 2, box.High - 4), word.ToUpperInvariant(), ("style", StripFlags.FontSize(layout)));
             w.Close();
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
+using Sightglass.Paper.Photos;
 
 namespace Sightglass.Paper.Document;
 
@@ -54,6 +55,17 @@ public abstract record PaperBlock
 
         /// <summary>The most of a page's height that it takes, 0…1.</summary>
         public double MostHeight { get; init; } = 0.6;
+
+        /// <summary>Points a pixel of the drawing; null where it is as wide as there is room.</summary>
+        public double? Scale { get; init; }
+    }
+
+    /// <summary>Photographs side by side where there is room, each with what its marks mean.</summary>
+    /// <param name="Row">One or more.</param>
+    public sealed record Photos(ImmutableArray<PaperPhoto> Row) : PaperBlock
+    {
+        /// <summary>Whether words stand beside their photograph also where several are in the row.</summary>
+        public bool Beside { get; init; }
     }
 
     /// <summary>An address for a phone.</summary>

@@ -23,7 +23,7 @@ public static class HtmlPage
         string head = framed ? $"<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">{Text(paper.Machine)}</span></header>" : "";
         string foot = framed ? $"<footer class=\"foot\"><span class=\"keys\"></span><span>{Text(paper.Notice)}</span></footer>" : "";
         return $"<!DOCTYPE html><html lang=\"{Text(paper.Language)}\"{large}><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Text(paper.Title)}</title>"
-            + $"<style>{LookStyle.ReportCss}{PaperFiles.Css}{size}</style></head><body>{head}<main>{HtmlPaper.Write(paper)}</main>{foot}</body></html>";
+            + $"<style>{LookStyle.ReportCss}{PaperFiles.Css}{size}</style></head><body>{head}<main>{HtmlPaper.Write(paper, alone: true)}</main>{foot}</body></html>";
     }
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);

@@ -12,7 +12,9 @@ public static class HtmlPaper
 {
     private const string Mark = "<svg viewBox=\"0 0 18 16\" aria-hidden=\"true\"><path d=\"M9 .8 17.4 15.2H.6z\" fill=\"currentColor\"/><path d=\"M9 5.2v5.2M9 12v1.7\" stroke=\"var(--mark)\" stroke-width=\"1.9\"/></svg>";
 
-    public static string Write(PaperDocument paper)
+    /// <param name="paper">What is written.</param>
+    /// <param name="alone">Whether its pictures stand in it; else they are found where the page is served.</param>
+    public static string Write(PaperDocument paper, bool alone = false)
     {
         ArgumentNullException.ThrowIfNull(paper);
         StringBuilder page = new();
@@ -25,13 +27,13 @@ public static class HtmlPaper
         page.Append("\">");
         foreach (PaperBlock block in paper.Blocks)
         {
-            Write(page, block);
+            Write(page, block, alone);
         }
 
         return page.Append("</article>").ToString();
     }
 
-    private static void Write(StringBuilder page, PaperBlock block)
+    private static void Write(StringBuilder page, PaperBlock block, bool alone)
     {
         switch (block)
         {
@@ -59,16 +61,19 @@ public static class HtmlPaper
             case PaperBlock.Picture picture:
                 Picture(page, picture);
                 break;
+            case PaperBlock.Photos photos:
+                HtmlPhotos.Write(page, photos, alone);
+                break;
             case PaperBlock.Code code:
                 Code(page, code);
                 break;
             case PaperBlock.Box box:
-                Group(page, "box", box.Blocks);
+                Group(page, "box", box.Blocks, alone);
                 break;
             case PaperBlock.Columns columns:
                 page.Append("<div class=\"two\">");
-                Group(page, "", columns.Left);
-                Group(page, "", columns.Right);
+                Group(page, "", columns.Left, alone);
+                Group(page, "", columns.Right, alone);
                 page.Append("</div>");
                 break;
             case PaperBlock.PageBreak:
@@ -77,12 +82,12 @@ public static class HtmlPaper
         }
     }
 
-    private static void Group(StringBuilder page, string style, IEnumerable<PaperBlock> blocks)
+    private static void Group(StringBuilder page, string style, IEnumerable<PaperBlock> blocks, bool alone)
     {
         page.Append(style.Length == 0 ? "<div>" : $"<div class=\"{style}\">");
         foreach (PaperBlock block in blocks)
         {
-            Write(page, block);
+            Write(page, block, alone);
         }
 
         page.Append("</div>");
@@ -181,7 +186,8 @@ public static class HtmlPaper
 
     private static void Picture(StringBuilder page, PaperBlock.Picture picture)
     {
-        page.Append("<figure class=\"plate\">").Append(picture.Svg);
+        string room = picture.Scale is { } scale ? FormattableString.Invariant($" style=\"max-width:{SvgPainter.SizeOf(picture.Svg).Width * scale:0.#}pt\"") : "";
+        page.Append("<figure class=\"plate\"").Append(room).Append('>').Append(picture.Svg);
         page.Append(picture.Caption.Runs.IsEmpty ? "" : $"<figcaption class=\"cap\">{Text(picture.Caption)}</figcaption>").Append("</figure>");
     }
 
@@ -191,7 +197,7 @@ public static class HtmlPaper
         page.Append("<div class=\"code\">").Append(QrDrawing.Render(code.Address)).Append("<p class=\"small\">").Append(Text(code.Says)).Append("<br/><a href=\"").Append(address).Append("\">").Append(address).Append("</a></p></div>");
     }
 
-    private static string Text(PaperText text) => string.Concat(text.Runs.Select(r => r.Style switch
+    internal static string Text(PaperText text) => string.Concat(text.Runs.Select(r => r.Style switch
     {
         RunStyle.Strong => $"<b>{Text(r.Text)}</b>",
         RunStyle.Aside => $"<span class=\"answer\">{Text(r.Text)}</span>",

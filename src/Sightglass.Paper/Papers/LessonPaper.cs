@@ -4,6 +4,8 @@ using Sightglass.Book.Model;
 using Sightglass.Drawing.Plan;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
+using Sightglass.Paper.Pdf;
+using Sightglass.Paper.Photos;
 using Sightglass.Training.Defects;
 using Sightglass.Training.Lessons;
 
@@ -14,12 +16,22 @@ public static class LessonPaper
 {
     private const int MostSignatures = 40;
 
+    /// <summary>Width of the way from above, pixels.</summary>
+    private const double WayWidth = 820;
+
+    /// <summary>Numbers at its stops, pt, where print is not large.</summary>
+    private const double WayNumbers = 8.5;
+
     /// <summary>The element of its page.</summary>
-    public static string Write(LessonPlan plan) => HtmlPaper.Write(Of(plan));
+    /// <param name="plan">The lesson.</param>
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    public static string Write(LessonPlan plan, PaperAlbum? album = null) => HtmlPaper.Write(Of(plan, album: album));
 
     /// <param name="plan">The lesson.</param>
     /// <param name="address">Where its page is found; null for none.</param>
-    public static PaperDocument Of(LessonPlan plan, string? address = null)
+    /// <param name="on">The sheet that it is for; the usual one where null.</param>
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    public static PaperDocument Of(LessonPlan plan, string? address = null, PaperSheet? on = null, PaperAlbum? album = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ClassBook book = plan.Route.Book;
@@ -31,7 +43,7 @@ public static class LessonPaper
         ];
         if (book.Vehicles.Length == 1)
         {
-            blocks.Add(Way(plan)); // A train is too long to be read from above.
+            blocks.Add(Way(plan, on ?? PaperSheet.Default(PaperLook.Sheet))); // A train is too long to be read from above.
         }
 
         if (address is not null)
@@ -47,7 +59,7 @@ public static class LessonPaper
             blocks.Add(new PaperBlock.Heading(2, plan.Stations.Length == 1 ? Say.It("Stop by stop") : Say.With($"Station {i + 1}, {LessonWords.Minutes(plan.Stations[i].Seconds)}")));
             foreach (LessonStop stop in plan.Stations[i].Stops)
             {
-                blocks.AddRange(Stop(++at, stop));
+                blocks.AddRange(Stop(++at, stop, album));
             }
         }
 
@@ -56,8 +68,10 @@ public static class LessonPaper
         return new PaperDocument(Say.With($"Lesson: {LessonWords.Title(plan)}"), PaperLook.Sheet, [.. blocks]) { Style = "lesson", Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
-    private static PaperBlock.Picture Way(LessonPlan plan)
+    private static PaperBlock.Picture Way(LessonPlan plan, PaperSheet on)
     {
+        PdfRoom room = PdfRoom.Of(on, PaperLook.Sheet, "");
+        double label = (on.Large ? room.Type.Small : WayNumbers) * WayWidth / room.Width / PlanDrawing.NumberSize;
         ImmutableDictionary<string, string>.Builder numbers = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         int at = 0;
         foreach (LessonStop stop in plan.Stops)
@@ -65,7 +79,7 @@ public static class LessonPaper
             numbers[stop.Stop.Place.Name] = PaperWords.Number(++at);
         }
 
-        string drawing = PlanDrawing.Render(plan.Route.Book, new PlanOptions { Width = 820, Way = [.. plan.Route.Way], Numbers = numbers.ToImmutable() });
+        string drawing = PlanDrawing.Render(plan.Route.Book, new PlanOptions { Width = WayWidth, LabelSize = Math.Round(label, 1, MidpointRounding.ToPositiveInfinity), Way = [.. plan.Route.Way], Numbers = numbers.ToImmutable() });
         string stops = string.Join(", ", plan.Stops.Select((s, i) => $"{i + 1} {Say.Book(s.Stop.Place.Name)}"));
         return new PaperBlock.Picture(drawing, Say.With($"The way round {plan.Route.Book.Title} from above, front to the left. Stops: {stops}."))
         {
@@ -73,13 +87,18 @@ public static class LessonPaper
         };
     }
 
-    private static IEnumerable<PaperBlock> Stop(int at, LessonStop stop)
+    private static IEnumerable<PaperBlock> Stop(int at, LessonStop stop, PaperAlbum? album)
     {
         string turns = stop.Turns > 1 ? Say.With($", {stop.Turns} turns, room for {stop.Stop.Place.Room}") : "";
         yield return new PaperBlock.Heading(3, PaperWords.Named(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
         foreach (Caution caution in stop.Cautions)
         {
             yield return new PaperBlock.Notice(caution.Word, Say.Book(caution.Text));
+        }
+
+        if (album?.Of(stop.Points.Select(p => p.Item.Name), 1) is { IsEmpty: false } photo)
+        {
+            yield return new PaperBlock.Photos(photo);
         }
 
         foreach (LessonPoint point in stop.Points)

@@ -6,10 +6,17 @@ using Sightglass.Training.Lessons;
 namespace Sightglass.Paper.Papers;
 
 /// <summary>What several papers say in the same words.</summary>
-internal static class PaperWords
+public static class PaperWords
 {
     /// <summary>The machine a paper is about: <c>Curlew 4104, edition 1</c>.</summary>
-    public static string Machine(ClassBook book) => Say.With($"{(book.RoadNumberInUse is { } number ? $"{Say.Book(book.Title)} {number}" : book.Title)}, edition {book.Edition}");
+    public static string Machine(ClassBook book) => Machine(book, book.RoadNumberInUse);
+
+    /// <summary>The same for a road number that is in use elsewhere: at the head of a page. None where empty.</summary>
+    public static string Machine(ClassBook book, string? roadNumber)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return Say.With($"{(string.IsNullOrEmpty(roadNumber) ? Say.Book(book.Title) : $"{Say.Book(book.Title)} {roadNumber}")}, edition {book.Edition}");
+    }
 
     /// <summary>The book's notice, and who decides where it does not say so itself.</summary>
     public static string Notice(ClassBook book) =>

@@ -4,19 +4,25 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
-using Sightglass.Drawing.Diagram;
 using Sightglass.Paper.Document;
+using Sightglass.Paper.Photos;
 
 namespace Sightglass.Paper.Papers;
 
 /// <summary>One running system on a sheet: what it does, its diagram, what is operated, what is read, what to beware of.</summary>
 public static class SystemPaper
 {
+    private const int MostPhotos = 4;
+    private const int PhotosAcross = 2;
+
     /// <param name="book">With the items of one road number, or the class as described.</param>
     /// <param name="system">A name of the book's.</param>
     /// <param name="address">Where it is found on a page; null for none.</param>
+    /// <param name="on">The sheet that it is for; the usual one where null.</param>
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    /// <param name="units">In which its drawing says quantities; its words by <see cref="UnitWords"/>.</param>
     /// <exception cref="ArgumentException">The book has no such system.</exception>
-    public static PaperDocument Of(ClassBook book, string system, string? address = null)
+    public static PaperDocument Of(ClassBook book, string system, string? address = null, PaperSheet? on = null, PaperAlbum? album = null, PaperUnits units = PaperUnits.Book)
     {
         ArgumentNullException.ThrowIfNull(book);
         if (!book.Systems.TryGetValue(system, out SystemSheet? sheet))
@@ -30,14 +36,14 @@ public static class SystemPaper
             new PaperBlock.Paragraph(Say.It("One system on a sheet"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, PaperWords.Named(system)),
         ];
-        if (Diagram(book, system) is { } picture)
-        {
-            blocks.Add(picture);
-        }
-
-        blocks.Add(new PaperBlock.Paragraph(Say.Book(sheet.Text), ParagraphSort.Lead));
-
-        blocks.AddRange(Cautions(book, items));
+        on ??= PaperSheet.Default(PaperLook.Sheet);
+        string lead = Say.Book(sheet.Text);
+        blocks.Add(new PaperBlock.Paragraph(lead, ParagraphSort.Lead));
+        DiagramPlates? plates = DiagramPlates.Of(book, system, on, PaperWords.Notice(book), lead, units);
+        IEnumerable<PaperBlock> pictures = plates?.Pictures(book, system) ?? [];
+        blocks.AddRange(plates is { IsUnderTitle: true } ? pictures.Concat(Cautions(book, items)) : Cautions(book, items).Concat(pictures));
+        ImmutableArray<PaperPhoto> photos = album?.Of(items.Select(i => i.Name), MostPhotos) ?? [];
+        blocks.AddRange(photos.IsEmpty ? [] : [new PaperBlock.Heading(2, Say.It("What it looks like")), .. photos.Chunk(PhotosAcross).Select(row => new PaperBlock.Photos([.. row]))]);
         blocks.AddRange(Table(Say.It("What is operated"), [Say.It("Control"), Say.It("Where"), Say.It("Usual position"), Say.It("Who may")], [3, 2.4, 1.6, 2], items.Where(i => !i.Positions.IsEmpty).Select(Operated)));
         blocks.AddRange(Table(Say.It("What is read"), [Say.It("Indication"), Say.It("Where"), Say.It("Scale"), Say.It("Normal")], [3, 2.4, 1.6, 3], items.Where(i => i.Reading is not null).Select(Read)));
         blocks.AddRange(Table(Say.It("What else is met"), [Say.It("Item"), Say.It("Where"), Say.It("Normal")], [3, 2.4, 4], items.Where(i => i.Positions.IsEmpty && i.Reading is null).Select(Met)));
@@ -46,25 +52,7 @@ public static class SystemPaper
             blocks.Add(new PaperBlock.Code(address, Say.It("The system alive on its page.")));
         }
 
-        return new PaperDocument($"{PaperWords.Named(system)}: {PaperWords.Machine(book)}", PaperLook.Sheet, [.. blocks]) { Style = "system", Lying = blocks.OfType<PaperBlock.Picture>().Any(), Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
-    }
-
-    private static PaperBlock.Picture? Diagram(ClassBook book, string system)
-    {
-        DiagramInput input = DiagramInput.Of(book, system);
-        if (input.Nodes.IsEmpty)
-        {
-            return null;
-        }
-
-        DiagramOptions options = new() { Interactive = false, Truth = false };
-        string drawing = DiagramDrawing.Render(DiagramLayout.Of(input, options), DiagramState.Still with { ShowTruth = false }, options);
-        string nodes = string.Join(", ", input.Nodes.Select(n => n.Label).Distinct(StringComparer.Ordinal));
-        return new PaperBlock.Picture(drawing, Say.With($"System diagram of {system}: {nodes}."))
-        {
-            Caption = PaperText.Strong(Say.It("Plate.")).And(" " + Say.It("A valve’s handle lies in line when open and across when closed; all stands as usual.")),
-            MostHeight = 0.82,
-        };
+        return new PaperDocument($"{PaperWords.Named(system)}: {PaperWords.Machine(book)}", PaperLook.Sheet, [.. blocks]) { Style = "system", Lying = plates is not null && plates.Sheet != on, Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
     }
 
     private static IEnumerable<PaperBlock> Cautions(ClassBook book, Item[] items)

@@ -2,16 +2,20 @@ using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Strip;
 using Sightglass.Paper.Document;
+using Sightglass.Paper.Photos;
 
 namespace Sightglass.Paper.Papers;
 
 /// <summary>The walk round the machine for a wall: both long sides, each with the end that follows it, and every name.</summary>
 public static class WalkPaper
 {
+    private const int PhotosAcross = 3;
+
     /// <param name="book">Whose machine.</param>
     /// <param name="address">Where the walk is found on a page; null for none.</param>
     /// <param name="letters">Size of names in the drawing's pixels: more for a sheet that is looked at from afar.</param>
-    public static PaperDocument Of(ClassBook book, string? address = null, double letters = 13)
+    /// <param name="album">Pictures of the machine; null for none.</param>
+    public static PaperDocument Of(ClassBook book, string? address = null, double letters = 13, PaperAlbum? album = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         Side first = book.WalkStart;
@@ -19,6 +23,11 @@ public static class WalkPaper
         List<PaperBlock> blocks = [new PaperBlock.Heading(1, Say.With($"{book.Title}: the walk round the machine"))];
         blocks.Add(Row(book, fromRight ? Side.Right : Side.Left, fromRight ? Side.Rear : Side.Front, letters));
         blocks.Add(Row(book, fromRight ? Side.Left : Side.Right, fromRight ? Side.Front : Side.Rear, letters));
+        if (album?.Of(book.ItemsInOrder.Select(i => i.Name), PhotosAcross) is { IsEmpty: false } photos)
+        {
+            blocks.Add(new PaperBlock.Photos(photos) { Beside = true });
+        }
+
         if (address is not null)
         {
             blocks.Add(new PaperBlock.Code(address, Say.It("The walk on its page.")));

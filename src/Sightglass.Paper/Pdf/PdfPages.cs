@@ -10,32 +10,21 @@ namespace Sightglass.Paper.Pdf;
 /// <summary>The pages of a PDF with their furniture, and the frames on them that text flows through.</summary>
 internal sealed class PdfPages
 {
-    private const double PointsPerMillimetre = 72 / 25.4;
-    private const double LeastFurniture = 7.6;
-
     private readonly PaperDocument _paper;
     private readonly PaperSheet _sheet;
-    private readonly PdfType _type;
+    private readonly PdfRoom _room;
     private readonly int _count;
-    private readonly double _headHeight;
-    private readonly double _footHeight;
-    private readonly ImmutableArray<ImmutableArray<PdfSegment>> _notice;
     private int _panel;
 
     /// <param name="count">How many pages there will be, for their numbers; 0 where that is being found out.</param>
-    public PdfPages(PaperDocument paper, PaperSheet sheet, PdfType type, int count)
+    public PdfPages(PaperDocument paper, PaperSheet sheet, int count)
     {
-        (_paper, _sheet, _type, _count) = (paper, sheet, type, count);
+        (_paper, _sheet, _count) = (paper, sheet, count);
+        _room = PdfRoom.Of(sheet, paper.Look, paper.Notice);
         Document = new PdfDocument();
         UAManager manager = UAManager.ForDocument(Document);
         manager.SetDocumentLanguage(paper.Language);
         Tags = new PdfTags(manager);
-        bool framed = paper.Look != PaperLook.Pocket;
-        FurnitureSize = sheet.Large ? type.Small : LeastFurniture;
-        double width = Mm(sheet.Width - (2 * sheet.Margin));
-        _notice = framed && !sheet.Large ? PdfLines.Break(paper.Notice, PaperFace.Sans400, FurnitureSize, width - 70) : [];
-        _headHeight = framed ? (FurnitureSize * 1.8) + 12 : 0;
-        _footHeight = framed ? (Math.Max(1, _notice.Length) * FurnitureSize * 1.25) + 10 : FurnitureSize * 1.5;
         _panel = sheet.Panels;
         Next();
     }
@@ -44,7 +33,9 @@ internal sealed class PdfPages
 
     public PdfTags Tags { get; }
 
-    public double FurnitureSize { get; }
+    public PdfType Type => _room.Type;
+
+    private double FurnitureSize => _room.Furniture;
 
     /// <summary>The least size of words on the drawings, pt; infinite where there is none.</summary>
     public double LeastLetters { get; private set; } = double.PositiveInfinity;
@@ -54,8 +45,6 @@ internal sealed class PdfPages
 
     /// <summary>Where text flows.</summary>
     public XRect Frame { get; private set; }
-
-    public static double Mm(double millimetres) => millimetres * PointsPerMillimetre;
 
     /// <summary>The next frame: on this page, or on a new one.</summary>
     public void Next()
@@ -75,28 +64,28 @@ internal sealed class PdfPages
             Tags.ArtifactWords(Words);
         }
 
-        double panel = Mm(_sheet.Width) / _sheet.Panels;
-        double margin = Mm(_sheet.Margin);
-        Frame = new XRect((_panel * panel) + margin, margin + _headHeight, panel - (2 * margin), Mm(_sheet.Height) - (2 * margin) - _headHeight - _footHeight);
+        double panel = PdfRoom.Mm(_sheet.Width) / _sheet.Panels;
+        double margin = PdfRoom.Mm(_sheet.Margin);
+        Frame = new XRect((_panel * panel) + margin, margin + _room.Head, _room.Width, _room.Height);
     }
 
     /// <summary>A line of the list of contents that a reader shows beside the pages.</summary>
     public void Outline(string words, int level, double y)
     {
         PdfOutlineCollection under = level > 1 && Document.Outlines.Count > 0 ? Document.Outlines[^1].Outlines : Document.Outlines;
-        under.Add(new PdfOutline(words, Document.Pages[^1], opened: true) { Top = Mm(_sheet.Height) - y });
+        under.Add(new PdfOutline(words, Document.Pages[^1], opened: true) { Top = PdfRoom.Mm(_sheet.Height) - y });
     }
 
     /// <summary>A drawing's words come out at so many pt.</summary>
     public void Drawn(double letters) => LeastLetters = Math.Min(LeastLetters, letters);
 
-    private double Left => Mm(_sheet.Margin);
+    private double Left => PdfRoom.Mm(_sheet.Margin);
 
-    private double Right => Mm(_sheet.Width - _sheet.Margin);
+    private double Right => PdfRoom.Mm(_sheet.Width - _sheet.Margin);
 
-    private double Bottom => Mm(_sheet.Height - _sheet.Margin);
+    private double Bottom => PdfRoom.Mm(_sheet.Height - _sheet.Margin);
 
-    private double HeadRule => Mm(_sheet.Margin) + (FurnitureSize * 1.6);
+    private double HeadRule => PdfRoom.Mm(_sheet.Margin) + (FurnitureSize * 1.6);
 
     private void Rules()
     {
@@ -123,10 +112,10 @@ internal sealed class PdfPages
 
         Put("Sightglass", Left, HeadRule - (FurnitureSize * 0.55), PaperFace.Serif400, FurnitureSize * 1.35);
         Put(_paper.Machine, Right, HeadRule - (FurnitureSize * 0.55), PaperFace.Sans400, FurnitureSize, fromRight: true);
-        double top = Bottom - _footHeight + 8 + FurnitureSize;
-        for (int i = 0; i < _notice.Length; i++)
+        double top = Bottom - _room.Foot + 8 + FurnitureSize;
+        for (int i = 0; i < _room.Notice.Length; i++)
         {
-            foreach (PdfSegment segment in _notice[i])
+            foreach (PdfSegment segment in _room.Notice[i])
             {
                 Put(segment.Text, Left + segment.X, top + (i * FurnitureSize * 1.25), segment.Face, FurnitureSize);
             }
@@ -140,12 +129,12 @@ internal sealed class PdfPages
     private void Folds()
     {
         XPen pen = new(XColors.Black, 0.5) { DashPattern = [4, 3] };
-        double height = Mm(_sheet.Height);
+        double height = PdfRoom.Mm(_sheet.Height);
         for (int i = 1; i < _sheet.Panels; i++)
         {
-            double x = Mm(_sheet.Width) * i / _sheet.Panels;
-            Page.DrawLine(pen, x, 6, x, Mm(_sheet.Margin));
-            Page.DrawLine(pen, x, height - Mm(_sheet.Margin), x, height - 6);
+            double x = PdfRoom.Mm(_sheet.Width) * i / _sheet.Panels;
+            Page.DrawLine(pen, x, 6, x, PdfRoom.Mm(_sheet.Margin));
+            Page.DrawLine(pen, x, height - PdfRoom.Mm(_sheet.Margin), x, height - 6);
         }
     }
 

@@ -6,6 +6,9 @@ namespace Sightglass.Paper.Pdf;
 /// <summary>Writes a paper as a tagged PDF: language, title, structure, what pictures show, drawings as lines. The same bytes for the same paper and day.</summary>
 public static class PdfPaper
 {
+    /// <summary>Lines that stay with a stamp or a code: a step before the last tells where one is.</summary>
+    private const int WithStamp = 2;
+
     /// <summary>The file, with what it came to.</summary>
     /// <param name="paper">What is written.</param>
     /// <param name="sheet">The sheet; the usual one of its look where null.</param>
@@ -34,11 +37,30 @@ public static class PdfPaper
 
     private static PdfPages Lay(PaperDocument paper, PaperSheet sheet, int count)
     {
-        PdfType type = PdfType.Of(paper.Look, sheet.Large);
-        PdfPages pages = new(paper, sheet, type, count);
-        PdfPieces pieces = new(pages, type, sheet.Large);
+        PdfPages pages = new(paper, sheet, count);
+        PdfPieces pieces = new(pages, pages.Type, sheet.Large);
         PaperBlock[] last = sheet.Large && paper.Notice.Length > 0 ? [new PaperBlock.Paragraph(paper.Notice, ParagraphSort.Small)] : [];
-        PdfFlow.Lay(pages, [.. paper.Blocks.Concat(last).SelectMany(b => pieces.Of(b, pages.Frame.Width))]);
+        PaperBlock[] blocks = [.. paper.Blocks, .. last];
+        PdfFlow.Lay(pages, [.. blocks.SelectMany((b, i) => Kept(pieces.Of(b, pages.Frame.Width), i + 1 < blocks.Length ? blocks[i + 1] : null))]);
         return pages;
+    }
+
+    /// <summary>A stamp or a code stands on no page alone: what is read before it goes with it.</summary>
+    private static IEnumerable<PdfPiece> Kept(IEnumerable<PdfPiece> pieces, PaperBlock? next)
+    {
+        if (next is not (PaperBlock.Box or PaperBlock.Code))
+        {
+            return pieces;
+        }
+
+        PdfPiece[] all = [.. pieces];
+        int read = 0;
+        for (int i = all.Length - 1; i >= 0 && read < WithStamp; i--)
+        {
+            all[i] = all[i] with { WithNext = true };
+            read += all[i].Height > 0 ? 1 : 0;
+        }
+
+        return all;
     }
 }

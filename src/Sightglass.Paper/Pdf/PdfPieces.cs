@@ -14,9 +14,6 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
     private static readonly XColor s_hair = XColor.FromArgb(0x8A, 0x8A, 0x8A);
     private const double Rule = 0.7;
 
-    /// <summary>The least size of words on a drawing of ours, in its own pixels.</summary>
-    private const double DrawnLabel = 13;
-
     /// <summary>A paragraph of more lines is broken over pages.</summary>
     private const int WholeLines = 7;
 
@@ -32,6 +29,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         PaperBlock.Table table => Table(table, width),
         PaperBlock.Notice notice => [Notice(notice.Word, notice.Text, width) with { Space = type.Gap * 1.4 }],
         PaperBlock.Picture picture => Picture(picture, width),
+        PaperBlock.Photos photos => Photos(photos, width),
         PaperBlock.Code code => [Code(code, width)],
         PaperBlock.Box box => [Box(box, width)],
         PaperBlock.Columns columns => Columns(columns, width),
@@ -210,7 +208,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
 
     private PdfPiece Code(PaperBlock.Code code, double width)
     {
-        double side = PdfPages.Mm(Small ? 20 : 24);
+        double side = PdfRoom.Mm(Small ? 20 : 24);
         double left = side + type.Body;
         ImmutableArray<ImmutableArray<PdfSegment>> says = PdfLines.Break(code.Says, PaperFace.Sans400, type.Small, width - left);
         ImmutableArray<string> address = PdfLines.Cut(code.Address, PaperFace.Sans600, type.Small, width - left);
@@ -247,9 +245,10 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
     private IEnumerable<PdfPiece> Picture(PaperBlock.Picture picture, double width)
     {
         (double w, double h) = SvgPainter.SizeOf(picture.Svg);
-        double height = Math.Min(Math.Min(width, w) * h / w, pages.Frame.Height * picture.MostHeight);
+        double room = pages.Frame.Height * (picture.Scale is null ? picture.MostHeight : 1);
+        double height = Math.Min(Math.Min(width, w * (picture.Scale ?? 1)) * h / w, room);
         double wide = height * w / h;
-        pages.Drawn(wide / w * DrawnLabel);
+        pages.Drawn(wide / w * SvgPainter.LeastLetters(picture.Svg));
         yield return new PdfPiece(height, into =>
         {
             XRect box = new(into.X + ((into.Width - wide) / 2), into.Y, wide, height);
@@ -261,8 +260,8 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         };
         if (!picture.Caption.Runs.IsEmpty)
         {
-            ImmutableArray<ImmutableArray<PdfSegment>> lines = PdfLines.Break(picture.Caption, PaperFace.SerifItalic400, Math.Max(type.Small, type.Body * 0.94), width);
-            double size = Math.Max(type.Small, type.Body * 0.94);
+            double size = type.Caption;
+            ImmutableArray<ImmutableArray<PdfSegment>> lines = PdfLines.Break(picture.Caption, PaperFace.SerifItalic400, size, width);
             yield return new PdfPiece(lines.Length * size * 1.25, into => pages.Tags.Words(PdfBlockLevelElementTag.Paragraph, () => Say(lines, into.X, into.Y + size, size, size * 1.25))) { Space = type.Gap * 0.6 };
         }
     }

@@ -22,6 +22,9 @@ internal sealed record PdfType(double Title, double Section, double Part, double
         _ => new(24, 15, 12, 12.5, 10.2, 8.8),
     };
 
+    /// <summary>Words under a drawing, pt.</summary>
+    public double Caption => Math.Max(Small, Body * 0.94);
+
     /// <summary>Between blocks, pt.</summary>
     public double Gap => Body * 0.55;
 }

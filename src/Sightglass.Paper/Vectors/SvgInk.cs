@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Xml.Linq;
 using PdfSharp.Drawing;
 
 namespace Sightglass.Paper.Vectors;
@@ -19,9 +20,22 @@ internal static class SvgInk
             text = "#000000";
         }
 
+        if (text.StartsWith("rgb(", StringComparison.Ordinal) && text[4..].TrimEnd(')').Split(',') is { Length: 3 } parts && parts.All(p => byte.TryParse(p, NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out _)))
+        {
+            text = "#" + string.Concat(parts.Select(p => byte.Parse(p, NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture).ToString("X2", CultureInfo.InvariantCulture)));
+        }
+
+        text = text == "white" ? "#FFFFFF" : text;
         return text.Length == 7 && text[0] == '#' && int.TryParse(text.AsSpan(1), NumberStyles.HexNumber, CultureInfo.InvariantCulture, out int rgb)
             ? XColor.FromArgb((int)Math.Round(255 * Math.Clamp(opacity, 0, 1)), (rgb >> 16) & 255, (rgb >> 8) & 255, rgb & 255)
             : null;
+    }
+
+    /// <summary>The middle colour of a gradient: on paper its shape is told by its outline.</summary>
+    public static XColor? Middle(XElement gradient, double opacity)
+    {
+        XColor[] stops = [.. gradient.Elements().Select(s => Colour((string?)s.Attribute("stop-color") ?? "", opacity)).OfType<XColor>()];
+        return stops.Length == 0 ? null : XColor.FromArgb((int)stops.Average(c => 255 * c.A), (int)stops.Average(c => c.R), (int)stops.Average(c => c.G), (int)stops.Average(c => c.B));
     }
 
     public static XBrush? Brush(SvgStyle style, double opacity) => Colour(style["fill"], opacity) is { } colour ? new XSolidBrush(colour) : null;

@@ -17,15 +17,44 @@ internal sealed partial class SvgPainter
     private readonly LookRules _look = LookRules.Print;
     private readonly Dictionary<string, XElement> _named;
 
+    /// <summary>What is seen of the drawing, in the coordinates of the words being painted: the innermost box with an edge of its own.</summary>
+    private XRect _seen;
+
     private SvgPainter(XGraphics page, XElement root)
     {
         _page = page;
         _root = root;
+        _seen = BoxOf(root);
         _named = root.Descendants().Where(e => e.Attribute("id") is not null).GroupBy(e => (string)e.Attribute("id")!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
     }
 
     /// <summary>Width and height of a drawing in pixels.</summary>
     public static (double Width, double Height) SizeOf(string svg) => Box(Read(svg)) is var (_, _, w, h) ? (w, h) : default;
+
+    /// <summary>The least size of words that are named on a drawing, in its own pixels; infinite where there are none. Letters that are painted on the machine itself are part of it.</summary>
+    public static double LeastLetters(string svg)
+    {
+        XElement root = Read(svg);
+        return Least(root, SvgStyle.Of(root, SvgStyle.Root, LookRules.Print));
+
+        static double Least(XElement parent, SvgStyle style)
+        {
+            double least = double.PositiveInfinity;
+            foreach (XElement element in parent.Elements())
+            {
+                SvgStyle own = SvgStyle.Of(element, style, LookRules.Print);
+                if (IsUnpainted(element) || own.IsHidden)
+                {
+                    continue;
+                }
+
+                bool named = element.Name.LocalName == "text" && element.Value.Length > 0 && (string?)element.Attribute("class") != "letter";
+                least = Math.Min(least, named ? own.FontSize : Least(element, own));
+            }
+
+            return least;
+        }
+    }
 
     /// <summary>Paints into a rectangle of the page, which has the drawing's shape.</summary>
     public static void Paint(XGraphics page, string svg, XRect into)
@@ -45,6 +74,8 @@ internal sealed partial class SvgPainter
     private static (double X, double Y, double Width, double Height) Box(XElement root) =>
         ((string?)root.Attribute("viewBox"))?.Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray() is [var x, var y, var w, var h] ? (x, y, w, h) : (0, 0, 1, 1);
 
+    private static XRect BoxOf(XElement element) => Box(element) is var (x, y, w, h) ? new(x, y, w, h) : default;
+
     private void Children(XElement parent, SvgStyle style, double opacity)
     {
         foreach (XElement element in parent.Elements())
@@ -56,7 +87,7 @@ internal sealed partial class SvgPainter
     private void Element(XElement element, SvgStyle style, double opacity)
     {
         string sort = element.Name.LocalName;
-        if (sort is "defs" or "pattern" or "clipPath" or "title" or "style" or "mask" || style.IsHidden)
+        if (IsUnpainted(element) || style.IsHidden)
         {
             return;
         }
@@ -69,7 +100,11 @@ internal sealed partial class SvgPainter
             _page.IntersectClip(edge.Area);
         }
 
-        if (sort is "g" or "svg")
+        if (sort == "svg")
+        {
+            Inner(element, style, opacity);
+        }
+        else if (sort == "g")
         {
             Children(element, style, opacity);
         }
@@ -95,11 +130,34 @@ internal sealed partial class SvgPainter
         }
     }
 
+    private static bool IsUnpainted(XElement element) => element.Name.LocalName is "defs" or "pattern" or "clipPath" or "title" or "style" or "mask";
+
+    /// <summary>A drawing within the drawing, of which its own box is seen and nothing else.</summary>
+    private void Inner(XElement element, SvgStyle style, double opacity)
+    {
+        XRect box = BoxOf(element);
+        double scale = SvgShape.N(element, "width") is > 0 and var wide ? wide / box.Width : 1;
+        (XRect around, XGraphicsState state) = (_seen, _page.Save());
+        _page.MultiplyTransform(new XMatrix(scale, 0, 0, scale, SvgShape.N(element, "x") - (box.X * scale), SvgShape.N(element, "y") - (box.Y * scale)));
+        _page.IntersectClip(box);
+        _seen = box;
+        Children(element, style, opacity);
+        _seen = around;
+        _page.Restore(state);
+    }
+
     private void Fill(XGraphicsPath shape, SvgStyle style, double opacity)
     {
         if (Reference(style["fill"]) is { Name.LocalName: "pattern" } pattern)
         {
             Hatch(shape, pattern, opacity);
+        }
+        else if (Reference(style["fill"]) is { Name.LocalName: "linearGradient" or "radialGradient" } gradient)
+        {
+            if (SvgInk.Middle(gradient, opacity) is { } middle)
+            {
+                _page.DrawPath(new XSolidBrush(middle), shape);
+            }
         }
         else if (SvgInk.Brush(style, opacity) is { } brush)
         {
@@ -145,6 +203,11 @@ internal sealed partial class SvgPainter
         double width = PdfFonts.Width(text, face, size) + (apart * text.Length);
         double x = SvgShape.N(element, "x") - (style["text-anchor"] switch { "middle" => width / 2, "end" => width, _ => 0 });
         double y = SvgShape.N(element, "y");
+        if (_seen != BoxOf(_root) && (x < _seen.Left || x + width > _seen.Right) && width <= _seen.Width)
+        {
+            return; // cut off by the edge of a piece; whole in another one
+        }
+
         if (style.HasHalo)
         {
             _page.DrawRectangle(XBrushes.White, x - 2, y - (size * 0.78), width + 4, size);

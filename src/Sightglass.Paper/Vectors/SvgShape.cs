@@ -18,7 +18,8 @@ internal sealed record SvgShape(XGraphicsPath Area, IReadOnlyList<XGraphicsPath>
     {
         "path" => OfData((string?)element.Attribute("d") ?? ""),
         "rect" => Whole(OfRect(element)),
-        "circle" => Whole(OfCircle(N(element, "cx"), N(element, "cy"), N(element, "r"))),
+        "circle" => Whole(OfEllipse(N(element, "cx"), N(element, "cy"), N(element, "r"), N(element, "r"))),
+        "ellipse" => Whole(OfEllipse(N(element, "cx"), N(element, "cy"), N(element, "rx"), N(element, "ry"))),
         "line" => Whole(OfLine(N(element, "x1"), N(element, "y1"), N(element, "x2"), N(element, "y2"))),
         _ => null,
     };
@@ -101,14 +102,14 @@ internal sealed record SvgShape(XGraphicsPath Area, IReadOnlyList<XGraphicsPath>
         return path;
     }
 
-    private static XGraphicsPath OfCircle(double x, double y, double r)
+    private static XGraphicsPath OfEllipse(double x, double y, double rx, double ry)
     {
-        double k = Quarter * r;
+        (double kx, double ky) = (Quarter * rx, Quarter * ry);
         XGraphicsPath path = new();
-        path.AddBezier(new(x + r, y), new(x + r, y + k), new(x + k, y + r), new(x, y + r));
-        path.AddBezier(new(x, y + r), new(x - k, y + r), new(x - r, y + k), new(x - r, y));
-        path.AddBezier(new(x - r, y), new(x - r, y - k), new(x - k, y - r), new(x, y - r));
-        path.AddBezier(new(x, y - r), new(x + k, y - r), new(x + r, y - k), new(x + r, y));
+        path.AddBezier(new(x + rx, y), new(x + rx, y + ky), new(x + kx, y + ry), new(x, y + ry));
+        path.AddBezier(new(x, y + ry), new(x - kx, y + ry), new(x - rx, y + ky), new(x - rx, y));
+        path.AddBezier(new(x - rx, y), new(x - rx, y - ky), new(x - kx, y - ry), new(x, y - ry));
+        path.AddBezier(new(x, y - ry), new(x + kx, y - ry), new(x + rx, y - ky), new(x + rx, y));
         path.CloseFigure();
         return path;
     }

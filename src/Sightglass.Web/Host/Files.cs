@@ -15,6 +15,7 @@ internal static class Files
         app.MapGet("/look/{**name}", (string name, HttpContext context) => Send(context, LookFiles.Open(name), LookFiles.ContentType(name)));
         app.MapGet("/assets/{name}", (string name, HttpContext context) => Send(context, Own("assets/" + name) ?? PaperFiles.Open(name), TypeOf(name)));
         app.MapGet("/_framework/blazor.web.js", (HttpContext context) => Send(context, Own("framework/blazor.web.js"), "text/javascript; charset=utf-8"));
+        app.MapGet("/photo/found/{name}", (string name, HttpContext context, DataDesk data) => PhotoShelf.Found(shelf, name, data) is { } photo ? Send(context, new MemoryStream(photo.Bytes), photo.Type) : Results.NotFound());
         app.MapGet("/photo/{**name}", (string name, HttpContext context) => Send(context, Photo(shelf, name), TypeOf(name)));
     }
 

@@ -7,6 +7,7 @@ using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
+using Sightglass.Paper.Photos;
 using Sightglass.Storage.Lessons;
 using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;
@@ -22,14 +23,17 @@ internal static class LessonFiles
     {
         app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size, bool? large) =>
             Plan(context, room, data, clock) is { } plan && (size is null ? PaperSheet.Default(PaperLook.Sheet) : PaperSheet.Find(size)) is { } sheet && sheet.Fits(PaperLook.Sheet)
-                ? Results.File(PdfPaper.Write(Of(context, plan, clock), sheet with { Large = large is true }).Bytes, "application/pdf")
+                ? Send(context, plan, PhotoShelf.Album(room.Shelf, plan.Route.Book, data), clock, sheet with { Large = large is true })
                 : Results.NotFound());
         app.MapGet("/lesson/said.vtt", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock) =>
             Plan(context, room, data, clock) is { } plan ? Results.Text(WebVtt.Write(Narration.Of(plan)), "text/vtt", Encoding.UTF8) : Results.NotFound());
     }
 
-    private static PaperDocument Of(HttpContext context, LessonPlan plan, TimeProvider clock) =>
-        LessonPaper.Of(plan, $"{context.Request.Scheme}://{context.Request.Host}/lesson{context.Request.QueryString}") with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) };
+    private static IResult Send(HttpContext context, LessonPlan plan, PaperAlbum album, TimeProvider clock, PaperSheet sheet)
+    {
+        PaperDocument paper = LessonPaper.Of(plan, $"{context.Request.Scheme}://{context.Request.Host}/lesson{context.Request.QueryString}", sheet, album);
+        return Results.File(PdfPaper.Write(paper with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet).Bytes, "application/pdf");
+    }
 
     private static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
     {

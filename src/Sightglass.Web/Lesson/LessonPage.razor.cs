@@ -120,7 +120,7 @@ public sealed partial class LessonPage : IAsyncDisposable
         Edits = Kept is { } kept ? [.. Desk.EditsOf(kept.Id)] : [];
         Planned = LessonPlanner.Plan(Book, Request());
         Misfits = Planned?.Misfits ?? [];
-        Paper = Planned is { } plan ? LessonPaper.Write(plan) : null;
+        Paper = Planned is { } plan ? LessonPaper.Write(plan, PhotoShelf.Album(Room.Shelf, Book, Data)) : null;
     }
 
     private LessonRequest Request() => Ask.Request(Edits, new DefectDesk(Data.Folder, Clock), DateOnly.FromDateTime(Clock.GetLocalNow().Date));

@@ -4,6 +4,7 @@ using Microsoft.JSInterop;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 using Sightglass.Web.Parts;
 using Sightglass.World;
@@ -29,6 +30,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     private object _picture = new();
     private object _paper = new();
     private MachineDrawing _drawing = null!;
+    private ClassBook _pictured = null!;
     private MachineView _view = null!;
     private string _drawn = "";
     private string _pieces = "";
@@ -46,6 +48,9 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
+
+    [Inject]
+    private DataDesk Data { get; set; } = null!;
 
     [Inject]
     private NavigationManager Navigation { get; set; } = null!;
@@ -254,6 +259,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         Session = Room.Session;
         _choice = Asked();
         MachineSnapshot seen = Seen;
+        _pictured = PhotoShelf.With(Room.Shelf.BookOf(Session.Start.RoadNumber, null), Data);
         _laid = MachineDrawing.KeyOf(Session.Plan, _choice, seen, _truth);
         _drawing = MachineDrawing.Of(Session.Plan, _choice, seen, _truth);
         int gauged = _choice.Vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;

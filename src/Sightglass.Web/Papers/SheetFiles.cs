@@ -5,6 +5,7 @@ using Sightglass.Book.Model;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Papers;
@@ -14,10 +15,10 @@ internal static class SheetFiles
 {
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/papers/system.pdf", (HttpContext context, MachineRoom room, TimeProvider clock, string system, string? size, string? units) =>
-            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine")).In(UnitsOf(units)), size, clock) : Results.NotFound());
-        app.MapGet("/papers/walk.pdf", (HttpContext context, MachineRoom room, TimeProvider clock, string? size) =>
-            Send(WalkPaper.Of(BookOf(room), AddressOf(context, "walk"), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name)), size, clock));
+        app.MapGet("/papers/system.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string system, string? size, string? units) =>
+            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine"), SheetOf(size, PaperLook.Sheet), PhotoShelf.Album(room.Shelf, book, data), UnitsOf(units)).In(UnitsOf(units)), size, clock) : Results.NotFound());
+        app.MapGet("/papers/walk.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size) =>
+            Send(WalkPaper.Of(BookOf(room), AddressOf(context, "walk"), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name), PhotoShelf.Album(room.Shelf, BookOf(room), data)), size, clock));
     }
 
     private static ClassBook BookOf(MachineRoom room) => room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
@@ -26,9 +27,11 @@ internal static class SheetFiles
 
     private static string AddressOf(HttpContext context, string page) => $"{context.Request.Scheme}://{context.Request.Host}/{page}";
 
+    private static PaperSheet? SheetOf(string? size, PaperLook look) => size is null ? PaperSheet.Default(look) : PaperSheet.Find(size);
+
     private static IResult Send(PaperDocument paper, string? size, TimeProvider clock)
     {
-        PaperSheet? sheet = size is null ? PaperSheet.Default(paper.Look) : PaperSheet.Find(size);
+        PaperSheet? sheet = SheetOf(size, paper.Look);
         return sheet is not null && sheet.Fits(paper.Look)
             ? Results.File(PdfPaper.Write(paper with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet).Bytes, "application/pdf")
             : Results.NotFound();

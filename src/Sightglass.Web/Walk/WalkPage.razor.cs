@@ -8,6 +8,7 @@ using Sightglass.Drawing.Plan;
 using Sightglass.Drawing.Strip;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Walk;
+using Sightglass.Web.Host;
 using Sightglass.Web.Live;
 using Sightglass.Web.Machine;
 
@@ -52,6 +53,9 @@ public sealed partial class WalkPage : IAsyncDisposable
 
     [Inject]
     private MachineRoom Room { get; set; } = null!;
+
+    [Inject]
+    private DataDesk Data { get; set; } = null!;
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
@@ -262,7 +266,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     // At another train, or at the first.
     private void Arrive()
     {
-        Book = AskedTrain is null ? Room.Session.Plan.Book : Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain);
+        Book = PhotoShelf.With(AskedTrain is null ? Room.Session.Plan.Book : Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain), Data);
         Route = WalkRoute.Of(Book);
         RunsLeft = new WalkSides(Book).RunsLeft;
         _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
