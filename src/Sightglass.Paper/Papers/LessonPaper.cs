@@ -28,6 +28,7 @@ public static class LessonPaper
             new PaperBlock.Paragraph(Say.It("A lesson round the machine"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, LessonWords.Title(plan)),
             new PaperBlock.Paragraph(LessonWords.Summary(plan), ParagraphSort.Lead),
+            .. List(Say.It("What would make it shorter"), LessonWords.Shorter(plan)),
         ];
         if (book.Vehicles.Length == 1)
         {
@@ -77,9 +78,9 @@ public static class LessonPaper
     {
         string turns = stop.Turns > 1 ? Say.With($", {stop.Turns} turns, room for {stop.Stop.Place.Room}") : "";
         yield return new PaperBlock.Heading(3, PaperWords.Named(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
-        foreach (Caution caution in stop.Cautions)
+        foreach (ToldCaution caution in stop.Cautions)
         {
-            yield return new PaperBlock.Notice(caution.Word, Say.Book(caution.Text));
+            yield return new PaperBlock.Notice(caution.Caution.Word, caution.Text);
         }
 
         foreach (LessonPoint point in stop.Points)

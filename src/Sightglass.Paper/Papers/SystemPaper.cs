@@ -73,7 +73,7 @@ public static class SystemPaper
         PaperBlock[] notices =
         [
             .. book.HazardsInOrder.Where(h => h.Items.Any(names.Contains)).Select(h => h.Caution).Concat(items.SelectMany(i => i.Cautions))
-                .DistinctBy(c => c.Text).OrderByDescending(c => c.Word).Select(c => new PaperBlock.Notice(c.Word, Say.Book(c.Text))),
+                .GravestFirst().Select(c => new PaperBlock.Notice(c.Word, Say.Book(c.Text))),
         ];
         return notices.Length == 0 ? [] : [new PaperBlock.Heading(2, Say.It("Beware")), .. notices.Chunk(2).Select(two => new PaperBlock.Columns([two[0]], [.. two.Skip(1)]))];
     }

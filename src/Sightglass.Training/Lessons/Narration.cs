@@ -25,9 +25,9 @@ public static class Narration
             number++;
             string place = Say.Book(stop.Stop.Place.Name);
             Speak(Say.With($"Stop {number}: {place}."), 0.5);
-            foreach (Caution caution in stop.Cautions)
+            foreach (ToldCaution caution in stop.Cautions)
             {
-                SpeakAll($"{Say.Word(caution.Word.ToString())}. {Say.Book(caution.Text)}");
+                SpeakAll($"{Say.Word(caution.Caution.Word.ToString())}. {caution.Text}");
             }
 
             foreach (LessonPoint point in stop.Points)

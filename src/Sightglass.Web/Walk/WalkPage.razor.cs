@@ -122,7 +122,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     /// <summary>The item's own, then those of the place, the gravest first; none twice.</summary>
     private ImmutableArray<Caution> Cautions =>
         [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name) || (Item is { } item && h.Items.Contains(item.Name))).Select(h => h.Caution))
-            .DistinctBy(c => c.Text).OrderByDescending(c => c.Word)];
+            .GravestFirst()];
 
     /// <summary>Of the item; else of the place.</summary>
     private ImmutableArray<Picture> Pictures => [.. (Item is { } item ? Book.PicturesOf(item) : []).Concat(Book.PicturesAt(Stop.Place.Name)).DistinctBy(p => p.File)];
