@@ -43,7 +43,7 @@ public static class SystemPaper
         blocks.AddRange(Table(Say.It("What else is met"), [Say.It("Item"), Say.It("Where"), Say.It("Normal")], [3, 2.4, 4], items.Where(i => i.Positions.IsEmpty && i.Reading is null).Select(Met)));
         if (address is not null)
         {
-            blocks.Add(new PaperBlock.Code(address, Say.It("The system alive on its page.")));
+            blocks.Add(new PaperBlock.Code(address, Say.It("This system on its page.")));
         }
 
         return new PaperDocument($"{PaperWords.Named(system)}: {PaperWords.Machine(book)}", PaperLook.Sheet, [.. blocks]) { Style = "system", Lying = blocks.OfType<PaperBlock.Picture>().Any(), Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };

@@ -84,6 +84,7 @@ public static class WebHost
         CardFiles.Map(app);
         SheetFiles.Map(app);
         LessonFiles.Map(app);
+        PhonePapers.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

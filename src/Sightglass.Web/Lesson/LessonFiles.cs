@@ -12,6 +12,7 @@ using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;
 using Sightglass.Web.Host;
 using Sightglass.Web.Live;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Lesson;
 
@@ -20,20 +21,18 @@ internal static class LessonFiles
 {
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size, bool? large) =>
+        app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, ShareDesk share, TonguesOffered tongues, TimeProvider clock, string? size, bool? large) =>
             Plan(context, room, data, clock) is { } plan && (size is null ? PaperSheet.Default(PaperLook.Sheet) : PaperSheet.Find(size)) is { } sheet && sheet.Fits(PaperLook.Sheet)
-                ? Results.File(PdfPaper.Write(Of(context, plan, clock), sheet with { Large = large is true }).Bytes, "application/pdf")
+                ? Results.File(PdfPaper.Write(LessonPaper.Of(plan, PhonePapers.OfLesson(share, tongues, plan.Route.Book, context.Request)) with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet with { Large = large is true }).Bytes, "application/pdf")
                 : Results.NotFound());
         app.MapGet("/lesson/said.vtt", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock) =>
             Plan(context, room, data, clock) is { } plan ? Results.Text(WebVtt.Write(Narration.Of(plan)), "text/vtt", Encoding.UTF8) : Results.NotFound());
     }
 
-    private static PaperDocument Of(HttpContext context, LessonPlan plan, TimeProvider clock) =>
-        LessonPaper.Of(plan, $"{context.Request.Scheme}://{context.Request.Host}/lesson{context.Request.QueryString}") with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) };
-
-    private static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
+    /// <summary>The lesson that an address asks for; null where there is no such walk.</summary>
+    public static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
     {
-        ClassBook book = room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
+        ClassBook book = PhonePapers.BookOf(context, room);
         LessonAsk ask = new(book, Text("shows"), Number("people"), Number("stations"), Number("minutes"), Text("depth"), Text("audience"));
         LessonDesk kept = new(data.Folder, clock);
         ImmutableArray<LessonEdit> edits = Guid.TryParse(Text("kept"), out Guid id) && kept.Find(id) is { } lesson && lesson.Book == book.Title ? [.. kept.EditsOf(id)] : [];

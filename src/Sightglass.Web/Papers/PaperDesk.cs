@@ -136,8 +136,8 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
     /// <summary>An edition as a pocket card, with the stamp of its state; null where there is no such edition.</summary>
     /// <param name="edition">Its id.</param>
-    /// <param name="address">Where the pages are served.</param>
-    public PaperDocument? Paper(Guid edition, string address)
+    /// <param name="address">Where a phone finds a card by its name; null for nowhere.</param>
+    public PaperDocument? Paper(Guid edition, Func<string, string?>? address)
     {
         if (All().FirstOrDefault(c => c.Editions.Any(e => e.Edition.Id == edition)) is not { } card)
         {
@@ -153,7 +153,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
             History = file.History,
             Warning = file.Warning,
         };
-        return CardReader.Read(text, BookOf(shelf, card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, $"{address}papers?card={Uri.EscapeDataString(card.Name)}") : null;
+        return CardReader.Read(text, BookOf(shelf, card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, address?.Invoke(card.Name)) : null;
     }
 
     private string? Change(Guid edition, Func<RecordsContext, EditionFile, string?> change)
