@@ -28,7 +28,6 @@ public static class LessonPaper
             new PaperBlock.Paragraph(Say.It("A lesson round the machine"), ParagraphSort.Eyebrow),
             new PaperBlock.Heading(1, LessonWords.Title(plan)),
             new PaperBlock.Paragraph(LessonWords.Summary(plan), ParagraphSort.Lead),
-            .. List(Say.It("What would make it shorter"), LessonWords.Shorter(plan)),
         ];
         if (book.Vehicles.Length == 1)
         {

@@ -138,8 +138,10 @@ public sealed partial class LessonPage : IAsyncDisposable
 
     /// <summary>What another walk did to the audience; empty where nothing is to be told.</summary>
     private string AudienceAfter(string before) =>
-        Audience != before ? Say.With($"The audience is now “{Named(Audience)}”: the walk “{Purpose}” is described for it.")
-        : Ask.IsAudienceChosen && Ask.AudienceOfWalk is { } own && own != Audience ? Say.With($"The audience stays “{Named(Audience)}”, as you chose; the walk “{Purpose}” is described for “{own}”.")
+        Audience != before ? Ask.AudienceOfWalk is null
+            ? Say.With($"The audience is now “{Named(Audience)}”: the book does not say whom “{Say.Word(Purpose)}” is for. What you choose there stays.")
+            : Say.With($"The audience is now “{Named(Audience)}”, as the walk “{Purpose}” says. What you choose there stays.")
+        : Ask.IsAudienceChosen && Ask.AudienceOfWalk is { } own && own != Audience ? Say.With($"The audience stays “{Named(Audience)}”, as you chose; the walk “{Purpose}” says “{own}”.")
         : "";
 
     private static string Named(string audience) => audience.Length > 0 ? Say.Book(audience) : Say.It("anybody");

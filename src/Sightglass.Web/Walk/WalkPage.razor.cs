@@ -262,7 +262,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     // At another train, or at the first.
     private void Arrive()
     {
-        Book = AskedTrain is null ? Room.Session.Plan.Book : Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain);
+        Book = Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain ?? Room.Session.Plan.Book.TrainInUse);
         Route = WalkRoute.Of(Book);
         RunsLeft = new WalkSides(Book).RunsLeft;
         _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
