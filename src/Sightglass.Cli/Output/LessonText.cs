@@ -40,9 +40,9 @@ internal static class LessonText
     {
         output.WriteLine();
         output.WriteLine($"{at}. {stop.Stop.Place.Name.ToUpperInvariant()}  ({LessonWords.Minutes(stop.Seconds)}{(stop.Turns > 1 ? $", {stop.Turns} turns: room for {stop.Stop.Place.Room}" : "")})");
-        foreach (ToldCaution caution in stop.Cautions)
+        foreach ((SignalWord word, string text) in stop.Notices)
         {
-            WalkText.Wrap(output, $"   {caution.Caution.Word.ToString().ToUpperInvariant()}: ", caution.Text);
+            WalkText.Wrap(output, $"   {word.ToString().ToUpperInvariant()}: ", text);
         }
 
         foreach (LessonPoint point in stop.Points)

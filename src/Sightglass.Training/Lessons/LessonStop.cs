@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Training.Routes;
 
@@ -14,6 +15,10 @@ public sealed record LessonStop(RouteStop Stop, ImmutableArray<LessonPoint> Poin
 {
     /// <summary>What is told before anything else, the gravest first: the dangers of the place and of touching, and what the items there warn of.</summary>
     public ImmutableArray<ToldCaution> Cautions { get; init; } = Whole(Stop);
+
+    /// <summary>The cautions as they are read: whole ones each by itself, and those of one word that an earlier stop told whole together.</summary>
+    public IEnumerable<(SignalWord Word, string Text)> Notices => Cautions.GroupBy(c => (c.Caution.Word, c.AsAt, Whole: c.AsAt is null ? c.Caution.Text : ""))
+        .Select(g => (g.Key.Word, g.Key.AsAt is { } stop ? Say.With($"{string.Join(' ', g.Select(c => c.Text))} As at stop {stop}.") : g.Single().Text));
 
     /// <summary>Of walking since the stop before it, past what is passed by.</summary>
     public double WalkSeconds { get; init; } = Stop.Seconds;

@@ -11,8 +11,8 @@ public sealed record ToldCaution(Caution Caution, int? AsAt)
     /// <summary>What <c>As at stop 2.</c> takes to say.</summary>
     private const int WordsOfAsAt = 4;
 
-    /// <summary>In the language that is spoken.</summary>
-    public string Text => AsAt is { } stop ? Say.With($"{First(Say.Book(Caution.Text))} As at stop {stop}.") : Say.Book(Caution.Text);
+    /// <summary>What it says here, without the stop that told it whole; in the language that is spoken.</summary>
+    public string Text => AsAt is null ? Say.Book(Caution.Text) : First(Say.Book(Caution.Text));
 
     /// <summary>How many are said. In English, so that a lesson takes as long in any language.</summary>
     public int Words => AsAt is null ? Count(Caution.Text) : Short(Caution);

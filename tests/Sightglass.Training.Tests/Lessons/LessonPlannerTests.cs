@@ -119,7 +119,7 @@ public sealed class LessonPlannerTests
                 {
                     Assert.Contains(stops[c.AsAt!.Value - 1], station.Stops);
                     Assert.Contains(stops[c.AsAt!.Value - 1].Cautions, t => t.AsAt is null && t.Caution.Text == c.Caution.Text);
-                    Assert.EndsWith($". As at stop {c.AsAt}.", c.Text, StringComparison.Ordinal);
+                    Assert.Contains(stop.Notices, n => n.Word == c.Caution.Word && n.Text.Contains(c.Text, StringComparison.Ordinal) && n.Text.EndsWith($". As at stop {c.AsAt}.", StringComparison.Ordinal));
                     Assert.True(c.Words < Words(c.Caution.Text));
                 });
             }
