@@ -16,7 +16,7 @@ namespace Sightglass.Cards;
 /// </summary>
 public static class TranslatedCards
 {
-    /// <summary>Compares the cards of a language with those of the book: T009 (not translated), T010 (not the same) and what is wrong with a translation itself.</summary>
+    /// <summary>Compares the cards of a language with those of the book: T009 (not translated), T010 (not the same), what is wrong with a translation itself, and where its wording is not that of a good procedure: L001…L020.</summary>
     public static void Check(ClassBook book, BookWords words, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(book);
@@ -45,6 +45,10 @@ public static class TranslatedCards
             {
                 wrong.Add(Differs(said, step, wanted, given));
             }
+            else if (!wrong.HasErrors)
+            {
+                wrong.AddRange(WordingOf(text, NamesOf(text, own), translation, NamesOf(text, other)));
+            }
 
             found.AddRange(wrong);
         }
@@ -59,6 +63,25 @@ public static class TranslatedCards
 
             return known;
         }
+    }
+
+    /// <summary>What lint says of a translation at a step of which it does not say the same of the card: the author is told that already.</summary>
+    private static IEnumerable<Diagnostic> WordingOf(SourceText text, CardNames names, SourceText translation, CardNames said)
+    {
+        HashSet<(string, int)> known = [.. Linted(text, names).Select(f => (f.Finding.Code, f.Step))];
+        return Linted(translation, said).Where(f => !known.Contains((f.Finding.Code, f.Step))).Select(f => f.Finding);
+    }
+
+    private static IEnumerable<(Diagnostic Finding, int Step)> Linted(SourceText text, CardNames names)
+    {
+        if (CardReader.Read(text, names, []) is not { HasErrors: false } card)
+        {
+            return [];
+        }
+
+        DiagnosticList found = [];
+        CardLint.Check(card, names, found);
+        return found.Select(d => (d, card.Steps.Where(s => s.Span.Start <= d.Span.Start).Select(s => s.Number).LastOrDefault()));
     }
 
     /// <summary>A card of a book as another language says it; null where it does not, or where that is not the same program.</summary>

@@ -50,6 +50,7 @@ public sealed class RecordsContext(string connection) : DbContext
 
         modelBuilder.Entity<WalkDownEntry>().HasIndex(e => e.Book);
         modelBuilder.Entity<Proposal>().HasIndex(p => new { p.Book, p.State });
+        modelBuilder.Entity<Proposal>().HasIndex(p => new { p.Book, p.Number }).IsUnique();
         modelBuilder.Entity<PaperEdition>().HasIndex(e => new { e.Book, e.Card });
         modelBuilder.Entity<PaperEvent>().HasOne<PaperEdition>().WithMany().HasForeignKey(e => e.Edition).OnDelete(DeleteBehavior.Restrict);
         modelBuilder.Entity<PaperCopy>().HasOne<PaperEdition>().WithMany().HasForeignKey(c => c.Edition).OnDelete(DeleteBehavior.Restrict);

@@ -6,7 +6,7 @@ namespace Sightglass.Cards.Tests;
 /// <summary>A second language: nothing but another table. The book's names stay as they are.</summary>
 internal static class GermanForms
 {
-    public static CardLanguage Language { get; } = new("de", "Deutsch", [.. Forms()], [.. Names()], Small(), new LintWords());
+    public static CardLanguage Language { get; } = new("de", "Deutsch", [.. Forms()], [.. Names()], Small(), new LintWords() { MostInStep = 20, MostInNotice = 25 });
 
     private static IEnumerable<SentenceForm> Forms() =>
     [

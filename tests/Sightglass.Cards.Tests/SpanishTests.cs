@@ -87,6 +87,32 @@ public sealed class SpanishTests
     [Fact]
     public void Check_NotTranslated_IsTold() => Assert.Contains(Checked(null), d => d.Code == "T009");
 
+    /// <summary>A translation is worded like any card, by the lists and the measures of its language: 25 words where English has 20.</summary>
+    [Theory]
+    [InlineData("Vaya al panel de combustible a la derecha.", "Debería ir al panel de combustible a la derecha.", null)]
+    [InlineData("El combustible sobre el balasto es resbaladizo y arde.", "El combustible que se ve sobre el balasto al pie de la máquina y de cada uno de los coches del tren es resbaladizo y arde como arde cualquier otro.", null)]
+    [InlineData("El combustible sobre el balasto es resbaladizo y arde.", "El combustible que se ve sobre el balasto al pie de la máquina y de cada uno de los coches del tren es resbaladizo y arde como arde cualquier cosa que arde.", "L006")]
+    [InlineData("Puede caer. Aleje las llamas.", "Es así.", "L009")]
+    public void Check_Wording_IsThatOfTheLanguage(string right, string wrong, string? code)
+    {
+        Diagnostic[] found = [.. Checked(Spanish.Replace(right, wrong, StringComparison.Ordinal)).Where(d => d.Code[0] == 'L')];
+        Assert.Equal(code is null ? [] : [code], found.Select(d => d.Code));
+        Assert.All(found, d => Assert.Equal("words/es/leak.card", d.Span.Path));
+    }
+
+    /// <summary>A position agrees with its noun in Spanish: the way in which it was written stays.</summary>
+    [Theory]
+    [InlineData("la válvula de retorno del compartimento trasero está cerrada")]
+    [InlineData("la válvula de retorno del compartimento trasero no está cerrada")]
+    [InlineData("el acelerador está en ralentí")]
+    [InlineData("la lámpara de poco combustible está encendida")]
+    [InlineData("la lámpara de poco combustible luce")]
+    public void Format_PositionThatAgrees_StaysAsItIs(string condition)
+    {
+        string text = $"Ficha: x\nPara: mecánico\nTerminada cuando: el motor marcha.\n\n1. Compruebe que {condition}. Si no, deténgase.\n";
+        Assert.Equal(text, CardFormat.Format(Read(text.Replace("1. Compruebe", "1.   Compruebe", StringComparison.Ordinal))));
+    }
+
     [Fact]
     public void Format_SpanishCard_StaysSpanish() => Assert.Equal(Spanish.ReplaceLineEndings("\n") + "\n", CardFormat.Format(Read(Spanish)));
 

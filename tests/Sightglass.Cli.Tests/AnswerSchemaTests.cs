@@ -53,6 +53,26 @@ public sealed class AnswerSchemaTests
         Assert.True(results.IsValid, string.Join('\n', (results.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Values)));
     }
 
+    /// <summary>A script finds the same keys and names whatever language is asked for; sentences follow it.</summary>
+    [Theory]
+    [InlineData("arrange", "lesson", "fuel for a crew", "--stations", "2", "--json")]
+    [InlineData("story", "run", "leaking compartment", "--for", "2min", "--json")]
+    public async Task Answer_InAnotherLanguage_HasTheSameKeysAndNames(string sentences, params string[] arguments)
+    {
+        JsonElement english = JsonDocument.Parse((await Call.Of(arguments)).Output).RootElement, spanish = JsonDocument.Parse((await Call.Of([.. arguments, "--language", "es"])).Output).RootElement;
+        Assert.Equal(KeysAndNames(english), KeysAndNames(spanish));
+        Assert.NotEqual(english.GetProperty(sentences).ToString(), spanish.GetProperty(sentences).ToString());
+        Assert.All(KeysAndNames(spanish).Select(k => k.Split('=')[0]), k => Assert.All(k, c => Assert.True(char.IsAsciiLetterOrDigit(c) || c is '_' or '/')));
+    }
+
+    private static IEnumerable<string> KeysAndNames(JsonElement of, string at = "") => of.ValueKind switch
+    {
+        JsonValueKind.Object => of.EnumerateObject().SelectMany(p => KeysAndNames(p.Value, $"{at}/{p.Name}").Prepend($"{at}/{p.Name}")),
+        JsonValueKind.Array => of.EnumerateArray().SelectMany(e => KeysAndNames(e, at)),
+        JsonValueKind.String when at.Split('/')[^1] is "place" or "item" or "purpose" or "word" or "situation" or "depth" => [$"{at}={of.GetString()}"],
+        _ => [],
+    };
+
     private static string Generate(string name)
     {
         Type type = typeof(CheckAnswer).Assembly.GetTypes().Single(t => t.Name == string.Concat(name.Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..])));

@@ -16,7 +16,7 @@ public sealed class DemoInSpanishTests
         DiagnosticList found = [];
         ClassBook book = WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), found);
         BookWords words = book.Languages["es"];
-        WordsReader.CheckWhole(book, words, found);
+        WordsCheck.Whole(book, words, found);
         TranslatedCards.Check(book, words, found);
         Assert.True(found.Count == 0, string.Join('\n', found));
         Assert.Equal(book.CardTexts.Length, words.Cards.Length);

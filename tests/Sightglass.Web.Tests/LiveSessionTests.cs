@@ -4,6 +4,7 @@ using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
 using Sightglass.Tests.Support;
 using Sightglass.Web.Live;
+using Sightglass.Web.Machine;
 using Sightglass.World;
 using Sightglass.World.Journal;
 using Sightglass.World.Records;
@@ -30,6 +31,30 @@ public sealed class LiveSessionTests : IDisposable
         }
 
         Assert.Equal(seconds, session.Current.Now.Seconds, 1e-3);
+    }
+
+    /// <summary>The pump sends air and the regulator shuts it in: the gauge is right about the pressure, and the page says what is under it to whoever sees truth.</summary>
+    [Fact]
+    public void Look_StarvedWithAirShutIn_ThePageSaysSo()
+    {
+        SessionStart start = new(null, "bet, forward alone in use", 1, 0);
+        using LiveSession session = LiveSession.Begin(Shelves.Curlew.PlanOf(start), start, _clock, null, [])!;
+        LiveGauge gauge = session.Gauges.First(g => g.Name == "fuel pressure gauge");
+        Assert.Null(session.Gauges.First(g => g.Name == "cab fuel gauge").Air);
+        Assert.DoesNotContain("% air", LiveChart.Gauge(gauge, session.Current, truth: true), StringComparison.Ordinal);
+        session.SetPace(Pace.Sixty);
+        for (int i = 0; i < 80; i++)
+        {
+            _clock.Pass(0.5);
+            session.Look();
+        }
+
+        GaugeLook look = session.Current.Gauges[gauge.Number];
+        Assert.Equal("stopped", session.Current.Positions["engine"]);
+        Assert.InRange(look.Reading!.Value, gauge.NormalFrom!.Value, gauge.NormalTo!.Value);
+        Assert.True(look.Air > 0.3);
+        Assert.Contains("% air", LiveChart.Gauge(gauge, session.Current, truth: true), StringComparison.Ordinal);
+        Assert.DoesNotContain("% air", LiveChart.Gauge(gauge, session.Current, truth: false), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -3,9 +3,11 @@ using System.Net.NetworkInformation;
 using System.Security.Cryptography.X509Certificates;
 using System.Text;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
 using Sightglass.Paper.Vectors;
 using Sightglass.Web.Host;
+using Sightglass.Web.Live;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Tests;
@@ -61,6 +63,42 @@ public sealed class ShareTests : IDisposable
         string pair = await phone.GetStringAsync(new Uri("/walkdown/pair?code=%22%3E%3Cscript%3E12", UriKind.Relative));
         Assert.Contains("value=\"12\"", pair, StringComparison.Ordinal);
         Assert.Contains(Sharing(app).Fingerprint, pair, StringComparison.Ordinal);
+    }
+
+    /// <summary>A phone that is not paired opens what was printed, also after the next start, and nothing that was not.</summary>
+    [Fact]
+    public async Task Phone_WithThePrintedCode_OpensThatPaperAndNoOther()
+    {
+        Uri lesson;
+        await using (WebApplication app = await Start())
+        {
+            lesson = Printed(app, "?shows=all&people=4&audience=&size=a4")!;
+            Assert.Equal(Sharing(app).Address!.Authority, lesson.Authority);
+            Assert.DoesNotContain("size", lesson.Query, StringComparison.Ordinal);
+            using HttpClient phone = Phone(app);
+            HttpResponseMessage answer = await phone.GetAsync(new Uri(lesson.PathAndQuery, UriKind.Relative));
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            string page = await answer.Content.ReadAsStringAsync();
+            Assert.Contains("Horn", page, StringComparison.Ordinal);
+            Assert.DoesNotContain("<script", page, StringComparison.OrdinalIgnoreCase);
+            foreach (string other in new[] { lesson.PathAndQuery.Replace("people=4", "people=5", StringComparison.Ordinal), lesson.PathAndQuery.Split("&seal=")[0], lesson.PathAndQuery + "x", lesson.PathAndQuery + "&kept=1", "/paper/walk?" + lesson.Query[1..], "/paper", "/paper/", "/lesson" + lesson.Query, "/lesson/paper.pdf" + lesson.Query })
+            {
+                Assert.Equal(HttpStatusCode.NotFound, (await phone.GetAsync(new Uri(other, UriKind.Relative))).StatusCode);
+            }
+        }
+
+        await using WebApplication again = await Start();
+        using HttpClient same = Phone(again);
+        Assert.Equal(HttpStatusCode.OK, (await same.GetAsync(new Uri(lesson.PathAndQuery, UriKind.Relative))).StatusCode);
+    }
+
+    /// <summary>Only a phone that reaches this computer can use a code.</summary>
+    [Fact]
+    public async Task Paper_NotShared_CarriesNoCode()
+    {
+        await using WebApplication app = WebHost.Build(new(Shelves.Folder("smallest"), 0), [])!;
+        await app.StartAsync();
+        Assert.Null(Printed(app, "?shows=all"));
     }
 
     [Fact]
@@ -166,6 +204,15 @@ public sealed class ShareTests : IDisposable
         WebApplication app = WebHost.Build(new(book, 0) { DataFolder = _folder, SharePort = 0 }, [])!;
         await app.StartAsync();
         return app;
+    }
+
+    private static Uri? Printed(WebApplication app, string query)
+    {
+        DefaultHttpContext context = new();
+        context.Request.QueryString = new(query);
+        MachineRoom room = app.Services.GetRequiredService<MachineRoom>();
+        string? address = PhonePapers.OfLesson(app.Services.GetRequiredService<ShareDesk>(), app.Services.GetRequiredService<TonguesOffered>(), room.Shelf.BookOf(null, null), context.Request);
+        return address is null ? null : new(address);
     }
 
     /// <summary>Over TLS, trusting the one certificate of this computer and no other.</summary>

@@ -21,13 +21,17 @@ public sealed class SentencePrinter(CardLanguage language)
     public string Print(Sentence sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
-        if (sentence.Operation == Operation.Unread || language.FormFor(sentence.Operation, sentence.Slots.Keys) is not { } form)
+        if (sentence.Operation == Operation.Unread || (Kept(sentence) ?? language.FormFor(sentence.Operation, sentence.Slots.Keys)) is not { } form)
         {
             return sentence.TextAt("text")?.Value ?? "";
         }
 
         return language.Joined(PatternPrinter.Print(form.Pattern, gap => sentence.Slots.TryGetValue(gap, out Slot? slot) ? Print(slot, form) : null));
     }
+
+    /// <summary>The row by which it was read, where that way of writing it stays.</summary>
+    private SentenceForm? Kept(Sentence sentence) =>
+        sentence.Form is { } read && read.Has(FormHints.Kept) && read.Operation == sentence.Operation && language.Of(read.Operation).Contains(read) && sentence.Slots.Keys.ToHashSet().SetEquals(read.Pattern.SlotNames) ? read : null;
 
     public string Print(ConditionPhrase condition) => condition switch
     {

@@ -7,11 +7,9 @@ using Sightglass.Cards.Tree;
 
 namespace Sightglass.Cards.Lint;
 
-/// <summary>Short sentences, short texts, at most three nouns in a row.</summary>
+/// <summary>Short sentences by the measure of the card's language, short texts, at most three nouns in a row.</summary>
 internal sealed class LengthRule() : LintRule(6)
 {
-    private const int MostInStep = 20;
-    private const int MostInNotice = 25;
     private const int MostSentences = 6;
     private const int MostNouns = 3;
 
@@ -20,7 +18,7 @@ internal sealed class LengthRule() : LintRule(6)
         FrozenSet<string> nouns = card.Names.Nouns;
         foreach (Sentence sentence in card.StepSentences.SelectMany(s => s.Tails.Prepend(s)))
         {
-            CheckLength(card, sentence.Span, LintContext.WordsIn(sentence.Span), MostInStep);
+            CheckLength(card, sentence.Span, LintContext.WordsIn(sentence.Span), card.Words.MostInStep);
             foreach (Slot.Text text in sentence.WithInner().SelectMany(s => s.Slots.Values.OfType<Slot.Text>()))
             {
                 CheckNouns(card, text.Span, nouns);
@@ -39,7 +37,7 @@ internal sealed class LengthRule() : LintRule(6)
         ImmutableArray<ImmutableArray<Word>> sentences = NoticeSentences.Of(card.Language, span);
         foreach (ImmutableArray<Word> sentence in sentences)
         {
-            CheckLength(card, span, sentence, MostInNotice);
+            CheckLength(card, span, sentence, card.Words.MostInNotice);
         }
 
         if (sentences.Length > MostSentences)

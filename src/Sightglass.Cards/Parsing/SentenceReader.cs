@@ -75,6 +75,6 @@ internal sealed class SentenceReader
         }
 
         _context.Scope = around;
-        return new(new(form.Operation, slots.ToImmutable(), span), issues, form.Pattern.LiteralCount, [.. found], open);
+        return new(new(form.Operation, slots.ToImmutable(), span) { Form = form }, issues, form.Pattern.LiteralCount, [.. found], open);
     }
 }

@@ -5,6 +5,9 @@ public static partial class EnglishForms
 {
     private static LintWords Lint() => new()
     {
+        // ASD-STE100: 20 words in a procedure, 25 in what describes or warns.
+        MostInStep = 20,
+        MostInNotice = 25,
         Negative = ["all except", "all but", "not un", "do not fail", "unless", "not without", "never not", "none except", "not not"],
         Modal = ["should", "may", "might", "could", "ought", "can", "would"],
         Be = ["is", "are", "be", "being", "was", "were"],

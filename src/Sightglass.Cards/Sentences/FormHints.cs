@@ -23,4 +23,7 @@ public enum FormHints
 
     /// <summary>It is printed without a full stop.</summary>
     NoStop = 32,
+
+    /// <summary>Another way that stays as it is written: its words agree with the noun before them.</summary>
+    Kept = 64,
 }

@@ -41,6 +41,12 @@ public sealed record LintWords
     /// <summary>Rule 16: words between alternatives.</summary>
     public ImmutableArray<string> Either { get; init; } = [];
 
+    /// <summary>Rule 6: words that a sentence of a step has at most.</summary>
+    public required int MostInStep { get; init; }
+
+    /// <summary>Rule 6: words that a sentence of a notice has at most.</summary>
+    public required int MostInNotice { get; init; }
+
     /// <summary>Rule 6: the little words that end a row of nouns (of, in, to).</summary>
     public ImmutableArray<string> NotNouns { get; init; } = [];
 }

@@ -10,6 +10,9 @@ public sealed record Sentence(Operation Operation, ImmutableSortedDictionary<str
     /// <summary>Sentences that complete it: <c>If not, …</c>.</summary>
     public ImmutableArray<Sentence> Tails { get; init; } = [];
 
+    /// <summary>The row of the table that it was read by; null for one made by the program.</summary>
+    public SentenceForm? Form { get; init; }
+
     /// <summary>A sentence made by the program.</summary>
     public static Sentence Of(Operation operation, params ReadOnlySpan<(string Gap, Slot Slot)> slots)
     {

@@ -14,7 +14,7 @@ internal static class LanguageOption
 
     public static Option<string?> Create() => new(Name)
     {
-        Description = $"Language of pages, papers, lessons and stories: {string.Join(", ", Tongue.All.Select(t => t.Code))}. Messages of the terminal stay English.",
+        Description = $"Language of pages, papers, lessons and stories: {string.Join(", ", Tongue.All.Select(t => t.Code))}. Messages of the terminal, and keys and names with --json, stay as they are.",
         HelpName = "CODE",
         Recursive = true,
     };

@@ -13,6 +13,7 @@ internal static class LessonText
         WalkText.Wrap(output, "", book.Notice);
         output.WriteLine();
         WalkText.Wrap(output, "", LessonWords.Summary(plan));
+        List(output, "What would make it shorter", LessonWords.Shorter(plan));
         List(output, "To arrange", LessonWords.Arrange(plan));
         List(output, "To bring", LessonWords.Bring(plan));
         int at = 1;
@@ -39,9 +40,9 @@ internal static class LessonText
     {
         output.WriteLine();
         output.WriteLine($"{at}. {stop.Stop.Place.Name.ToUpperInvariant()}  ({LessonWords.Minutes(stop.Seconds)}{(stop.Turns > 1 ? $", {stop.Turns} turns: room for {stop.Stop.Place.Room}" : "")})");
-        foreach (Caution caution in stop.Cautions)
+        foreach ((SignalWord word, string text) in stop.Notices)
         {
-            WalkText.Wrap(output, $"   {caution.Word.ToString().ToUpperInvariant()}: ", caution.Text);
+            WalkText.Wrap(output, $"   {word.ToString().ToUpperInvariant()}: ", text);
         }
 
         foreach (LessonPoint point in stop.Points)

@@ -14,7 +14,7 @@ internal static class ProposalsText
         {
             string where = p.RoadNumber is { } number ? $" on {number}" : "";
             string state = p.State == "open" ? "" : $" [{p.State}{(p.DecidedBy is { Length: > 0 } who ? $" by {who}" : "")}{(p.DecidedWhy is { } why ? $": {why}" : "")}]";
-            output.WriteLine($"{p.Number}. {p.Target}{where}, {p.Property}: {Short(p.Becomes)}{state}");
+            output.WriteLine($"{p.Number}. {p.Target}{where}, {p.Property}: {Short(p.Edited ?? p.Becomes)}{(p.Edited is null ? "" : " (edited)")}{state}");
             if (act == "show")
             {
                 output.WriteLine($"   {p.Why}");

@@ -1,3 +1,4 @@
+using Sightglass.Book.Model;
 using Sightglass.Training.Routes;
 
 namespace Sightglass.Cli.Output;
@@ -26,7 +27,7 @@ internal sealed record RouteAnswer(
         Math.Round(plan.Metres, 3),
         Math.Round(plan.Seconds, 3),
         Math.Round(plan.LeastSeconds, 3),
-        [.. plan.Stops.Select(s => new Stop(s.Place.Name, Math.Round(s.Seconds, 3), Math.Round(s.Metres, 3), [.. s.Passed], [.. s.Items.Select(i => i.Name)], [.. s.Hazards.Concat(s.OnTouch).Select(h => $"{h.Caution.Word}: {h.Caution.Text}")], s.TurnsOf(plan.Request.People)))],
+        [.. plan.Stops.Select(s => new Stop(s.Place.Name, Math.Round(s.Seconds, 3), Math.Round(s.Metres, 3), [.. s.Passed], [.. s.Items.Select(i => i.Name)], [.. s.Hazards.Concat(s.OnTouch).Select(h => h.Caution).GravestFirst().Select(c => $"{c.Word}: {c.Text}")], s.TurnsOf(plan.Request.People)))],
         [.. plan.ToBeThere.Select(n => new Need(n.Protection.Name, n.Places))],
         [.. plan.ToTouch.Select(n => new Need(n.Protection.Name, n.Places))],
         [.. plan.LeftOut.Select(i => i.Name)]);

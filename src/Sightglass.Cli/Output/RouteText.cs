@@ -49,7 +49,7 @@ internal static class RouteText
             output.WriteLine($"   Room for {stop.Place.Room}: {turns} turns.");
         }
 
-        foreach (Hazard hazard in stop.Hazards.Concat(stop.OnTouch))
+        foreach (Hazard hazard in stop.Hazards.Concat(stop.OnTouch).OrderByDescending(h => h.Caution.Word))
         {
             string word = hazard.Caution.Word.ToString().ToUpperInvariant();
             int before = plan.Stops.Take(index).ToList().FindIndex(s => s.Hazards.Contains(hazard) || s.OnTouch.Contains(hazard));

@@ -25,6 +25,6 @@ internal sealed record WalkAnswer(string Title, string? RoadNumber, string Notic
     internal sealed record Met(string Item, string Kind, string? System, string Purpose, string Normal, IReadOnlyList<string> Cautions, IReadOnlyList<string> Positions)
     {
         public static Met Of(Item item) => new(
-            item.Name, item.Kind.Name, item.System, item.Purpose, item.Normal, [.. item.Cautions.Select(c => $"{c.Word}: {c.Text}")], [.. item.Positions]);
+            item.Name, item.Kind.Name, item.System, item.Purpose, item.Normal, [.. item.Cautions.GravestFirst().Select(c => $"{c.Word}: {c.Text}")], [.. item.Positions]);
     }
 }

@@ -37,7 +37,7 @@ internal static class WalkText
         output.WriteLine($"  • {item.Name}{(item.Positions.IsEmpty ? "" : $" [{string.Join(" | ", item.Positions)}]")}");
         Wrap(output, "      ", item.Purpose);
         Wrap(output, "      Normal: ", item.Normal);
-        foreach (Caution caution in item.Cautions)
+        foreach (Caution caution in item.Cautions.GravestFirst())
         {
             Wrap(output, $"      {caution.Word.ToString().ToUpperInvariant()}: ", caution.Text);
         }

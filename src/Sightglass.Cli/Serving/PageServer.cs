@@ -22,14 +22,15 @@ internal static class PageServer
     /// <param name="data">Where what is edited is kept; null for the user's own data folder.</param>
     /// <param name="sharePort">Where phones on the network reach the walk-down, 0 for any free one; null to share nothing.</param>
     /// <param name="shared">Told how a phone is paired, and again with every new code.</param>
+    /// <param name="unsaid">Told what is wrong with what the book says in other languages.</param>
     /// <param name="serving">Told the address.</param>
     /// <param name="stop">Asks to stop.</param>
     /// <returns>What is wrong with the book.</returns>
     /// <exception cref="IOException">The port named is taken.</exception>
     /// <exception cref="Storage.DataFolderException">The data folder cannot be opened.</exception>
-    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, string? data, int? sharePort, Action<ShareTold> shared, Action<string> serving, CancellationToken stop)
+    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, string? data, int? sharePort, Action<ShareTold> shared, Action<ImmutableArray<Diagnostic>> unsaid, Action<string> serving, CancellationToken stop)
     {
-        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null), SharePort = sharePort, Language = Tongue.Spoken.Code, Shared = s => shared(Told(s)) };
+        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null), SharePort = sharePort, Language = Tongue.Spoken.Code, Shared = s => shared(Told(s)), Unsaid = unsaid };
         try
         {
             return await WebHost.ServeAsync(request, serving, stop);

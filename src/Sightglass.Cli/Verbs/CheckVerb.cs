@@ -67,17 +67,17 @@ internal sealed class CheckVerb : BookVerb
         BookWords? words = book.Languages.GetValueOrDefault(Tongue.Spoken.Code);
         if (words is not null)
         {
-            WordsReader.CheckWhole(book, words, found);
+            WordsCheck.Whole(book, words, found);
             TranslatedCards.Check(book, words, found);
         }
         else if (!found.HasErrors)
         {
-            found.Add(WordsReader.NoWords(Tongue.Spoken));
+            found.Add(WordsCheck.NoWords(Tongue.Spoken));
         }
 
         if (missing is not null)
         {
-            OutputFile.Write(missing, WordsList.Of(WordsReader.Missing(book, words)));
+            OutputFile.Write(missing, WordsList.Of(WordsCheck.Missing(book, words)));
         }
     }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Language;
+using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Format;
 using Sightglass.Cards.Tree;
@@ -58,10 +59,12 @@ internal sealed class FormatVerb : BookVerb
         IEnumerable<string> files = (named.Length == 0 ? [folder] : named)
             .SelectMany(n => Directory.Exists(n) ? Directory.EnumerateFiles(n, "*.card", SearchOption.AllDirectories).Where(f => !IsTranslation(n, f)) : [n])
             .Order(StringComparer.Ordinal);
-        return Task.FromResult(Format(line, inspection, [.. files]));
+        // A translation that is named speaks in the names of its language.
+        ClassBook said = named.Length == 0 ? inspection.Book : WordsReader.Into(inspection.Book, folder, []);
+        return Task.FromResult(Format(line, said, [.. files]));
     }
 
-    private int Format(ParseResult line, BookInspection inspection, string[] files)
+    private int Format(ParseResult line, ClassBook book, string[] files)
     {
         bool only = line.GetValue(_check);
         List<string> changed = [];
@@ -69,7 +72,7 @@ internal sealed class FormatVerb : BookVerb
         foreach (string file in files)
         {
             SourceText text = new(file.Replace('\\', '/'), File.ReadAllText(file));
-            if (CardReader.Read(text, inspection.Book!.For(text), found) is not { } card || card.Elements.OfType<CardElement.Unread>().Any())
+            if (CardReader.Read(text, book.For(text), found) is not { } card || card.Elements.OfType<CardElement.Unread>().Any())
             {
                 continue;
             }

@@ -27,7 +27,7 @@ internal abstract class PagesVerb : BookVerb
 
     private Option<string?> Data { get; } = new("--data") { Description = "Folder in which lessons, questions, photographs and approvals are kept. Default: your own data folder.", HelpName = "FOLDER" };
 
-    private Option<bool> Share { get; } = new("--share") { Description = "Let phones on the same network walk down the machine: paired one by one, over HTTPS by a certificate of this computer's own. Nothing else is shared." };
+    private Option<bool> Share { get; } = new("--share") { Description = "Let phones on the same network walk down the machine, paired one by one, answer bets and open papers whose code they read; over HTTPS by a certificate of this computer's own. Nothing else is shared." };
 
     private Option<int> SharePort { get; } = new("--share-port") { Description = "Port for phones; 0 for any that is free.", DefaultValueFactory = _ => PageServer.UsualSharePort };
 
@@ -43,7 +43,7 @@ internal abstract class PagesVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         try
         {
-            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(folder, port, line.GetValue(Records), line.GetValue(Data), sharePort, Tell, Say, stop);
+            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(folder, port, line.GetValue(Records), line.GetValue(Data), sharePort, Tell, LeftOut, Say, stop);
             Findings.Print(line.InvocationConfiguration.Error, folder, wrong);
             return wrong.IsEmpty ? ExitCode.Good : ExitCode.No;
         }
@@ -58,6 +58,16 @@ internal abstract class PagesVerb : BookVerb
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
             return ExitCode.Good;
+        }
+
+        void LeftOut(ImmutableArray<Diagnostic> unsaid)
+        {
+            if (!unsaid.IsEmpty)
+            {
+                TextWriter error = line.InvocationConfiguration.Error;
+                Findings.Print(error, folder == "." ? "" : folder, unsaid);
+                error.WriteLine($"What the book says in {string.Join(", ", unsaid.Select(d => Path.GetFileNameWithoutExtension(d.Span.Path)).Distinct(StringComparer.Ordinal))} is left out until this is mended: the pages say it in the book's own language.");
+            }
         }
 
         void Say(string address)

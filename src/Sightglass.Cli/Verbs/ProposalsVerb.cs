@@ -15,6 +15,7 @@ internal sealed class ProposalsVerb : BookVerb
     private readonly Argument<string> _act = new("ACT") { Description = "list, all, show, accept or refuse.", DefaultValueFactory = _ => "list" };
     private readonly Argument<int?> _number = new("N") { Description = "Which one: its number in the list.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<string?> _why = new("--why") { Description = "Why it is refused.", HelpName = "TEXT" };
+    private readonly Option<string?> _text = new("--text") { Description = "With accept or show: what the book is to say instead of what is proposed; proved as that would be.", HelpName = "TEXT" };
     private readonly Option<string?> _by = new("--by") { Description = "Who decides. Default: the name under which you are signed in on this computer.", HelpName = "NAME" };
     private readonly Option<string?> _data = DataOption.Create();
 
@@ -25,6 +26,7 @@ internal sealed class ProposalsVerb : BookVerb
         Add(_act);
         Add(_number);
         Add(_why);
+        Add(_text);
         Add(_by);
         Add(BookOption);
         Add(_data);
@@ -33,8 +35,9 @@ internal sealed class ProposalsVerb : BookVerb
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
         ("proposals", "those that are open"),
-        ("proposals show 3", "what the third would change in which file"),
+        ("proposals show 3", "what number 3 would change in which file"),
         ("proposals accept 3", "it goes into the book"),
+        ("proposals accept 3 --text \"Supply, aft\"", "in other words"),
         ("proposals refuse 4 --why \"Painted over; the plate below is right.\"", "it does not, and the reason is kept"),
     ];
 
@@ -52,6 +55,11 @@ internal sealed class ProposalsVerb : BookVerb
             return WrongUse(line, "Say why, so that nobody proposes it again: --why TEXT.");
         }
 
+        if (line.GetValue(_text) is not null && act is not ("accept" or "show"))
+        {
+            return WrongUse(line, "--text goes with accept, or with show to see what it would change.");
+        }
+
         return Open(line, out int exit) is { } book
             ? Task.FromResult(DataOption.With(line, _data, FolderOf(line), data => Do(line, book, new(data, FolderOf(line), TimeProvider.System), act, number)))
             : Task.FromResult(exit);
@@ -60,16 +68,16 @@ internal sealed class ProposalsVerb : BookVerb
     private int Do(ParseResult line, ClassBook book, ProposalDesk desk, string act, int? number)
     {
         IReadOnlyList<Proposal> all = desk.All();
-        if (number is { } n && (n < 1 || n > all.Count))
+        Proposal? one = all.FirstOrDefault(p => p.Number == number);
+        if (number is { } n && one is null)
         {
-            line.InvocationConfiguration.Error.WriteLine(all.Count == 0 ? "There are no proposals." : $"There is no proposal {n}: they go from 1 to {all.Count}.");
+            line.InvocationConfiguration.Error.WriteLine(all.Count == 0 ? "There are no proposals." : $"There is no proposal {n}: they go from {all[0].Number} to {all[^1].Number}.");
             return ExitCode.WrongUse;
         }
 
-        Proposal? one = number is { } at ? all[at - 1] : null;
         string? why = act switch
         {
-            "accept" => desk.Accept(one!.Id, line.GetValue(_by) ?? Environment.UserName),
+            "accept" => desk.Accept(one!.Id, line.GetValue(_by) ?? Environment.UserName, line.GetValue(_text)),
             "refuse" => desk.Refuse(one!.Id, line.GetValue(_by) ?? Environment.UserName, line.GetValue(_why)!.Trim()),
             _ => null,
         };
@@ -80,9 +88,9 @@ internal sealed class ProposalsVerb : BookVerb
         }
 
         all = desk.All();
-        ProposalsAnswer answer = new(book.Title, [.. all.Select((p, i) => (Proposal: p, Number: i + 1))
-            .Where(p => number is { } asked ? p.Number == asked : act == "all" || p.Proposal.State == ProposalState.Open)
-            .Select(p => Row(p.Proposal, p.Number, act == "show" ? desk.Look(p.Proposal) : null))]);
+        ProposalsAnswer answer = new(book.Title, [.. all
+            .Where(p => number is { } asked ? p.Number == asked : act == "all" || p.State == ProposalState.Open)
+            .Select(p => Row(p, act == "show" ? desk.Look(p, line.GetValue(_text)) : null))]);
         if (line.GetValue(Json))
         {
             Answer.Write(line.InvocationConfiguration.Output, answer);
@@ -95,6 +103,6 @@ internal sealed class ProposalsVerb : BookVerb
         return ExitCode.Good;
     }
 
-    private static ProposalsAnswer.Row Row(Proposal p, int number, ChangePlan? plan) => new(
-        number, p.Target, p.RoadNumber, p.Property, p.Was, p.Becomes, p.Why, p.By, p.At, p.State.ToString().ToLowerInvariant(), p.DecidedBy, p.DecidedWhy, plan?.File?.Diff, plan?.Refused);
+    private static ProposalsAnswer.Row Row(Proposal p, ChangePlan? plan) => new(
+        p.Number, p.Target, p.RoadNumber, p.Property, p.Was, p.Becomes, p.Edited, p.Why, p.By, p.At, p.State.ToString().ToLowerInvariant(), p.DecidedBy, p.DecidedWhy, plan?.File?.Diff, plan?.Refused);
 }

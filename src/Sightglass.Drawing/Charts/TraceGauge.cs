@@ -33,6 +33,9 @@ public sealed record TraceGauge
     /// <summary>How much of the past is drawn, seconds. Default a quarter of an hour.</summary>
     public double Seconds { get; init; } = 900;
 
+    /// <summary>What else is hidden from its reader, in words; empty for nothing, and for a trainee.</summary>
+    public string TruthNote { get; init; } = "";
+
     /// <summary>From this difference on it says by how much it misleads; null for never.</summary>
     public double? Misleading { get; init; }
 }

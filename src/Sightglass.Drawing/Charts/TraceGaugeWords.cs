@@ -35,6 +35,11 @@ internal sealed record TraceGaugeWords(string Number, bool IsTruth, ImmutableArr
             below.Add((misleads, false));
         }
 
+        if (gauge.TruthNote.Length > 0)
+        {
+            below.Add((gauge.TruthNote, true));
+        }
+
         return new(Text(shown), false, [.. below], misleads, string.Join(", ", below.Select(b => b.Words).Prepend($"{gauge.Title}: {InUnit(shown)}")));
     }
 }

@@ -71,7 +71,13 @@ public abstract record PaperBlock
     /// <summary>An address for a phone.</summary>
     /// <param name="Address">With its scheme.</param>
     /// <param name="Says">What is found there.</param>
-    public sealed record Code(string Address, string Says) : PaperBlock;
+    public sealed record Code(string Address, string Says) : PaperBlock
+    {
+        private const int LongestTyped = 90;
+
+        /// <summary>What is written beside it: the address, and of one that nobody would type its beginning.</summary>
+        public string Shown => Address.Length <= LongestTyped ? Address : Address.Split('?')[0] + "?…";
+    }
 
     /// <summary>Blocks in a frame: the stamp of a card.</summary>
     public sealed record Box(ImmutableArray<PaperBlock> Blocks) : PaperBlock;

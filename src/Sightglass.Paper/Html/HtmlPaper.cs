@@ -194,7 +194,7 @@ public static class HtmlPaper
     private static void Code(StringBuilder page, PaperBlock.Code code)
     {
         string address = Text(code.Address);
-        page.Append("<div class=\"code\">").Append(QrDrawing.Render(code.Address)).Append("<p class=\"small\">").Append(Text(code.Says)).Append("<br/><a href=\"").Append(address).Append("\">").Append(address).Append("</a></p></div>");
+        page.Append("<div class=\"code\">").Append(QrDrawing.Render(code.Address)).Append("<p class=\"small\">").Append(Text(code.Says)).Append("<br/><a href=\"").Append(address).Append("\">").Append(Text(code.Shown)).Append("</a></p></div>");
     }
 
     internal static string Text(PaperText text) => string.Concat(text.Runs.Select(r => r.Style switch

@@ -91,9 +91,9 @@ public static class LessonPaper
     {
         string turns = stop.Turns > 1 ? Say.With($", {stop.Turns} turns, room for {stop.Stop.Place.Room}") : "";
         yield return new PaperBlock.Heading(3, PaperWords.Named(stop.Stop.Place.Name)) { Number = PaperWords.Number(at), Aside = LessonWords.Minutes(stop.Seconds) + turns };
-        foreach (Caution caution in stop.Cautions)
+        foreach ((SignalWord word, string text) in stop.Notices)
         {
-            yield return new PaperBlock.Notice(caution.Word, Say.Book(caution.Text));
+            yield return new PaperBlock.Notice(word, text);
         }
 
         if (album?.Of(stop.Points.Select(p => p.Item.Name), 1) is { IsEmpty: false } photo)

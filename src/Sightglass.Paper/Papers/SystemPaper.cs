@@ -49,7 +49,7 @@ public static class SystemPaper
         blocks.AddRange(Table(Say.It("What else is met"), [Say.It("Item"), Say.It("Where"), Say.It("Normal")], [3, 2.4, 4], items.Where(i => i.Positions.IsEmpty && i.Reading is null).Select(Met)));
         if (address is not null)
         {
-            blocks.Add(new PaperBlock.Code(address, Say.It("The system alive on its page.")));
+            blocks.Add(new PaperBlock.Code(address, Say.It("This system on its page.")));
         }
 
         return new PaperDocument($"{PaperWords.Named(system)}: {PaperWords.Machine(book)}", PaperLook.Sheet, [.. blocks]) { Style = "system", Lying = plates is not null && plates.Sheet != on, Machine = PaperWords.Machine(book), Notice = PaperWords.Notice(book) };
@@ -61,7 +61,7 @@ public static class SystemPaper
         PaperBlock[] notices =
         [
             .. book.HazardsInOrder.Where(h => h.Items.Any(names.Contains)).Select(h => h.Caution).Concat(items.SelectMany(i => i.Cautions))
-                .DistinctBy(c => c.Text).OrderByDescending(c => c.Word).Select(c => new PaperBlock.Notice(c.Word, Say.Book(c.Text))),
+                .GravestFirst().Select(c => new PaperBlock.Notice(c.Word, Say.Book(c.Text))),
         ];
         return notices.Length == 0 ? [] : [new PaperBlock.Heading(2, Say.It("Beware")), .. notices.Chunk(2).Select(two => new PaperBlock.Columns([two[0]], [.. two.Skip(1)]))];
     }

@@ -211,7 +211,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         double side = PdfRoom.Mm(Small ? 20 : 24);
         double left = side + type.Body;
         ImmutableArray<ImmutableArray<PdfSegment>> says = PdfLines.Break(code.Says, PaperFace.Sans400, type.Small, width - left);
-        ImmutableArray<string> address = PdfLines.Cut(code.Address, PaperFace.Sans600, type.Small, width - left);
+        ImmutableArray<string> address = PdfLines.Cut(code.Shown, PaperFace.Sans600, type.Small, width - left);
         double step = type.Small * 1.25;
         return new PdfPiece(Math.Max(side, (says.Length + address.Length + 1) * step), into =>
         {

@@ -300,8 +300,14 @@ namespace Sightglass.Storage.Migrations
                     b.Property<string>("DecidedWhy")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Edited")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("File")
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Origin")
                         .IsRequired()
@@ -333,6 +339,9 @@ namespace Sightglass.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("Book", "Number")
+                        .IsUnique();
 
                     b.HasIndex("Book", "State");
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
+using Sightglass.Storage.Proposals;
 using Sightglass.Training.Proposals;
 using Sightglass.Training.Questions;
 
@@ -95,6 +96,7 @@ public sealed class QuestionDesk(DataFolder data, TimeProvider clock)
         {
             Id = Guid.CreateVersion7(now),
             Book = book.Title,
+            Number = ProposalNumbers.Next(records, book.Title),
             Origin = ProposalOrigin.Question,
             OriginId = id,
             Target = name,

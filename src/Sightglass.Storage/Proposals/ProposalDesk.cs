@@ -53,19 +53,28 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
 
     private string Title => Text.Book?.Title ?? "";
 
-    /// <summary>All of this book, in the order in which they came; their numbers are their places from 1, and stay.</summary>
+    /// <summary>All of this book, by their numbers.</summary>
     public IReadOnlyList<Proposal> All()
     {
         string title = Title;
         using RecordsContext records = data.Records();
-        return [.. records.Proposals.AsNoTracking().Where(p => p.Book == title).AsEnumerable().OrderBy(p => p.At).ThenBy(p => p.Id)];
+        return [.. records.Proposals.AsNoTracking().Where(p => p.Book == title).OrderBy(p => p.Number)];
+    }
+
+    /// <summary>Whether its text may be edited before it is accepted: one that brings a file names it.</summary>
+    public static bool CanBeEdited(Proposal proposal)
+    {
+        ArgumentNullException.ThrowIfNull(proposal);
+        return proposal.File is null;
     }
 
     /// <summary>What accepting it would do to which file; nothing is written.</summary>
-    public ChangePlan Look(Proposal proposal)
+    /// <param name="proposal">One of this book.</param>
+    /// <param name="edited">What the book is to say instead; null for what is proposed.</param>
+    public ChangePlan Look(Proposal proposal, string? edited = null)
     {
         ArgumentNullException.ThrowIfNull(proposal);
-        return proposal.Property != WalkDownDrafts.Picture ? Text.Plan(ChangeOf(proposal))
+        return proposal.Property != WalkDownDrafts.Picture ? Text.Plan(ChangeOf(proposal, edited))
             : PictureOf(proposal) is { } picture ? Text.Added(NewPicture.Of(picture))
             : new(null, NoEntry);
     }
@@ -78,8 +87,11 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
     }
 
     /// <summary>Writes the change into the book.</summary>
+    /// <param name="id">Which.</param>
+    /// <param name="by">Who accepts it.</param>
+    /// <param name="edited">What the book is to say instead; null for what is proposed. It is proved as that would be, and both are kept.</param>
     /// <returns>Null when it is there; otherwise why not, and the proposal stays open.</returns>
-    public string? Accept(Guid id, string by)
+    public string? Accept(Guid id, string by, string? edited = null)
     {
         lock (_one)
         {
@@ -89,12 +101,24 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
                 return Say.It("It is decided already.");
             }
 
+            string? instead = edited?.ReplaceLineEndings("\n").Trim() is { } text && text != proposal.Becomes ? text : null;
+            if (instead is not null && !CanBeEdited(proposal))
+            {
+                return Say.It("It brings a file, and its text is the name of that.");
+            }
+
+            if (instead is { Length: 0 })
+            {
+                return Say.It("Nothing is left of its text: refuse it instead.");
+            }
+
             // A kill between writing the book and noting it: then the book says so already.
-            if (Now(proposal) != proposal.Becomes && Write(proposal).Refused is { } why)
+            if (Now(proposal) != (instead ?? proposal.Becomes) && Write(proposal, instead).Refused is { } why)
             {
                 return why;
             }
 
+            proposal.Edited = instead;
             Decide(proposal, ProposalState.Accepted, by, null);
             records.SaveChanges();
             return null;
@@ -144,6 +168,7 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
             {
                 Id = IdOf(entry, draft.Property),
                 Book = entry.Book,
+                Number = ProposalNumbers.Next(records, entry.Book),
                 Origin = ProposalOrigin.WalkDown,
                 OriginId = entry.Id,
                 Target = target,
@@ -172,11 +197,11 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
 
     private string FileAmongPictures(string file) => Text.Book?.Pictures.Values.FirstOrDefault(p => p.File == file)?.File ?? "";
 
-    private ChangePlan Write(Proposal proposal)
+    private ChangePlan Write(Proposal proposal, string? edited)
     {
         if (proposal.File is null)
         {
-            return _changes.Apply(ChangeOf(proposal));
+            return _changes.Apply(ChangeOf(proposal, edited));
         }
 
         return Stored(proposal.File) is not { } file ? new(null, NoFile)
@@ -196,7 +221,7 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
 
     private static Proposal? Open(RecordsContext records, Guid id) => records.Proposals.FirstOrDefault(p => p.Id == id && p.State == ProposalState.Open);
 
-    private static BookChange ChangeOf(Proposal proposal) => new(proposal.Target, proposal.Property, proposal.Becomes) { RoadNumber = proposal.RoadNumber, Was = proposal.Was ?? "" };
+    private static BookChange ChangeOf(Proposal proposal, string? edited = null) => new(proposal.Target, proposal.Property, edited ?? proposal.Becomes) { RoadNumber = proposal.RoadNumber, Was = proposal.Was ?? "" };
 
     /// <summary>The same for the same revision, so that an entry taken twice proposes once.</summary>
     private static Guid IdOf(WalkDownEntry entry, string property) =>

@@ -20,14 +20,32 @@ public static class LessonPlanner
             return null;
         }
 
-        int stations = Math.Clamp(request.Stations, 1, Math.Max(1, walk.Stops.Count(s => !s.Items.IsEmpty)));
+        LessonPlan plan = Along(walk, request, times);
+        return plan with { Advice = LessonAdvice.Of(plan, (way, changed) => Along(way, changed, times)) };
+    }
+
+    /// <summary>Along a walk that is found already.</summary>
+    private static LessonPlan Along(RoutePlan walk, LessonRequest request, LessonTimes times)
+    {
+        LessonEditing editing = new(request.Edits);
+        RouteStop[] shows = [.. walk.Stops.Where(s => s.Items.Any(i => !editing.PassesBy(i)))];
+        int stations = Math.Clamp(request.Stations, 1, Math.Max(1, Math.Min(request.People, shows.Length)));
         int group = (request.People + stations - 1) / stations;
         HashSet<string> tried = new(StringComparer.Ordinal);
-        LessonEditing editing = new(request.Edits);
-        ImmutableArray<LessonStop> stops = [.. walk.Stops.Where(s => !s.Items.IsEmpty).Select(s => Stop(s, request, group, times, tried, editing))];
-        ImmutableArray<LessonStop> spoken = [.. stops.Where(s => !s.Points.IsEmpty)];
-        ImmutableArray<LessonStation> divided = Stationing.Divide(spoken.IsEmpty ? stops : spoken, stations);
-        return new(request, walk, divided, Change(book, divided, route.Pace), times) { Misfits = editing.Misfits() };
+        List<LessonStop> stops = [];
+        double walked = 0;
+        foreach (RouteStop stop in walk.Stops)
+        {
+            walked += stop.Seconds;
+            if (shows.Length == 0 ? !stop.Items.IsEmpty : shows.Contains(stop))
+            {
+                stops.Add(Stop(stop, request, group, times, tried, editing) with { WalkSeconds = walked });
+                walked = 0;
+            }
+        }
+
+        ImmutableArray<LessonStation> divided = Stationing.Divide([.. stops], stations, times);
+        return new(request, walk, divided, Change(walk.Book, divided, walk.Request.Pace), times) { Misfits = editing.Misfits() };
     }
 
     /// <param name="tried">Kinds that hands have tried before; of each one is enough.</param>
@@ -37,7 +55,7 @@ public static class LessonPlanner
         ImmutableArray<LessonPoint> points = [.. shown.Select(i => Point(i, stop, request, tried, editing))];
         ImmutableArray<Question> questions = [.. shown.SelectMany(editing.Questions)];
         int turns = stop.TurnsOf(group + 1);
-        double spoken = (points.Sum(p => p.Words) + LessonStop.CautionsOf(stop).Sum(c => c.Text.Split(' ').Length)) / times.WordsAMinute * 60;
+        double spoken = (points.Sum(p => p.Words) + LessonStop.Whole(stop).Sum(c => c.Words)) / times.WordsAMinute * 60;
         double hands = points.Where(p => p.Hands).Sum(p => (p.Item.OperateSeconds + times.HandOver) * group);
         return new(stop, points, questions, turns, (turns * (spoken + (questions.Length * times.Question))) + hands);
     }

@@ -29,16 +29,47 @@ public static class LessonWords
             Say.With($"{Minutes(plan.Seconds)}, greeting and end included."),
             stations == 1
                 ? Say.With($"{plan.Request.People} people go round together.")
-                : Say.With($"{plan.Request.People} people in {stations} groups of up to {plan.GroupSize} go round {stations} stations, {Minutes(plan.Stations.Max(s => s.Seconds))} at each."),
+                : Say.With($"{plan.Request.People} people in {stations} groups of up to {plan.GroupSize} go round {stations} stations, {Minutes(plan.LongestStation)} at each."),
             Say.With($"{plan.Route.Metres:0}\u00A0m of walking."),
         ];
+        if (plan.GroupsWaiting > 0)
+        {
+            said.Add(Say.Of(
+                plan.GroupsWaiting,
+                $"Before each change one group waits, up to {Minutes(plan.LongestWait)}; every group waits {Minutes(plan.WaitSeconds)} in all.",
+                $"Before each change {plan.GroupsWaiting} groups wait, up to {Minutes(plan.LongestWait)}; every group waits {Minutes(plan.WaitSeconds)} in all."));
+        }
+
         if (plan.SecondsTooLong > 0)
         {
-            said.Add(Say.With($"That is {Minutes(plan.SecondsTooLong)} more than there are: show less, go less deep, or add a station."));
+            said.Add(Say.With($"That is {Minutes(plan.SecondsTooLong)} more than there are."));
             said.Add(Say.With($"The longest stops: {string.Join(", ", plan.Stops.OrderByDescending(s => s.Seconds).Take(3).Select(s => $"{Say.Book(s.Stop.Place.Name)} ({Minutes(s.Seconds)})"))}."));
         }
 
         return string.Join(' ', said);
+    }
+
+    /// <summary>What would make it shorter, a sentence each; each was planned.</summary>
+    public static IEnumerable<string> Shorter(LessonPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (plan.SecondsTooLong > 0 && plan.Advice.IsEmpty)
+        {
+            yield return Say.It("No single change of stations, depth or stops helps by a minute or more: choose a walk that shows less.");
+        }
+
+        foreach (LessonChange change in plan.Advice)
+        {
+            string gain = plan.SecondsTooLong > 0 && change.Fits ? Say.With($"{Minutes(change.SecondsLess)} less, and it fits") : Say.With($"{Minutes(change.SecondsLess)} less");
+            yield return change switch
+            {
+                LessonChange.Stations s when s.Count > plan.Stations.Length => Say.With($"With {s.Count} stations, somebody speaking at each: {gain}."),
+                LessonChange.Stations s => Say.Of(s.Count, $"With one station: {gain}.", $"With {s.Count} stations: {gain}."),
+                LessonChange.Shallower s => Say.With($"With the depth “{Say.Word(s.Depth.ToString().ToLowerInvariant())}”: {gain}."),
+                LessonChange.Without w => Say.With($"Without the stop “{w.Place}”: {gain}."),
+                _ => throw new System.Diagnostics.UnreachableException(),
+            };
+        }
     }
 
     /// <summary>Protections to arrange before the lesson, a sentence each.</summary>
@@ -49,9 +80,9 @@ public static class LessonWords
             yield return Say.With($"{Named(protection)}, before anybody goes to: {Say.Names(places, "; ")}.");
         }
 
-        foreach ((Protection protection, IReadOnlyList<string> places) in plan.Route.ToTouch)
+        foreach ((Protection protection, _) in plan.Route.ToTouch)
         {
-            yield return Say.With($"{Named(protection)}, before anybody touches what it is for at: {Say.Names(places, "; ")}. Without it hands stay off.");
+            yield return Say.With($"{Named(protection)}, before anybody touches: {Say.Names(plan.Route.TouchedUnder(protection), "; ")}. Until then, hands off.");
         }
 
         foreach (string owner in plan.Stops.SelectMany(s => s.Points).Select(p => p.Permission).OfType<string>().Distinct(StringComparer.Ordinal))
@@ -86,5 +117,5 @@ public static class LessonWords
     }
 
     private static string Named(Protection protection) =>
-        Say.Begin(protection.AskedOf.Length > 0 ? Say.With($"{protection.Name} of the {protection.AskedOf}") : Say.Book(protection.Name));
+        Say.Begin(protection.AskedOf.Length > 0 ? Say.With($"{protection.Name}, asked of the {protection.AskedOf}") : Say.Book(protection.Name));
 }

@@ -25,9 +25,9 @@ public static class Narration
             number++;
             string place = Say.Book(stop.Stop.Place.Name);
             Speak(Say.With($"Stop {number}: {place}."), 0.5);
-            foreach (Caution caution in stop.Cautions)
+            foreach ((SignalWord word, string text) in stop.Notices)
             {
-                SpeakAll($"{Say.Word(caution.Word.ToString())}. {Say.Book(caution.Text)}");
+                SpeakAll($"{Say.Word(word.ToString())}. {text}");
             }
 
             foreach (LessonPoint point in stop.Points)

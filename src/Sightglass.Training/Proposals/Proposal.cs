@@ -8,6 +8,9 @@ public sealed class Proposal
     /// <summary>The book's title.</summary>
     public required string Book { get; init; }
 
+    /// <summary>By which people name it: from 1 within its book, given once.</summary>
+    public required int Number { get; init; }
+
     public required ProposalOrigin Origin { get; init; }
 
     /// <summary>The entry or question that it came from.</summary>
@@ -27,6 +30,9 @@ public sealed class Proposal
 
     /// <summary>What it is to say.</summary>
     public required string Becomes { get; init; }
+
+    /// <summary>What was accepted instead; null where it was accepted as proposed, or is open.</summary>
+    public string? Edited { get; set; }
 
     /// <summary>Name of a stored file that goes into the book's folder with it.</summary>
     public string? File { get; init; }

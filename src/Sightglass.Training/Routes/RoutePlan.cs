@@ -27,6 +27,13 @@ public sealed record RoutePlan(ClassBook Book, RouteRequest Request, ImmutableAr
     /// <summary>Protections that touching what is shown needs, each with the places.</summary>
     public IEnumerable<(Protection Protection, IReadOnlyList<string> Places)> ToTouch => Needed(s => s.OnTouch);
 
+    /// <summary>What is shown whose touch needs a protection, in the order in which it is come to.</summary>
+    public IEnumerable<string> TouchedUnder(Protection protection)
+    {
+        ArgumentNullException.ThrowIfNull(protection);
+        return Stops.SelectMany(s => s.Items.Where(i => s.OnTouch.Any(h => h.Protection == protection.Name && h.Items.Contains(i.Name)))).Select(i => i.Name).Distinct(StringComparer.Ordinal);
+    }
+
     private IEnumerable<(Protection, IReadOnlyList<string>)> Needed(Func<RouteStop, IEnumerable<Hazard>> of) =>
         Stops.SelectMany(s => of(s).Where(h => h.Protection is not null).Select(h => (h.Protection, s.Place.Name)))
             .GroupBy(p => p.Protection!, p => p.Name)

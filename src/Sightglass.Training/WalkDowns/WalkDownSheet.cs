@@ -47,7 +47,7 @@ public sealed record WalkDownSheet(
         stop.Place.Name,
         stop.Place.Text,
         Math.Round(stop.Metres),
-        [.. stop.Hazards.Concat(stop.OnTouch).DistinctBy(h => h.Caution.Text).OrderByDescending(h => h.Caution.Word == SignalWord.Danger).ThenByDescending(h => h.Caution.Word == SignalWord.Warning).Select(h => Warned(book, h, stop.OnTouch.Contains(h)))],
+        [.. stop.Hazards.Concat(stop.OnTouch).OrderByDescending(h => h.Caution.Word).DistinctBy(h => h.Caution.Text).Select(h => Warned(book, h, stop.OnTouch.Contains(h)))],
         [.. stop.Items.Select(i => new Thing(i.Name, i.Label == i.Name ? "" : i.Label, i.Purpose, i.Normal, i.Positions.Contains("open")))]);
 
     private static Danger Warned(ClassBook book, Hazard hazard, bool onTouch) =>

@@ -8,3 +8,16 @@ const stand = () => {
 };
 stand();
 new MutationObserver(stand).observe(document.body, { childList: true, subtree: true });
+
+// On a phone the names of the pages are wider than it: the one that is open is brought into view.
+let shown;
+const named = () => {
+  const open = document.querySelector('.head nav [aria-current]');
+  const nav = open?.parentElement;
+  if (!nav || (shown === open.textContent && nav.dataset.stands)) return;
+  shown = open.textContent;
+  nav.dataset.stands = 'yes';
+  nav.scrollLeft = open.offsetLeft - nav.offsetLeft - (nav.clientWidth - open.offsetWidth) / 2;
+};
+named();
+new MutationObserver(named).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['aria-current'] });

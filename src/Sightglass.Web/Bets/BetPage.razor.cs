@@ -46,7 +46,7 @@ public sealed partial class BetPage : IAsyncDisposable
     [SupplyParameterFromQuery(Name = "of")]
     private string? Name { get; set; }
 
-    private Bet? Asked => Room.Shelf.Book.Bets.GetValueOrDefault(Name ?? "") is { } bet && Table.Bet == bet ? bet : null;
+    private Bet? Asked => Table.Bet is { } bet && bet.Name == Name ? bet : null;
 
     private bool IsTold => Table.Phase == BetPhase.Told;
 
@@ -69,7 +69,8 @@ public sealed partial class BetPage : IAsyncDisposable
 
     protected override void OnParametersSet()
     {
-        if (Room.Shelf.Book.Bets.GetValueOrDefault(Name ?? "") is { } bet && Table.Bet != bet)
+        // One that people are answering stays as it was asked, also when the book is read anew meanwhile.
+        if (Room.Shelf.Book.Bets.GetValueOrDefault(Name ?? "") is { } bet && (Table.Bet?.Name != bet.Name || (Table.Bet != bet && IsTold)))
         {
             _ = Table.Lay(bet);
         }

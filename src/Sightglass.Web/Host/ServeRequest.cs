@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
 using Sightglass.Web.Share;
 
@@ -23,6 +24,9 @@ public sealed record ServeRequest(string BookFolder, int Port)
 
     /// <summary>Told when phones can be paired, and again with every new code.</summary>
     public Action<Sharing>? Shared { get; init; }
+
+    /// <summary>Told, before anything is served, the errors of the book's languages: what it says in one that has some is left out.</summary>
+    public Action<ImmutableArray<Diagnostic>>? Unsaid { get; init; }
 
     /// <summary>Code of the language of a browser that has chosen none.</summary>
     public string Language { get; init; } = Tongue.Usual.Code;

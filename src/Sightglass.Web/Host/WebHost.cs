@@ -53,12 +53,13 @@ public static class WebHost
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-        TonguesOffered tongues = TonguesOffered.Of(request, shelf.Book);
+        TonguesOffered tongues = new(shelf, request.Tongues, request.Language);
         builder.Services.AddSingleton(tongues);
         builder.Services.AddScoped<PageTongue>().AddScoped<CircuitHandler, SpeakingCircuit>();
         builder.Services.AddSingleton(request.Clock);
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
+        builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
@@ -84,6 +85,7 @@ public static class WebHost
         CardFiles.Map(app);
         SheetFiles.Map(app);
         LessonFiles.Map(app);
+        PhonePapers.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
@@ -109,8 +111,10 @@ public static class WebHost
 
         await using (app)
         {
-            _ = app.Services.GetRequiredService<MachineRoom>();
+            MachineRoom room = app.Services.GetRequiredService<MachineRoom>();
+            _ = app.Services.GetRequiredService<ShelfWatch>();
             await app.StartAsync(cancel);
+            request.Unsaid?.Invoke(room.Shelf.Now.Unsaid);
             serving(Address(app));
             if (app.Services.GetRequiredService<ShareDesk>().Sharing is { } sharing)
             {

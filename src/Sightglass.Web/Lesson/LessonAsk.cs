@@ -30,6 +30,12 @@ internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople
     public string Audience => AskedAudience is not null && Book.Roles.ContainsKey(AskedAudience) ? AskedAudience
         : AskedAudience is null && Walk is { } walk ? walk.Role ?? "" : "";
 
+    /// <summary>Whether somebody chose an audience, be it anybody: then it stays when another walk is shown.</summary>
+    public bool IsAudienceChosen => AskedAudience is not null;
+
+    /// <summary>Whom the described walk is for; null where it is not described, or for anybody.</summary>
+    public string? AudienceOfWalk => Walk?.Role;
+
     private PlannedWalk? Walk => Book.Walks.GetValueOrDefault(Purpose);
 
     /// <param name="edits">Of the kept lesson.</param>

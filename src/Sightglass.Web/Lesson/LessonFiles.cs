@@ -13,6 +13,7 @@ using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;
 using Sightglass.Web.Host;
 using Sightglass.Web.Live;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Lesson;
 
@@ -21,23 +22,24 @@ internal static class LessonFiles
 {
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size, bool? large) =>
+        app.MapGet("/lesson/paper.pdf", (HttpContext context, MachineRoom room, DataDesk data, ShareDesk share, TonguesOffered tongues, TimeProvider clock, string? size, bool? large) =>
             Plan(context, room, data, clock) is { } plan && (size is null ? PaperSheet.Default(PaperLook.Sheet) : PaperSheet.Find(size)) is { } sheet && sheet.Fits(PaperLook.Sheet)
-                ? Send(context, plan, PhotoShelf.Album(room.Shelf, plan.Route.Book, data), clock, sheet with { Large = large is true })
+                ? Send(plan, PhonePapers.OfLesson(share, tongues, plan.Route.Book, context.Request), PhotoShelf.Album(room.Shelf, plan.Route.Book, data), clock, sheet with { Large = large is true })
                 : Results.NotFound());
         app.MapGet("/lesson/said.vtt", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock) =>
             Plan(context, room, data, clock) is { } plan ? Results.Text(WebVtt.Write(Narration.Of(plan)), "text/vtt", Encoding.UTF8) : Results.NotFound());
     }
 
-    private static IResult Send(HttpContext context, LessonPlan plan, PaperAlbum album, TimeProvider clock, PaperSheet sheet)
+    private static IResult Send(LessonPlan plan, string? address, PaperAlbum album, TimeProvider clock, PaperSheet sheet)
     {
-        PaperDocument paper = LessonPaper.Of(plan, $"{context.Request.Scheme}://{context.Request.Host}/lesson{context.Request.QueryString}", sheet, album);
+        PaperDocument paper = LessonPaper.Of(plan, address, sheet, album);
         return Results.File(PdfPaper.Write(paper with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet).Bytes, "application/pdf");
     }
 
-    private static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
+    /// <summary>The lesson that an address asks for; null where there is no such walk.</summary>
+    public static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
     {
-        ClassBook book = room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
+        ClassBook book = PhonePapers.BookOf(context, room);
         LessonAsk ask = new(book, Text("shows"), Number("people"), Number("stations"), Number("minutes"), Text("depth"), Text("audience"));
         LessonDesk kept = new(data.Folder, clock);
         ImmutableArray<LessonEdit> edits = Guid.TryParse(Text("kept"), out Guid id) && kept.Find(id) is { } lesson && lesson.Book == book.Title ? [.. kept.EditsOf(id)] : [];

@@ -11,6 +11,7 @@ using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
 using Sightglass.Web.Host;
 using Sightglass.Web.Live;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Lesson;
 
@@ -23,6 +24,8 @@ public sealed partial class LessonPage : IAsyncDisposable
     private bool _dropping;
     private bool _keepAsks;
     private string? _refused;
+    private string _audienceSaid = "";
+    private string? _audienceBefore;
     private IJSObjectReference? _script;
     private LessonPlan? _spoken;
 
@@ -31,6 +34,9 @@ public sealed partial class LessonPage : IAsyncDisposable
 
     [Inject]
     private DataDesk Data { get; set; } = null!;
+
+    [Inject]
+    private ShareDesk Share { get; set; } = null!;
 
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
@@ -108,6 +114,11 @@ public sealed partial class LessonPage : IAsyncDisposable
             Plan();
         }
 
+        if (_audienceBefore is { } before)
+        {
+            (_audienceBefore, _audienceSaid) = (null, AudienceAfter(before));
+        }
+
         if (_keepAsks && Kept is { } kept_)
         {
             _keepAsks = false;
@@ -124,6 +135,16 @@ public sealed partial class LessonPage : IAsyncDisposable
     }
 
     private LessonRequest Request() => Ask.Request(Edits, new DefectDesk(Data.Folder, Clock), DateOnly.FromDateTime(Clock.GetLocalNow().Date));
+
+    /// <summary>What another walk did to the audience; empty where nothing is to be told.</summary>
+    private string AudienceAfter(string before) =>
+        Audience != before ? Ask.AudienceOfWalk is null
+            ? Say.With($"The audience is now “{Named(Audience)}”: the book does not say whom “{Say.Word(Purpose)}” is for. What you choose there stays.")
+            : Say.With($"The audience is now “{Named(Audience)}”, as the walk “{Purpose}” says. What you choose there stays.")
+        : Ask.IsAudienceChosen && Ask.AudienceOfWalk is { } own && own != Audience ? Say.With($"The audience stays “{Named(Audience)}”, as you chose; the walk “{Purpose}” says “{own}”.")
+        : "";
+
+    private static string Named(string audience) => audience.Length > 0 ? Say.Book(audience) : Say.It("anybody");
 
     private static string Told(LessonEdit edit) => edit.Sort == LessonEditSort.Item ? Say.It("you pass it by.")
         : edit.Was.Length == 0 ? Say.With($"you add “{edit.Becomes}”.")
@@ -225,10 +246,11 @@ public sealed partial class LessonPage : IAsyncDisposable
         }
     }
 
-    /// <summary>Another purpose begins with its own audience.</summary>
+    /// <summary>Another purpose brings its own audience only where nobody has chosen one.</summary>
     private void Go(ChangeEventArgs change, string what)
     {
         string value = change.Value?.ToString() ?? "";
+        (_audienceBefore, _audienceSaid) = (what == nameof(Purpose) ? Audience : null, "");
         _keepAsks = Kept is not null;
         Navigation.NavigateTo(
             Navigation.GetUriWithQueryParameters(new Dictionary<string, object?>
@@ -238,7 +260,7 @@ public sealed partial class LessonPage : IAsyncDisposable
                 ["stations"] = Number(what == nameof(Stations), value, Stations),
                 ["minutes"] = Number(what == nameof(Minutes), value, Minutes),
                 ["depth"] = (what == nameof(Depth) ? value : Depth.ToString()).ToLowerInvariant(),
-                ["audience"] = what == nameof(Purpose) ? null : what == nameof(Audience) ? value : Audience,
+                ["audience"] = what == nameof(Audience) ? value : AskedAudience,
                 ["kept"] = Kept?.Id,
             }),
             replace: true);

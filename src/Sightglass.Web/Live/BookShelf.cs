@@ -1,75 +1,102 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
-using Sightglass.Book;
-using Sightglass.Book.Language;
 using Sightglass.Book.Model;
-using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Bets;
 using Sightglass.World.Records;
 
 namespace Sightglass.Web.Live;
 
-/// <summary>The book that is served: read once, one plan for each road number.</summary>
+/// <summary>The book that is served, read anew when its files change; with errors it is not taken, and the last good one stays. May be called from any thread.</summary>
 public sealed class BookShelf
 {
-    private readonly Fleet _fleet;
-    private readonly ConcurrentDictionary<(string RoadNumber, string Train), ClassBook> _books = new();
+    private readonly Lock _gate = new();
+    private string _read;
+    private string _seen;
+    private volatile ServedBook _now;
+    private volatile ShelfTrouble? _trouble;
 
-    private BookShelf(string folder, ClassBook book, Fleet fleet, string hash) => (Folder, Book, _fleet, Hash) = (folder, book, fleet, hash);
+    private BookShelf(string folder, ServedBook now, string stamp) => (Folder, _now, _read, _seen) = (folder, now, stamp, stamp);
+
+    /// <summary>Raised, outside of any lock, when another state is served, or one was not taken.</summary>
+    public event Action? Changed;
 
     /// <summary>Full path of the book's folder.</summary>
     public string Folder { get; }
 
-    public ClassBook Book { get; }
+    /// <summary>What is served now. Whoever asks it twice of one thing keeps it.</summary>
+    public ServedBook Now => _now;
 
-    /// <summary>Of the names and bytes of its files, hexadecimal.</summary>
-    public string Hash { get; }
+    /// <summary>Why the files as they stand are not what is served; null where they are.</summary>
+    public ShelfTrouble? Trouble => _trouble;
 
-    /// <summary>Road numbers, in order; one empty name for a book without.</summary>
-    public ImmutableArray<string> RoadNumbers => Book.RoadNumbers.IsEmpty ? [""] : [.. Book.RoadNumbers.Keys];
+    public ClassBook Book => Now.Book;
 
-    /// <summary>Situations in the order of the author's files.</summary>
-    public ImmutableArray<Situation> Situations =>
-        [.. Book.Situations.Values.OrderBy(s => s.Span)];
+    /// <inheritdoc cref="ServedBook.Hash"/>
+    public string Hash => Now.Hash;
+
+    /// <inheritdoc cref="ServedBook.RoadNumbers"/>
+    public ImmutableArray<string> RoadNumbers => Now.RoadNumbers;
+
+    /// <inheritdoc cref="ServedBook.Situations"/>
+    public ImmutableArray<Situation> Situations => Now.Situations;
 
     /// <summary>Reads a book. Null where it has errors; all of them are in <paramref name="found"/>.</summary>
     public static BookShelf? Open(string folder, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        if (BookReader.Read(folder, KindLibrary.Catalog, found) is not { } read || found.HasErrors)
-        {
-            return null;
-        }
-
-        // A language with an error is left out; the book is served all the same.
-        ClassBook book = WordsReader.Into(read, folder, []);
-        return Fleet.Compile(book, found) is { } fleet ? new(Path.GetFullPath(folder), book, fleet, BookHash.Of(folder)) : null;
+        string whole = Path.GetFullPath(folder);
+        string stamp = BookStamp.Of(whole);
+        return ServedBook.Read(whole, found) is { } now ? new(whole, now, stamp) : null;
     }
 
-    /// <summary>The plans of all its road numbers and trains.</summary>
-    public Fleet Fleet => _fleet;
-
-    /// <summary>A bet on the plant of its situation; null where it does not fit, with the reasons in <paramref name="found"/>.</summary>
-    public BoundBet? Bind(Bet bet, DiagnosticList found) => BetBinder.Bind(_fleet, bet, found);
-
-    /// <summary>The plan of a road number alone, or of the first where it is unknown.</summary>
-    public Plan PlanOf(string? roadNumber) => PlanOf(roadNumber, null);
-
-    /// <summary>The plan of a start: of its road number, in the train of its situation.</summary>
-    public Plan PlanOf(SessionStart start) => PlanOf(start.RoadNumber, start.Situation is { } name ? Book.Situations.GetValueOrDefault(name)?.Train : null);
-
-    /// <summary>What a road number is in a train, or alone where the train is null or unknown: to look at, nothing runs.</summary>
-    public ClassBook BookOf(string? roadNumber, string? train) => _books.GetOrAdd(
-        (Book.RoadNumbers.ContainsKey(roadNumber ?? "") ? roadNumber! : RoadNumbers[0], train is not null && Book.Trains.ContainsKey(train) ? train : ""),
-        key =>
+    /// <summary>Looks whether files have changed and come to rest: an editor writes several, or one in pieces. Reads them where they have been the same at two looks.</summary>
+    public void Look()
+    {
+        lock (_gate)
         {
-            ClassBook machine = key.RoadNumber.Length > 0 ? Book.For(key.RoadNumber) : Book;
-            return key.Train.Length > 0 ? machine.Coupled(key.Train) : machine;
-        });
+            string stamp = BookStamp.Of(Folder);
+            bool rests = stamp == _seen;
+            _seen = stamp;
+            if (!rests || stamp == _read)
+            {
+                return;
+            }
+        }
 
-    private Plan PlanOf(string? roadNumber, string? train) => (Book.RoadNumbers.IsEmpty
-        ? _fleet.For(null, train)
-        : _fleet.For(roadNumber is { Length: > 0 } ? roadNumber : RoadNumbers[0], train) ?? _fleet.For(RoadNumbers[0], train))!;
+        Reread();
+    }
+
+    /// <summary>Reads the files as they stand, if they are others than those read last: after the program itself has written them.</summary>
+    public void Reread()
+    {
+        lock (_gate)
+        {
+            string stamp = BookStamp.Of(Folder);
+            if (stamp == _read)
+            {
+                return;
+            }
+
+            DiagnosticList found = [];
+            ServedBook? read = ServedBook.Read(Folder, found);
+            (_read, _seen) = (stamp, stamp);
+            _now = read ?? _now;
+            _trouble = read is null ? ShelfTrouble.Of(found) : null;
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <inheritdoc cref="ServedBook.Bind"/>
+    public BoundBet? Bind(Bet bet, DiagnosticList found) => Now.Bind(bet, found);
+
+    /// <inheritdoc cref="ServedBook.PlanOf(string?)"/>
+    public Plan PlanOf(string? roadNumber) => Now.PlanOf(roadNumber);
+
+    /// <inheritdoc cref="ServedBook.PlanOf(SessionStart)"/>
+    public Plan PlanOf(SessionStart start) => Now.PlanOf(start);
+
+    /// <inheritdoc cref="ServedBook.BookOf"/>
+    public ClassBook BookOf(string? roadNumber, string? train) => Now.BookOf(roadNumber, train);
 }

@@ -61,7 +61,10 @@ internal static class GaugeChoice
         double capacity = tanks.Sum(t => Capacity(plan, t));
         return new(
             item.Name, item.Label.Length > 0 ? item.Label : Say.Begin(item.Name), string.Join(", ", item.Places.Take(1)), reading.Unit, reading.Minimum, reading.Maximum,
-            reading.Resolution, item, ofTheWhole && capacity > 0 ? volumes : [plan.Items[item.Name].Shown!], ofTheWhole && capacity > 0 ? capacity : 1);
+            reading.Resolution, item, ofTheWhole && capacity > 0 ? volumes : [plan.Items[item.Name].Shown!], ofTheWhole && capacity > 0 ? capacity : 1)
+        {
+            Air = plan.Book.ItemsInOrder.FirstOrDefault(i => reading.Formula == $"pressure of {i.Name}" && i.Kind.Quantities.Any(q => q is { Name: "air" } && q.Dimension == Dimension.One)) is { } line ? plan.FindSignal($"air of {line.Name}") : null,
+        };
     }
 
     private static LiveGauge? Ground(Plan plan, Item[] tanks)

@@ -17,6 +17,9 @@ namespace Sightglass.Web.Live;
 /// <param name="Truths">Signals whose sum over <paramref name="TruthDivisor"/> is what ought to be shown.</param>
 public sealed record LiveGauge(string Name, string? Called, string? ReadAt, Unit Unit, double Minimum, double Maximum, double Resolution, Item? Item, Signal[] Truths, double TruthDivisor)
 {
+    /// <summary>Share of air in the line of liquid whose pressure it shows; null for any other gauge. Air that is shut in is under pressure, too, and nobody reads that.</summary>
+    public Signal? Air { get; init; }
+
     /// <summary>Which it is among those of a session.</summary>
     public int Number { get; init; }
 

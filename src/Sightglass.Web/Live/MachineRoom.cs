@@ -14,6 +14,7 @@ public sealed class MachineRoom : IDisposable
     private readonly TimeProvider _clock;
     private readonly string? _records;
     private readonly ITimer _timer;
+    private string _begunBy;
     private int _looking;
 
     /// <param name="shelf">The book.</param>
@@ -24,7 +25,9 @@ public sealed class MachineRoom : IDisposable
         ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(clock);
         (Shelf, _records, _clock) = (shelf, records, clock);
-        Session = Restored() ?? BeginFirst();
+        ServedBook book = shelf.Now;
+        Session = Restored(book) ?? BeginFirst(book);
+        _begunBy = book.Hash;
         Session.Changed += Tell;
         _timer = clock.CreateTimer(_ => Beat(), null, s_beat, s_beat);
     }
@@ -35,6 +38,9 @@ public sealed class MachineRoom : IDisposable
 
     /// <summary>Whether the session was taken up again from a record.</summary>
     public bool WasRestored { get; private set; }
+
+    /// <summary>Whether the book has become another one since the session began, which goes on by the one it began with.</summary>
+    public bool IsByAnEarlierBook => _begunBy != Shelf.Hash;
 
     /// <summary>Raised when the session has changed, or when there is a new one.</summary>
     public event Action? Changed;
@@ -47,7 +53,8 @@ public sealed class MachineRoom : IDisposable
         {
             DiagnosticList found = new();
             LiveSession old = Session;
-            if (LiveSession.Begin(Shelf.PlanOf(start), start, _clock, null, found) is not { } tried)
+            ServedBook book = Shelf.Now;
+            if (LiveSession.Begin(book.PlanOf(start), start, _clock, null, found) is not { } tried)
             {
                 return string.Join("; ", found.Select(d => d.Told));
             }
@@ -56,7 +63,8 @@ public sealed class MachineRoom : IDisposable
             old.Changed -= Tell;
             old.Close();
             old.Dispose();
-            Session = LiveSession.Begin(Shelf.PlanOf(start), start, _clock, NewRecord(start), found)!;
+            Session = LiveSession.Begin(book.PlanOf(start), start, _clock, NewRecord(start, book), found)!;
+            _begunBy = book.Hash;
             Session.Changed += Tell;
             WasRestored = false;
         }
@@ -71,24 +79,24 @@ public sealed class MachineRoom : IDisposable
         Session.Dispose();
     }
 
-    private LiveSession BeginFirst()
+    private LiveSession BeginFirst(ServedBook book)
     {
         DiagnosticList found = new();
-        foreach (Book.Model.Situation situation in Shelf.Situations)
+        foreach (Book.Model.Situation situation in book.Situations)
         {
-            SessionStart start = new(situation.RoadNumbers.FirstOrDefault() ?? Shelf.RoadNumbers[0], situation.Name, 1, 0);
-            using LiveSession? tried = LiveSession.Begin(Shelf.PlanOf(start), start, _clock, null, found);
+            SessionStart start = new(situation.RoadNumbers.FirstOrDefault() ?? book.RoadNumbers[0], situation.Name, 1, 0);
+            using LiveSession? tried = LiveSession.Begin(book.PlanOf(start), start, _clock, null, found);
             if (tried is not null)
             {
-                return LiveSession.Begin(tried.Plan, start, _clock, NewRecord(start), found)!;
+                return LiveSession.Begin(tried.Plan, start, _clock, NewRecord(start, book), found)!;
             }
         }
 
-        SessionStart bare = new(Shelf.RoadNumbers[0], null, 1, 0);
-        return LiveSession.Begin(Shelf.PlanOf(bare), bare, _clock, NewRecord(bare), found)!;
+        SessionStart bare = new(book.RoadNumbers[0], null, 1, 0);
+        return LiveSession.Begin(book.PlanOf(bare), bare, _clock, NewRecord(bare, book), found)!;
     }
 
-    private LiveSession? Restored()
+    private LiveSession? Restored(ServedBook book)
     {
         if (_records is null || RecordFile.Open(Path.Combine(_records, CurrentName), out SessionRecord? record) is not { } file)
         {
@@ -96,8 +104,8 @@ public sealed class MachineRoom : IDisposable
         }
 
         DiagnosticList found = new();
-        bool fits = record!.Header.BookHash == Shelf.Hash && record.Lines.All(l => l.Hash is null);
-        LiveSession? session = fits ? LiveSession.Restore(Shelf.PlanOf(record.Header.Start), record, _clock, file, found) : null;
+        bool fits = record!.Header.BookHash == book.Hash && record.Lines.All(l => l.Hash is null);
+        LiveSession? session = fits ? LiveSession.Restore(book.PlanOf(record.Header.Start), record, _clock, file, found) : null;
         if (session is null)
         {
             file.Dispose();
@@ -108,7 +116,7 @@ public sealed class MachineRoom : IDisposable
     }
 
     /// <summary>A fresh record; the one before is kept under a number.</summary>
-    private RecordFile? NewRecord(SessionStart start)
+    private RecordFile? NewRecord(SessionStart start, ServedBook book)
     {
         if (_records is null)
         {
@@ -128,7 +136,7 @@ public sealed class MachineRoom : IDisposable
             File.Move(current, Path.Combine(_records, $"run-{number}.jsonl"));
         }
 
-        return RecordFile.Create(current, new(RecordHeader.CurrentFormat, Shelf.Book.Title, Shelf.Hash, start));
+        return RecordFile.Create(current, new(RecordHeader.CurrentFormat, book.Book.Title, book.Hash, start));
     }
 
     /// <summary>A beat that comes while the last one still works is left out.</summary>

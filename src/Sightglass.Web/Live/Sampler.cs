@@ -98,7 +98,7 @@ public sealed class Sampler
             truth += world.Value(signal);
         }
 
-        return new(gauge.Item is null ? null : world.Read(gauge.Item), truth / gauge.TruthDivisor);
+        return new(gauge.Item is null ? null : world.Read(gauge.Item), truth / gauge.TruthDivisor, gauge.Air is { } air ? world.Value(air) : null);
     }
 
     private ImmutableSortedDictionary<string, string> Positions(World.World world) =>

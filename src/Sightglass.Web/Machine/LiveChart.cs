@@ -15,6 +15,9 @@ internal static class LiveChart
     private const double TrendWidth = 480;
     private const double AlongWidth = 1200;
 
+    /// <summary>Less air in a line of liquid is bubbles that everything bears.</summary>
+    private const double AirThatIsTold = 0.1;
+
     private const int AlongCurves = 6;
 
     /// <summary>A gauge with its last quarter of an hour.</summary>
@@ -32,6 +35,7 @@ internal static class LiveChart
             Unit = QuantityFormat.Symbol(gauge.Unit),
             Decimals = ChartNumber.DecimalsFor(step),
             Step = step,
+            TruthNote = truth && gauge.Number < seen.Gauges.Length && seen.Gauges[gauge.Number].Air is >= AirThatIsTold and var air ? Say.With($"truth: {100 * air:0}\u00A0% air") : "",
             Misleading = gauge.Item is null ? null : gauge.Misleading / gauge.Unit.Factor,
         };
         return TraceGaugeDrawing.Render(drawn, SvgOptions.Inline with { IdPrefix = $"g{gauge.Number}-" });

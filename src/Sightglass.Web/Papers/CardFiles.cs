@@ -3,6 +3,8 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Pdf;
+using Sightglass.Web.Host;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Papers;
 
@@ -11,11 +13,10 @@ internal static class CardFiles
 {
     public static void Map(IEndpointRouteBuilder app) => app.MapGet("/papers/card.pdf", Send);
 
-    private static IResult Send(HttpContext context, PaperDesk desk, Guid edition, string? size, bool? large)
+    private static IResult Send(PaperDesk desk, ShareDesk share, TonguesOffered tongues, Guid edition, string? size, bool? large)
     {
         PaperSheet? sheet = size is null ? PaperSheet.A6 : PaperSheet.Find(size);
-        string address = $"{context.Request.Scheme}://{context.Request.Host}/";
-        return sheet is not null && sheet.Fits(PaperLook.Pocket) && desk.Paper(edition, address) is { } paper
+        return sheet is not null && sheet.Fits(PaperLook.Pocket) && desk.Paper(edition, name => PhonePapers.OfCard(share, tongues, name)) is { } paper
             ? Results.File(PdfPaper.Write(paper, sheet with { Large = large == true }).Bytes, "application/pdf")
             : Results.NotFound();
     }

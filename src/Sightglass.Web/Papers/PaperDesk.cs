@@ -33,9 +33,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
     private readonly Lock _one = new();
 
-    /// <summary>Titles of the cards that can be read; the book that is served does not change.</summary>
-    private readonly Lazy<ImmutableArray<(SourceText Text, string Title)>> _cards = new(() =>
-        [.. shelf.Book.CardTexts.Select(t => (t, CardReader.Read(t, BookOf(shelf, t), []))).Where(c => c.Item2 is { HasErrors: false }).Select(c => (c.t, c.Item2!.Title))]);
+    private (ServedBook Of, ImmutableArray<(SourceText Text, string Title)> Cards)? _titles;
 
     /// <summary>Every card of the book, in the order of its files.</summary>
     public ImmutableArray<CardShelf> All()
@@ -48,7 +46,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         ILookup<string, PaperEdition> byCard = editions.ToLookup(e => e.Card, StringComparer.Ordinal);
         return
         [
-            .. _cards.Value.Select(c => new CardShelf(Path.GetFileNameWithoutExtension(c.Text.Path), c.Title, c.Text, EditionFile.Of(byCard[c.Title], events, copies, c.Text.Text))),
+            .. Titles(shelf.Now).Select(c => new CardShelf(Path.GetFileNameWithoutExtension(c.Text.Path), c.Title, c.Text, EditionFile.Of(byCard[c.Title], events, copies, c.Text.Text))),
         ];
     }
 
@@ -67,17 +65,18 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
             return Say.With($"Edition {same.Number} has this very text.");
         }
 
-        (string tried, bool passed) = Try(card.Text, stop);
+        ServedBook book = shelf.Now;
+        (string tried, bool passed) = Try(book, card.Text, stop);
         DateTimeOffset now = clock.GetUtcNow();
         using RecordsContext records = data.Records();
         records.PaperEditions.Add(new()
         {
-            Id = IdOf(shelf.Book.Title, card.Title, now.UtcTicks.ToString(CultureInfo.InvariantCulture)),
-            Book = shelf.Book.Title,
+            Id = IdOf(book.Book.Title, card.Title, now.UtcTicks.ToString(CultureInfo.InvariantCulture)),
+            Book = book.Book.Title,
             Card = card.Title,
             Text = card.Text.Text,
             TextHash = EditionFile.HashOf(card.Text.Text),
-            BookEdition = shelf.Hash,
+            BookEdition = book.Hash,
             Tried = tried,
             Passed = passed,
             By = by.Trim(),
@@ -136,8 +135,8 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
     /// <summary>An edition as a pocket card, with the stamp of its state; null where there is no such edition.</summary>
     /// <param name="edition">Its id.</param>
-    /// <param name="address">Where the pages are served.</param>
-    public PaperDocument? Paper(Guid edition, string address)
+    /// <param name="address">Where a phone finds a card by its name; null for nowhere.</param>
+    public PaperDocument? Paper(Guid edition, Func<string, string?>? address)
     {
         if (All().FirstOrDefault(c => c.Editions.Any(e => e.Edition.Id == edition)) is not { } card)
         {
@@ -146,14 +145,28 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
 
         EditionFile file = card.Editions.First(e => e.Edition.Id == edition);
         SourceText text = new(card.Text.Path, file.Edition.Text);
-        text = file.IsTextChanged ? text : TranslatedCards.Of(BookOf(shelf, card.Text), card.Text, Tongue.Spoken) ?? text;
+        text = file.IsTextChanged ? text : TranslatedCards.Of(BookOf(shelf.Now, card.Text), card.Text, Tongue.Spoken) ?? text;
         DateOnly day = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         CardStamp stamp = new(file.Edition.Tried.Split('\n', StringSplitOptions.RemoveEmptyEntries), Say.With($"{shelf.Book.Title}, edition {shelf.Book.Edition}, book {file.Edition.BookEdition}."), day, file.Events.LastOrDefault(e => e.State == PaperState.Approved)?.By)
         {
             History = file.History,
             Warning = file.Warning,
         };
-        return CardReader.Read(text, BookOf(shelf, card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, $"{address}papers?card={Uri.EscapeDataString(card.Name)}") : null;
+        return CardReader.Read(text, BookOf(shelf.Now, card.Text), []) is { } read ? CardPaper.Of(read, stamp, shelf.Book, address?.Invoke(card.Name)) : null;
+    }
+
+    /// <summary>Titles of the cards that can be read, for as long as the same book is served.</summary>
+    private ImmutableArray<(SourceText Text, string Title)> Titles(ServedBook book)
+    {
+        lock (_one)
+        {
+            if (_titles is not { } known || !ReferenceEquals(known.Of, book))
+            {
+                _titles = known = (book, [.. book.Book.CardTexts.Select(t => (t, CardReader.Read(t, BookOf(book, t), []))).Where(c => c.Item2 is { HasErrors: false }).Select(c => (c.t, c.Item2!.Title))]);
+            }
+
+            return known.Cards;
+        }
     }
 
     private string? Change(Guid edition, Func<RecordsContext, EditionFile, string?> change)
@@ -177,15 +190,15 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
     }
 
     /// <summary>What goes into the records is in English, whoever asks.</summary>
-    private (string Tried, bool Passed) Try(SourceText text, CancellationToken stop)
+    private (string Tried, bool Passed) Try(ServedBook book, SourceText text, CancellationToken stop)
     {
         using IDisposable english = Tongue.English.Speak();
         string name = Path.GetFileNameWithoutExtension(text.Path);
         SweepOptions options = new() { Cases = Cases, Seed = Seed };
         List<TrialResult> results = [];
-        foreach (Situation situation in shelf.Situations.Where(s => s.Cards.Contains(name, StringComparer.Ordinal)))
+        foreach (Situation situation in book.Situations.Where(s => s.Cards.Contains(name, StringComparer.Ordinal)))
         {
-            if (Read(text) is { HasErrors: false } card && TrialPreparation.Prepare(shelf.Fleet, card, situation, []) is { } setup)
+            if (Read(book, text) is { HasErrors: false } card && TrialPreparation.Prepare(book.Fleet, card, situation, []) is { } setup)
             {
                 results.Add(new(setup, options, [.. CaseSweep.Run(setup, options, stop)]));
             }
@@ -195,9 +208,9 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         return (string.Join('\n', results.Select(r => $"{Words.Capital(r.Setup.Situation.Name)}: {TriedWords.Counts(r)}")), passed);
     }
 
-    private Card? Read(SourceText text) => CardReader.Read(text, BookOf(shelf, text), []);
+    private static Card? Read(ServedBook book, SourceText text) => CardReader.Read(text, BookOf(book, text), []);
 
-    private static ClassBook BookOf(BookShelf shelf, SourceText text) => shelf.Book.TrainOf(text) is { } train ? shelf.BookOf(null, train) : shelf.Book;
+    private static ClassBook BookOf(ServedBook book, SourceText text) => book.Book.TrainOf(text) is { } train ? book.BookOf(null, train) : book.Book;
 
     private static Guid IdOf(params string[] parts) => new(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', parts))).AsSpan(0, 16));
 }

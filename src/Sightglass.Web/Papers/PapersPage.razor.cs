@@ -5,6 +5,7 @@ using Microsoft.JSInterop;
 using Sightglass.Basics.Language;
 using Sightglass.Training.Papers;
 using Sightglass.Web.Live;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Papers;
 
@@ -12,6 +13,9 @@ namespace Sightglass.Web.Papers;
 public sealed partial class PapersPage : IDisposable
 {
     private readonly CancellationTokenSource _gone = new();
+
+    [Inject]
+    private ShareDesk Share { get; set; } = null!;
 
     [Inject]
     private MachineRoom Room { get; set; } = null!;

@@ -7,6 +7,7 @@ using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
 using Sightglass.Web.Host;
 using Sightglass.Web.Live;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Papers;
 
@@ -15,17 +16,15 @@ internal static class SheetFiles
 {
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/papers/system.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string system, string? size, string? units) =>
-            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, AddressOf(context, "machine"), SheetOf(size, PaperLook.Sheet), PhotoShelf.Album(room.Shelf, book, data), UnitsOf(units)).In(UnitsOf(units)), size, clock) : Results.NotFound());
-        app.MapGet("/papers/walk.pdf", (HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock, string? size) =>
-            Send(WalkPaper.Of(BookOf(room), AddressOf(context, "walk"), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name), PhotoShelf.Album(room.Shelf, BookOf(room), data)), size, clock));
+        app.MapGet("/papers/system.pdf", (MachineRoom room, DataDesk data, ShareDesk share, TonguesOffered tongues, TimeProvider clock, string system, string? size, string? units) =>
+            BookOf(room) is var book && book.Systems.ContainsKey(system) ? Send(SystemPaper.Of(book, system, PhonePapers.OfSystem(share, tongues, book, system), SheetOf(size, PaperLook.Sheet), PhotoShelf.Album(room.Shelf, book, data), UnitsOf(units)).In(UnitsOf(units)), size, clock) : Results.NotFound());
+        app.MapGet("/papers/walk.pdf", (MachineRoom room, DataDesk data, ShareDesk share, TonguesOffered tongues, TimeProvider clock, string? size) =>
+            Send(WalkPaper.Of(BookOf(room), PhonePapers.OfWalk(share, tongues, BookOf(room)), WalkPaper.LettersOn(size ?? PaperSheet.A2.Name), PhotoShelf.Album(room.Shelf, BookOf(room), data)), size, clock));
     }
 
     private static ClassBook BookOf(MachineRoom room) => room.Shelf.BookOf(room.Session.Start.RoadNumber, null);
 
     private static PaperUnits UnitsOf(string? named) => Enum.TryParse(named, ignoreCase: true, out PaperUnits units) && Enum.IsDefined(units) ? units : PaperUnits.Book;
-
-    private static string AddressOf(HttpContext context, string page) => $"{context.Request.Scheme}://{context.Request.Host}/{page}";
 
     private static PaperSheet? SheetOf(string? size, PaperLook look) => size is null ? PaperSheet.Default(look) : PaperSheet.Find(size);
 

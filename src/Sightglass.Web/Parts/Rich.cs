@@ -37,7 +37,8 @@ internal static class Rich
     public static MarkupString Code(string words) => In("code", words);
 
     /// <summary>What is typed into a terminal.</summary>
-    public static MarkupString Typed(string words) => new($"<span class=\"sans\">{Encode(words)}</span>");
+    public static MarkupString Typed(string words) =>
+        new($"<span class=\"sans\">{string.Join(' ', words.Split(' ').Select(w => w.StartsWith('-') ? $"<span class=\"whole-word\">{Encode(w)}</span>" : Encode(w)))}</span>");
 
     private static MarkupString In(string element, string words) => new($"<{element}>{Encode(words)}</{element}>");
 

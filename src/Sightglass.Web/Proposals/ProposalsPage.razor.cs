@@ -39,6 +39,9 @@ public sealed partial class ProposalsPage : IAsyncDisposable
 
     private string Why { get; set; } = "";
 
+    /// <summary>What the book is to say; null where the proposal brings a file.</summary>
+    private string? Text { get; set; }
+
     private string By { get; set; } = Environment.UserName;
 
     private string Said { get; set; } = "";
@@ -127,11 +130,29 @@ public sealed partial class ProposalsPage : IAsyncDisposable
 
     private void Choose(Proposal proposal)
     {
-        (Chosen, Why) = (proposal, "");
+        (Chosen, Why, Text) = (proposal, "", ProposalDesk.CanBeEdited(proposal) ? proposal.Becomes : null);
         Plan = Desk.Look(proposal);
     }
 
-    private Task AcceptAsync() => DecideAsync(one => Desk.Accept(one.Id, By), one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is in the book; the other pages show it when the program is started again."));
+    /// <summary>The diff, and whether it can be made, of what is written now.</summary>
+    private void Edit(ChangeEventArgs change)
+    {
+        Text = change.Value?.ToString() ?? "";
+        Plan = Desk.Look(Chosen!, Text.Trim());
+    }
+
+    private Task AcceptAsync() => DecideAsync(AcceptOne, one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is in the book, and the pages show it."));
+
+    private string? AcceptOne(Proposal one)
+    {
+        string? why = Desk.Accept(one.Id, By, Text);
+        if (why is null)
+        {
+            Room.Shelf.Reread();
+        }
+
+        return why;
+    }
 
     private Task RefuseAsync() => DecideAsync(one => Desk.Refuse(one.Id, By, Why.Trim()), one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is refused."));
 

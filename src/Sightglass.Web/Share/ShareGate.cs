@@ -8,7 +8,7 @@ using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Share;
 
-/// <summary>What comes over the network reaches the walk-down, when the phone is paired, and the answers to a bet, which carry nobody's name; nothing else.</summary>
+/// <summary>What comes over the network reaches the walk-down, when the phone is paired, and the answers to a bet, which carry nobody's name, and papers whose code it read; nothing else.</summary>
 internal static class ShareGate
 {
     public const string Cookie = "sightglass-phone";
@@ -34,7 +34,7 @@ internal static class ShareGate
             return next();
         }
 
-        if (context.Request.Path.StartsWithSegments(AnswerPage.Root))
+        if (context.Request.Path.StartsWithSegments(AnswerPage.Root) || context.Request.Path.StartsWithSegments(PhonePapers.Root))
         {
             return next();
         }

@@ -5,7 +5,7 @@ using System.Security.Cryptography.X509Certificates;
 
 namespace Sightglass.Web.Share;
 
-/// <summary>The walk-down for phones on the same network: certificate, pairing and where it is reached. The pages themselves stay on this computer.</summary>
+/// <summary>What phones on the same network reach: certificate, pairing, the seal of papers, and where. The pages themselves stay on this computer.</summary>
 public sealed class Sharing : IDisposable
 {
     private readonly IPAddress[] _addresses = [.. Reached()];
@@ -13,12 +13,16 @@ public sealed class Sharing : IDisposable
     private Sharing(string? folder, TimeProvider clock)
     {
         Certificate = ShareCertificate.Open(folder, _addresses, clock.GetUtcNow());
+        Seal = PaperSeal.Open(folder);
         Pairing = new(folder is null ? null : Path.Combine(folder, "phones.txt"), clock);
     }
 
     public X509Certificate2 Certificate { get; }
 
     public Pairing Pairing { get; }
+
+    /// <summary>Of the papers that a phone may open.</summary>
+    internal PaperSeal Seal { get; }
 
     /// <summary>To be compared by eye.</summary>
     public string Fingerprint => ShareCertificate.Fingerprint(Certificate);

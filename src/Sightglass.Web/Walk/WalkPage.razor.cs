@@ -126,7 +126,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     /// <summary>The item's own, then those of the place, the gravest first; none twice.</summary>
     private ImmutableArray<Caution> Cautions =>
         [.. (Item?.Cautions ?? []).Concat(Book.Hazards.Values.Where(h => h.Places.Contains(Stop.Place.Name) || (Item is { } item && h.Items.Contains(item.Name))).Select(h => h.Caution))
-            .DistinctBy(c => c.Text).OrderByDescending(c => c.Word)];
+            .GravestFirst()];
 
     /// <summary>Of the item; else of the place.</summary>
     private ImmutableArray<Picture> Pictures => [.. (Item is { } item ? Book.PicturesOf(item) : []).Concat(Book.PicturesAt(Stop.Place.Name)).DistinctBy(p => p.File)];
@@ -266,7 +266,7 @@ public sealed partial class WalkPage : IAsyncDisposable
     // At another train, or at the first.
     private void Arrive()
     {
-        Book = PhotoShelf.With(AskedTrain is null ? Room.Session.Plan.Book : Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain), Data);
+        Book = PhotoShelf.With(Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain ?? Room.Session.Plan.Book.TrainInUse), Data);
         Route = WalkRoute.Of(Book);
         RunsLeft = new WalkSides(Book).RunsLeft;
         _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(

@@ -75,7 +75,7 @@ public sealed class BookWordsTests
     {
         BookWords words = Read(Words).Words!;
         DiagnosticList found = [];
-        WordsReader.CheckWhole(s_book, words, found);
+        WordsCheck.Whole(s_book, words, found);
         string[] texts = [.. BookTexts.Of(s_book).Select(t => t.Text)];
         Assert.Equal(texts.Count(t => words.Find(t) is null), found.Count(d => d.Code == "T004"));
         Assert.Contains(found, d => d.Code == "T003" && d.Message.Contains("brakes of this car", StringComparison.Ordinal));
@@ -94,10 +94,10 @@ public sealed class BookWordsTests
     [Fact]
     public void Of_Missing_IsABeginning()
     {
-        (BookWords? begun, DiagnosticList found) = Read(WordsList.Of(WordsReader.Missing(s_book, null)));
+        (BookWords? begun, DiagnosticList found) = Read(WordsList.Of(WordsCheck.Missing(s_book, null)));
         Assert.Empty(found);
         Assert.Empty(begun!.Words);
-        string filled = WordsList.Of(WordsReader.Missing(s_book, null)).Replace("says: \"\"", "says: x", StringComparison.Ordinal);
+        string filled = WordsList.Of(WordsCheck.Missing(s_book, null)).Replace("says: \"\"", "says: x", StringComparison.Ordinal);
         Assert.Equal(BookTexts.Of(s_book).Select(t => t.Text).Order(StringComparer.Ordinal), Read(filled).Words!.Words.Select(w => w.Text).Order(StringComparer.Ordinal));
     }
 

@@ -19,7 +19,7 @@ public sealed class LessonPlannerTests
         Item gauge = s_book.Items["cab fuel gauge"];
         int words = Words(gauge.Purpose) + Words(gauge.Normal) + Words(gauge.Texts.Know);
         LessonStop stop = Assert.Single(plan.Stops);
-        int cautions = stop.Cautions.Sum(c => Words(c.Text));
+        int cautions = stop.Cautions.Sum(c => Words(c.Caution.Text));
         Assert.Equal(4, stop.Turns);
         Assert.Equal(4 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
         Assert.Equal(480 + stop.Seconds + 300, plan.Seconds, 1e-9);
@@ -73,7 +73,7 @@ public sealed class LessonPlannerTests
         for (int n = stations; n < 11; n++)
         {
             ImmutableArray<LessonStop> stops = [.. Enumerable.Range(0, n).Select(_ => Stop(chance.Next(10, 900), chance.Next(0, 60)))];
-            ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations);
+            ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations, new());
             Assert.Equal(stations, divided.Length);
             Assert.Equal(stops, divided.SelectMany(s => s.Stops));
             Assert.Equal(Best(stops, stations), divided.Max(s => s.Seconds), 1e-9);
@@ -97,6 +97,103 @@ public sealed class LessonPlannerTests
         string[] asked = [.. Of(new(RouteRequest.OfWhole(s_book), 6, Depth.Know)).Stops.SelectMany(s => s.Questions).Select(q => q.Asked)];
         Assert.Equal(s_book.Items.Values.SelectMany(i => i.Questions).Select(q => q.Asked).Order(StringComparer.Ordinal), asked.Order(StringComparer.Ordinal));
         Assert.True(asked.Length >= 20);
+    }
+
+    /// <summary>Every stop, also on the way that a group goes which begins at another station.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Cautions_GravestFirst_WholeOnceAStation(int stations)
+    {
+        LessonPlan plan = Of(new(RouteRequest.OfWhole(s_book), 12, Depth.Know) { Stations = stations });
+        LessonStop[] stops = [.. plan.Stops];
+        Assert.Equal(stations, plan.Stations.Length);
+        Assert.All(stops, s => Assert.Equal(s.Cautions.Select(c => c.Caution.Word).OrderDescending(), s.Cautions.Select(c => c.Caution.Word)));
+        foreach (LessonStation station in plan.Stations)
+        {
+            HashSet<string> whole = [];
+            foreach (LessonStop stop in station.Stops)
+            {
+                Assert.All(stop.Cautions, c => Assert.Equal(c.AsAt is null, whole.Add(c.Caution.Text)));
+                Assert.All(stop.Cautions.Where(c => c.AsAt is not null), c =>
+                {
+                    Assert.Contains(stops[c.AsAt!.Value - 1], station.Stops);
+                    Assert.Contains(stops[c.AsAt!.Value - 1].Cautions, t => t.AsAt is null && t.Caution.Text == c.Caution.Text);
+                    Assert.Contains(stop.Notices, n => n.Word == c.Caution.Word && n.Text.Contains(c.Text, StringComparison.Ordinal) && n.Text.EndsWith($". As at stop {c.AsAt}.", StringComparison.Ordinal));
+                    Assert.True(c.Words < Words(c.Caution.Text));
+                });
+            }
+        }
+
+        Assert.Contains(stops, s => s.Cautions.Any(c => c.AsAt is not null));
+    }
+
+    /// <summary>What the advice promises is what planning it gives.</summary>
+    [Theory]
+    [InlineData(1, 60)]
+    [InlineData(3, 60)]
+    [InlineData(8, 60)]
+    [InlineData(8, 1000)]
+    public void Advice_EachChange_GainsWhatItSays(int stations, int minutes)
+    {
+        LessonRequest request = new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate) { Stations = stations, Minutes = minutes, Audience = "conductor" };
+        LessonPlan plan = Of(request);
+        foreach (LessonChange change in plan.Advice)
+        {
+            LessonPlan? changed = change switch
+            {
+                LessonChange.Stations s => Of(request with { Stations = s.Count }),
+                LessonChange.Shallower s => Of(request with { Depth = s.Depth }),
+                _ => null,
+            };
+            Assert.True(change.SecondsLess >= 60);
+            if (changed is not null)
+            {
+                Assert.Equal(plan.Seconds - changed.Seconds, change.SecondsLess, 1e-6);
+                Assert.Equal(changed.SecondsTooLong == 0, change.Fits);
+            }
+        }
+
+        // No number of stations that is shorter is held back, and none that is longer is told.
+        double least = Enumerable.Range(1, 10).Min(n => Of(request with { Stations = n }).Seconds);
+        if (minutes == 60)
+        {
+            Assert.Equal(plan.Seconds - least >= 60, plan.Advice.OfType<LessonChange.Stations>().Any());
+        }
+    }
+
+    /// <summary>Passing a stop by takes no longer than what is said: the walk is the same, and what was told there first is told elsewhere.</summary>
+    [Fact]
+    public void Advice_WithoutAStop_AsPlannedWithoutWhatItShows()
+    {
+        LessonRequest request = new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate) { Minutes = 60 };
+        LessonPlan plan = Of(request);
+        LessonChange.Without without = Assert.Single(plan.Advice.OfType<LessonChange.Without>());
+        LessonStop stop = plan.Stops.Single(s => s.Stop.Place.Name == without.Place);
+        ImmutableArray<LessonEdit> passed = [.. stop.Points.Select(p => new LessonEdit { Id = Guid.NewGuid(), Lesson = Guid.Empty, Sort = LessonEditSort.Item, Item = p.Item.Name, Was = "", Becomes = "", By = "", At = default })];
+        Assert.Equal(plan.Seconds - Of(request with { Edits = passed }).Seconds, without.SecondsLess, 1e-6);
+    }
+
+    [Fact]
+    public void Waits_Stations_WhatEachGroupStandsIdle()
+    {
+        LessonPlan plan = Of(new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate) { Stations = 3 });
+        double longest = plan.Stations.Max(s => s.Seconds);
+        Assert.Equal(plan.Stations.Count(s => longest - s.Seconds >= 60), plan.GroupsWaiting);
+        Assert.True(plan.GroupsWaiting > 0);
+        Assert.Equal((3 * longest) - plan.Stations.Sum(s => s.Seconds), plan.WaitSeconds, 1e-6);
+        Assert.Contains("every group waits", LessonWords.Summary(plan), StringComparison.Ordinal);
+        Assert.Equal(0, Of(new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate)).GroupsWaiting);
+    }
+
+    /// <summary>Nobody speaks to an empty group, nor at a station where nothing is shown.</summary>
+    [Fact]
+    public void Stations_MoreThanPeopleOrStops_AsManyAsThereAre()
+    {
+        LessonRequest request = new(RouteRequest.OfSystem(s_book, "fuel"), 2, Depth.Know) { Stations = 5 };
+        Assert.Equal(2, Of(request).Stations.Length);
+        LessonEdit[] passed = [.. Of(request).Stops.Skip(1).SelectMany(s => s.Points).Select(p => new LessonEdit { Id = Guid.NewGuid(), Lesson = Guid.Empty, Sort = LessonEditSort.Item, Item = p.Item.Name, Was = "", Becomes = "", By = "", At = default })];
+        Assert.Single(Of(request with { Edits = [.. passed] }).Stations);
     }
 
     private static LessonPlan Of(LessonRequest request) => LessonPlanner.Plan(s_book, request)!;
