@@ -140,6 +140,8 @@ public sealed class SpanishTests
     [Theory]
     [InlineData("válvula de retorno", "la válvula de retorno")]
     [InlineData("llaves de corte", "las llaves de corte")]
+    [InlineData("pared trasera de la cabina", "la pared trasera de la cabina")]
+    [InlineData("parte delantera", "la parte delantera")]
     [InlineData("motor", "el motor")]
     [InlineData("agua de refrigeración", "el agua de refrigeración")]
     [InlineData("conexión", "la conexión")]

@@ -70,7 +70,7 @@ public static partial class SpanishForms
         Article = "el",
         ArticlesByEnding =
         [
-            (" maquinista", "el"), (" llave", "la"), (" fuente", "la"), (" mano", "la"), (" pendiente", "la"), (" sangre", "la"), (" base", "la"), (" torre", "la"), (" clase", "la"), (" serie", "la"), (" red", "la"),
+            (" maquinista", "el"), (" llave", "la"), (" parte", "la"), (" pared", "la"), (" fuente", "la"), (" mano", "la"), (" pendiente", "la"), (" sangre", "la"), (" base", "la"), (" torre", "la"), (" clase", "la"), (" serie", "la"), (" red", "la"),
             (" llaves", "las"), (" fuentes", "las"), (" manos", "las"), (" torres", "las"), (" luces", "las"), (" redes", "las"), (" señales", "las"), (" unidades", "las"), (" conexiones", "las"),
             (" agua", "el"), (" aire", "el"), (" sistema", "el"), (" día", "el"), (" mapa", "el"), (" programa", "el"),
             ("ión", "la"), ("dad", "la"), (" luz", "la"), (" señal", "la"), ("a", "la"), ("iones", "las"), ("as", "las"), ("os", "los"), ("es", "los"),
