@@ -7,7 +7,7 @@ public sealed record LadderState
 {
     public static readonly LadderState Still = new();
 
-    /// <summary>Hidden truth: V of each wire over the lower rail.</summary>
+    /// <summary>Hidden truth: V of each wire over the frame; what is drawn is over the lower rail.</summary>
     public ImmutableDictionary<string, double> Volts { get; init; } = ImmutableDictionary<string, double>.Empty;
 
     /// <summary>Hidden truth: A of each part, from its plus side to its minus side; of a source what it gives.</summary>

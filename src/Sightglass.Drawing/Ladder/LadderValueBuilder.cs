@@ -13,12 +13,13 @@ internal sealed class LadderValueBuilder(LadderLayout layout, LadderState state,
 
     public ImmutableDictionary<(string Id, string Attribute), string> Build()
     {
+        double lower = state.Volts.GetValueOrDefault(layout.Input.Rails.Minus);
         foreach (LadderBar bar in layout.Bars)
         {
-            double volts = state.Volts.GetValueOrDefault(bar.Wire.Id);
+            double volts = state.Volts.GetValueOrDefault(bar.Wire.Id) - lower;
             string rail = bar.IsRail ? " rail-wire" : "";
             _values[($"{prefix}w-{bar.Number}", "class")] = (state.ShowTruth && Math.Abs(volts) >= LadderState.Dead ? "wire live" : "wire") + rail;
-            _values[($"{prefix}wv-{bar.Number}", DiagramDelta.Text)] = state.ShowTruth && state.Volts.ContainsKey(bar.Wire.Id) ? Number(volts, "V") : "";
+            _values[($"{prefix}wv-{bar.Number}", DiagramDelta.Text)] = state.ShowTruth && (bar.Wire.IsFrame || state.Volts.ContainsKey(bar.Wire.Id)) ? Number(volts, "V") : "";
         }
 
         foreach (LadderRung rung in layout.Rungs)

@@ -101,6 +101,9 @@ public sealed class CircuitState
 
     public double Current(Branch branch) => Amperes[branch.Index];
 
+    /// <summary>Whether a branch conducts: its opening is above 0 and its contact, where it is one, is made.</summary>
+    public bool IsMade(Branch branch) => Conductances[branch.Index] > 0;
+
     public bool IsUp(Coil coil) => UpCoils[coil.Index];
 
     /// <summary>Whether a coil is one of those that come to no rest, where the outcome is <see cref="CircuitOutcome.Chatter"/>.</summary>

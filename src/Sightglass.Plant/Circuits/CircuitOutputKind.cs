@@ -12,6 +12,9 @@ internal enum CircuitOutputKind
     /// <summary>A of a branch for each V more of its own electromotive force: what a small change does.</summary>
     Slope,
 
+    /// <summary>1 while a branch conducts at all, whatever its coil and its faults say.</summary>
+    Made,
+
     /// <summary>1 while a coil is up, 0 while it is down.</summary>
     Up,
 

@@ -53,6 +53,8 @@ internal sealed class CircuitPart
 
     public void TellCurrent(Slot slot, Branch branch) => Add(new(slot, CircuitOutputKind.Current) { Branch = branch });
 
+    public void TellMade(Slot slot, Branch branch) => Add(new(slot, CircuitOutputKind.Made) { Branch = branch });
+
     public void TellSlope(Slot slot, Branch branch, Input force) => Add(new(slot, CircuitOutputKind.Slope) { Branch = branch, Force = force });
 
     public void TellCoil(Slot up, Slot chatters, Coil coil, string name)

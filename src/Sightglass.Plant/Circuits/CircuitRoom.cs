@@ -54,6 +54,7 @@ internal sealed class CircuitRoom : ResolverRoom
             {
                 CircuitOutputKind.Voltage => _state.Voltage(outputs[i].Plus) - _state.Voltage(outputs[i].Minus),
                 CircuitOutputKind.Current => _state.Current(outputs[i].Branch),
+                CircuitOutputKind.Made => _state.IsMade(outputs[i].Branch) ? 1 : 0,
                 CircuitOutputKind.Slope => SlopeOf(outputs[i]),
                 CircuitOutputKind.Up => _state.IsUp(outputs[i].Coil) ? 1 : 0,
                 _ => _state.IsRestless(outputs[i].Coil) ? 1 : 0,

@@ -149,8 +149,7 @@ public sealed partial class BetPage : IAsyncDisposable
             ClassBook book = film.Bet.Plan.Book;
             MachineChoice choice = MachineChoice.Of(book, film.Bet.Bet.Situation, film.Bet.Bet.System, null);
             _drawing = MachineDrawing.Of(film.Bet.Plan, choice, seen, truth: true);
-            DiagramState state = seen.Diagram with { ShowTruth = true };
-            (_drawn, _values, _charts) = (_drawing.Render(state), _drawing.Values(state), BetCharts.Svg(film, Table.Frame));
+            (_drawn, _values, _charts) = (_drawing.Render(seen, truth: true), _drawing.Values(seen, truth: true), BetCharts.Svg(film, Table.Frame));
         }
     }
 
@@ -161,7 +160,7 @@ public sealed partial class BetPage : IAsyncDisposable
         await Task.Yield();
         if (_drawing is { } drawing && _film is { } film)
         {
-            DiagramValues next = drawing.Values(film.Frames[Table.Frame].Diagram with { ShowTruth = true });
+            DiagramValues next = drawing.Values(film.Frames[Table.Frame], truth: true);
             string[] changes =
             [
                 .. DiagramValues.Between(_values!, next).SelectMany(d => new[] { d.Id, d.Attribute, d.Value }),

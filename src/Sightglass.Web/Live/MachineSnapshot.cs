@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Drawing.Diagram;
+using Sightglass.Drawing.Ladder;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Web.Live;
@@ -17,6 +18,9 @@ public sealed record MachineSnapshot
 
     /// <summary>Levels, flows, readings of the diagram, hidden truth included: pages without truth leave it out.</summary>
     public DiagramState Diagram { get => DiagramLook.Said(field); init; } = DiagramState.Still;
+
+    /// <summary>Voltages, currents, contacts and lamps of the circuits, hidden truth included: pages without truth leave it out.</summary>
+    public LadderState Circuit { get; init; } = LadderState.Still;
 
     /// <summary>Control → the position it is in.</summary>
     public ImmutableSortedDictionary<string, string> Positions { get; init; } = ImmutableSortedDictionary<string, string>.Empty;

@@ -19,6 +19,7 @@ public sealed class Sampler
 
     private readonly Plan _plan;
     private readonly DiagramLook _diagram;
+    private readonly CircuitLook _circuit;
     private readonly ImmutableArray<string> _inputs;
 
     public Sampler(Plan plan)
@@ -26,6 +27,7 @@ public sealed class Sampler
         ArgumentNullException.ThrowIfNull(plan);
         _plan = plan;
         _diagram = new(plan);
+        _circuit = new(plan);
         Gauges = GaugeChoice.Of(plan);
         Along = AlongTrain.Of(plan);
         _inputs = [.. WorldInput.All.Select(i => i.Name).Where(n => plan.Starts.TryGetValue(n, out StartRule? rule) && rule.Network < 0)];
@@ -53,6 +55,7 @@ public sealed class Sampler
             Number = before.Number + 1,
             Now = world.Now,
             Diagram = _diagram.Look(world),
+            Circuit = _circuit.Look(world),
             Positions = Positions(world),
             Gauges = gauges,
             Trace = Longer(before.Trace, new(now, gauges)),

@@ -3,54 +3,45 @@ using System.Runtime.CompilerServices;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Kinds;
 using Sightglass.Drawing.Diagram;
-using Sightglass.Drawing.Svg;
+using Sightglass.Drawing.Ladder;
+using Sightglass.Drawing.Shapes;
 using Sightglass.Plant.Plans;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Machine;
 
-/// <summary>The diagram of a system of a plan: laid out once in each language, drawn for whoever comes.</summary>
-internal sealed class MachineDrawing
+/// <summary>The picture of a system of a plan: laid out once in each language, drawn for whoever comes.</summary>
+internal abstract class MachineDrawing
 {
-    private const string Prefix = "d-";
-
-    /// <summary>Labels large enough to be 13 px on a screen of 1366, where the drawing is made smaller.</summary>
-    private static readonly DiagramOptions s_fitted = new() { LabelSize = 22 };
-
-    /// <summary>What goes through a vehicle is drawn as large as it is shown, and scrolls.</summary>
-    private static readonly DiagramOptions s_through = new() { LabelSize = 13 };
+    protected const string Prefix = "d-";
 
     private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
-    /// <summary>A4 within margins of 12 mm, pixels of 1/96 inch.</summary>
-    private const double PaperWide = 1032;
-
-    private const double PaperHigh = 703;
-
-    /// <summary>7.5 pt for letters of 13 px.</summary>
-    private const double PaperScale = 10.0 / 13;
-
-    private readonly DiagramOptions _options;
-
-    private MachineDrawing(DiagramInput input)
-    {
-        Goes = input.Nodes.Any(n => n.IsEnd);
-        _options = Goes ? s_through : s_fitted;
-        Layout = DiagramLayout.Of(input, _options);
-    }
-
     /// <summary>Whether lines go through from end to end, so that it is wide.</summary>
-    public bool Goes { get; }
+    public virtual bool Goes => false;
 
-    public DiagramLayout Layout { get; }
+    /// <summary>Whether it is too high for paper that lies, where its letters are to be large enough.</summary>
+    public virtual bool Stands => false;
+
+    /// <summary>Whether hoses are drawn crossed.</summary>
+    public virtual bool IsCrossed => false;
+
+    public abstract Bounds Sheet { get; }
+
+    /// <summary>How to read it, in a sentence.</summary>
+    public abstract string Key { get; }
+
+    /// <summary>What of the truth is shown how, in a sentence.</summary>
+    public abstract string TruthKey { get; }
 
     /// <summary>A system of one vehicle, or of the whole train with vehicles that look alike folded into one.</summary>
     public static MachineDrawing Of(Plan plan, MachineChoice choice, MachineSnapshot seen, bool truth)
     {
         string[] crossed = Crossed(plan, seen, truth);
-        return choice.Vehicle is { } vehicle
-            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((Tongue.Spoken.Code, choice.System ?? "", vehicle, string.Join(';', crossed)), _ => new(DiagramInput.Of(plan.Book, choice.System, plan.Book.Vehicles.Length > 1 ? vehicle : null, crossed)))
-            : new(DiagramFold.Of(DiagramInput.Of(plan.Book, choice.System, null, crossed), id => LookOf(seen, id)));
+        int? vehicle = choice.Vehicle ?? (CircuitPicture.Draws(plan.Book, choice.System) ? plan.Book.Vehicles.First(v => v.IsTheMachine).Index : null);
+        return vehicle is { } one
+            ? s_drawn.GetOrCreateValue(plan).GetOrAdd((Tongue.Spoken.Code, choice.System ?? "", one, string.Join(';', crossed)), _ => Make(plan, choice.System, plan.Book.Vehicles.Length > 1 ? one : null, crossed))
+            : new PipePicture(DiagramFold.Of(DiagramInput.Of(plan.Book, choice.System, null, crossed), id => LookOf(seen, id)));
     }
 
     /// <summary>What decides how it is laid out: which hoses are crossed, and of a train which vehicles look alike. While it stays, the drawing stays.</summary>
@@ -60,16 +51,18 @@ internal sealed class MachineDrawing
         return string.Join(';', choice.Vehicle is not null ? crossed : crossed.Concat(seen.Positions.Select(p => $"{p.Key}={p.Value}")).Concat(seen.Faults.Select(f => $"{f.Item}!{f.Fault}")));
     }
 
-    /// <summary>Whether it is too high for paper that lies, where its letters are to be large enough.</summary>
-    public bool Stands => Layout.Sheet.Height > PaperHigh / PaperScale;
+    /// <summary>The drawing as seen at one moment.</summary>
+    public abstract string Render(MachineSnapshot seen, bool truth);
 
-    /// <summary>What is printed: the drawing in pieces whose letters are at least 7.5 pt; it shows what <see cref="Render"/> has put into the page.</summary>
-    public string RenderPieces() => DiagramPieces.Render(Layout, (Stands ? PaperHigh : PaperWide) / PaperScale, Prefix);
+    /// <summary>What of it changes with what is seen.</summary>
+    public abstract DiagramValues Values(MachineSnapshot seen, bool truth);
 
-    public string Render(DiagramState state) =>
-        DiagramDrawing.Render(Layout, state, _options, SvgOptions.Inline with { IdPrefix = Prefix });
+    /// <summary>What is printed of a drawing that is too wide: pieces whose letters are at least 7.5 pt; they show what <see cref="Render"/> has put into the page.</summary>
+    public virtual string RenderPieces() => "";
 
-    public DiagramValues Values(DiagramState state) => DiagramValues.Of(Layout, state, Prefix);
+    private static MachineDrawing Make(Plan plan, string? system, int? vehicle, string[] crossed) => CircuitPicture.Draws(plan.Book, system)
+        ? new CircuitPicture(LadderInput.Of(plan.Book, system, vehicle))
+        : new PipePicture(DiagramInput.Of(plan.Book, system, vehicle, crossed));
 
     // Who does not see truth sees hoses that are coupled.
     private static string[] Crossed(Plan plan, MachineSnapshot seen, bool truth) =>

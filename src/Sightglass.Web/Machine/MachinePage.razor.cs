@@ -99,7 +99,7 @@ public sealed partial class MachinePage : IAsyncDisposable
 
     private string Caption => string.Join(' ', new[]
     {
-        Drawn, Say.It("Handle in line with the pipe: open. Handle across, valve solid: closed."), Glasses, _choice.Vehicle is null ? Say.It("Cars that are alike and stand alike are drawn once.") : "",
+        Drawn, _drawing.Key, Glasses, _choice.Vehicle is null ? Say.It("Cars that are alike and stand alike are drawn once.") : "",
     }.Where(s => s.Length > 0));
 
     private string Drawn => (_choice.System, _drawing.Goes, Vehicles.Length > 1) switch
@@ -266,7 +266,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         _gauges = [.. Session.Gauges.Where(g => g.System == _choice.System && g.Vehicle == gauged)];
         _trend = _gauges.FirstOrDefault();
         _view = ViewOf(seen);
-        _drawn = _drawing.Render(seen.Diagram with { ShowTruth = _truth });
+        _drawn = _drawing.Render(seen, _truth);
         _pieces = _drawing.Goes ? _drawing.RenderPieces() : "";
         (_picture, _paper) = (new(), new());
     }

@@ -32,7 +32,7 @@ public sealed class MachineView
 
         rest[("trend", "#html")] = LiveChart.Trend(trend, seen, truth);
         rest[("along", "#html")] = truth && along is not null ? along(seen) : "";
-        return new(drawing.Values(seen.Diagram with { ShowTruth = truth }), rest.ToImmutable());
+        return new(drawing.Values(seen, truth), rest.ToImmutable());
     }
 
     /// <summary>Flat: id, attribute, value.</summary>

@@ -30,7 +30,7 @@ public sealed class ContactKind : KindBuilder
             Parameter.Choice("closes when", "What its contactor does while it is closed.", "picked up", "picked up", Dropped),
             Parameter.Of("resistance", Dimension.Resistance, "Closed.", "10 mOhm", "1e-6 Ohm", "100 Ohm"),
         ],
-        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current],
+        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current, new("closed", Dimension.One, "It conducts.", IsCondition: true)],
         Faults = [new("does not close", "It stays open.", []), new("welded", "It stays closed.", [])],
     };
 
@@ -40,6 +40,7 @@ public sealed class ContactKind : KindBuilder
     {
         ConductorSheet.NameVoltage(plan, item);
         plan.Name($"current of {item.Name}", Dimension.Ampere, new SumSignal([new SlotSignal(Own(plan, item)), new SlotSignal(OverWeld(plan, item))]));
+        plan.Name($"closed of {item.Name}", Dimension.One, new SumSignal([new SlotSignal(Made(plan, item), 1, -0.5), new SlotSignal(plan.Fault(item, "welded", ("", 1))[0])]), isCondition: true);
     }
 
     /// <summary>In the third pass, when every name of a condition is there and every coil.</summary>
@@ -81,10 +82,13 @@ public sealed class ContactKind : KindBuilder
         }
 
         Branch weld = part.Draft.AddResistance($"weld of {item.Name}", ends.From, ends.To, ohms, part.Follow(item.Name, s => s[welded.Index] > 0.5 ? 1 : 0));
+        part.TellMade(Made(plan, item), branch);
         part.TellCurrent(Own(plan, item), branch);
         part.TellCurrent(OverWeld(plan, item), weld);
         part.TellVoltage(ConductorSheet.Volts(plan, item), ends.From, ends.To);
     }
+
+    private static Slot Made(PlanBuilder plan, Item item) => plan.SlotNamed($"made of {item.Name}");
 
     private static Slot Own(PlanBuilder plan, Item item) => plan.SlotNamed($"current through {item.Name}");
 

@@ -1,0 +1,31 @@
+using Sightglass.Basics.Language;
+using Sightglass.Book.Model;
+using Sightglass.Drawing.Diagram;
+using Sightglass.Drawing.Ladder;
+using Sightglass.Drawing.Shapes;
+using Sightglass.Drawing.Svg;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Machine;
+
+/// <summary>Circuits between two rails.</summary>
+internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
+{
+    private static readonly LadderOptions s_options = new();
+
+    private readonly LadderLayout _layout = LadderLayout.Of(input, s_options);
+
+    /// <summary>Whether a system is drawn as circuits.</summary>
+    public static bool Draws(ClassBook book, string? system) => system is not null && LadderInput.Has(book, system);
+
+    public override Bounds Sheet => _layout.Sheet;
+
+    public override string Key => Say.It("Contacts stand as they are: aslant open, upright made. A lamp that is lit has rays; a coil that is up, and what is at work, is solid.");
+
+    public override string TruthKey => Say.It("In colour: volts over the lower rail, amperes, and wires that have a voltage.");
+
+    public override string Render(MachineSnapshot seen, bool truth) =>
+        LadderDrawing.Render(_layout, seen.Circuit with { ShowTruth = truth }, s_options, SvgOptions.Inline with { IdPrefix = Prefix });
+
+    public override DiagramValues Values(MachineSnapshot seen, bool truth) => DiagramValues.Of(_layout, seen.Circuit with { ShowTruth = truth }, Prefix);
+}
