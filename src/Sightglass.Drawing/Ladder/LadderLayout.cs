@@ -20,5 +20,21 @@ public sealed record LadderLayout
     /// <summary>The rows, from their upper rail to their lower one with all their words: what paper may cut between.</summary>
     public required ImmutableArray<Bounds> Rows { get; init; }
 
+    /// <summary>One row alone, for paper.</summary>
+    /// <param name="number">From 0.</param>
+    public LadderLayout Row(int number)
+    {
+        Bounds row = Rows[number];
+        bool In(double y) => row.Low <= y && y <= row.High;
+        return this with
+        {
+            Sheet = row,
+            Bars = [.. Bars.Where(b => In(b.Y))],
+            Rungs = [.. Rungs.Where(r => In(r.Top))],
+            Dots = [.. Dots.Where(d => In(d.Y))],
+            Rows = [row],
+        };
+    }
+
     public static LadderLayout Of(LadderInput input, LadderOptions? options = null) => new LadderPlanner(input, options ?? new()).Plan();
 }

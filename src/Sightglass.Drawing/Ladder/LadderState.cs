@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Book.Model;
 
 namespace Sightglass.Drawing.Ladder;
 
@@ -21,6 +22,21 @@ public sealed record LadderState
 
     /// <summary>Whether hidden truth is shown.</summary>
     public bool ShowTruth { get; init; } = true;
+
+    /// <summary>Without current: switches and breakers stand as usual, contacts as their springs hold them.</summary>
+    public static LadderState Usual(ClassBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return new()
+        {
+            ShowTruth = false,
+            Made =
+            [
+                .. book.Items.Values.Where(i => i.Kind.Conducts && i.Positions.Length > 1 && i.Positions.IndexOf(i.UsualPosition ?? i.Kind.UsualPosition ?? i.Positions[0]) > 0).Select(i => i.Name),
+                .. book.Items.Values.Where(i => i.Kind.Conducts && i.Parameters.TryGetValue("closes when", out ParameterValue? value) && value.Text == "dropped").Select(i => i.Name),
+            ],
+        };
+    }
 
     /// <summary>A below which nothing is said to flow.</summary>
     public const double Least = 0.005;
