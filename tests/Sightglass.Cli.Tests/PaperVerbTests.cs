@@ -20,12 +20,12 @@ public sealed class PaperVerbTests
     }
 
     [Fact]
-    public async Task Paper_DrawingTooSmallOnItsSheet_TellsALargerOne()
+    public async Task Paper_DrawingTooLargeForItsSheet_IsCutSoThatNoNameIsTooSmall()
     {
         using ScratchFolder scratch = new();
         Call call = await Call.Of("paper", "system", "brake air", "--pdf", scratch.At("air.pdf"));
         Assert.Equal(ExitCode.Good, call.Exit);
-        Assert.Matches(@"come out at \d\.\d pt, and 7\.5 is the least", call.Error);
+        Assert.DoesNotContain("is the least", call.Error, StringComparison.Ordinal);
     }
 
     [Theory]
