@@ -40,8 +40,11 @@ internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramVa
     {
         string id = _ids[rung.Part.Id];
         double half = LadderSymbols.HalfOf(rung.Part.Symbol);
+        SvgPath upper = new SvgPath().Segment(rung.X, rung.Top, rung.X, rung.Y - half);
+        SvgPath lower = new SvgPath().Segment(rung.X, rung.Y + half, rung.X, rung.Bottom);
+        writer.Path(values[$"{prefix}lu-{id}", "class"], upper, ("id", $"{prefix}lu-{id}"));
+        writer.Path(values[$"{prefix}ld-{id}", "class"], lower, ("id", $"{prefix}ld-{id}"));
         SvgPath line = new SvgPath().Segment(rung.X, rung.Top, rung.X, rung.Y - half).Segment(rung.X, rung.Y + half, rung.X, rung.Bottom);
-        writer.Path("m m-power", line);
         writer.Path(values[$"{prefix}fl-{id}", "class"], line, ("id", $"{prefix}fl-{id}"));
         bool operated = options.Interactive && rung.Part.IsOperated;
         bool toggles = operated && rung.Part.Moves;
@@ -65,7 +68,7 @@ internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramVa
 
     private void Words(LadderRung rung, string id)
     {
-        double x = rung.X + 22;
+        double x = rung.X + 24;
         double line = Size * 1.12;
         double y = rung.Y + (Size * 0.32) - ((rung.Words.Length - 1) * line / 2);
         foreach (string words in rung.Words)

@@ -128,7 +128,7 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
         {
             double at = x + (column * Column);
             (double top, double bottom) = (YOf(up), YOf(down));
-            ImmutableArray<string> words = [.. TextMeasure.Wrap(part.Label, TextFace.Sans400, options.LabelSize * 0.92, Column - (options.LabelSize * 3.4))];
+            ImmutableArray<string> words = [.. TextMeasure.Wrap(part.Label, TextFace.Sans500, options.LabelSize * 0.92, Column - (options.LabelSize * 3.9))];
             _rungs.Add(new(part, at, top, bottom, top + (Step / 2), part.Plus != up, words));
             _dots.Add((at, top));
             _dots.Add((at, bottom));

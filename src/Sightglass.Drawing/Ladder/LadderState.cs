@@ -41,6 +41,9 @@ public sealed record LadderState
     /// <summary>A below which nothing is said to flow.</summary>
     public const double Least = 0.005;
 
+    /// <summary>V below which nothing is said.</summary>
+    public const double Said = 0.5;
+
     /// <summary>V below which a wire is drawn dead.</summary>
     public const double Dead = 5;
 }

@@ -46,7 +46,7 @@ internal static class LadderSymbols
                 break;
             case LadderSymbol.Lamp:
                 w.Element("circle", ("class", "d-part lens"), ("r", 14)).Element("path", ("class", "d-line"), ("d", "M-9.9-9.9L9.9 9.9M9.9-9.9L-9.9 9.9"))
-                    .Element("path", ("class", "rays"), ("d", "M-18 0H-23M-16-9L-20.5-11.5M-16 9L-20.5 11.5M16-9L20.5-11.5M16 9L20.5 11.5"));
+                    .Element("path", ("class", "rays"), ("d", "M-17.5 0H-21.5M-15.5-9L-19-11M-15.5 9L-19 11M15.5-9L19-11M15.5 9L19 11"));
                 break;
             case LadderSymbol.Diode:
                 w.Element("path", ("class", "d-part"), ("d", "M-10-9H10L0 8Z")).Element("path", ("class", "d-line"), ("d", "M-10 8H10"));

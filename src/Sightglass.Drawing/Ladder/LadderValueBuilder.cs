@@ -18,21 +18,29 @@ internal sealed class LadderValueBuilder(LadderLayout layout, LadderState state,
         {
             double volts = state.Volts.GetValueOrDefault(bar.Wire.Id) - lower;
             string rail = bar.IsRail ? " rail-wire" : "";
-            _values[($"{prefix}w-{bar.Number}", "class")] = (state.ShowTruth && Math.Abs(volts) >= LadderState.Dead ? "wire live" : "wire") + rail;
-            _values[($"{prefix}wv-{bar.Number}", DiagramDelta.Text)] = state.ShowTruth && (bar.Wire.IsFrame || state.Volts.ContainsKey(bar.Wire.Id)) ? Number(volts, "V") : "";
+            _values[($"{prefix}w-{bar.Number}", "class")] = StyleOf(volts) + rail;
+            _values[($"{prefix}wv-{bar.Number}", DiagramDelta.Text)] = state.ShowTruth && Math.Abs(volts) >= LadderState.Said ? Number(volts, "V") : "";
         }
 
         foreach (LadderRung rung in layout.Rungs)
         {
-            Rung(rung.Part);
+            Rung(rung, lower);
         }
 
         return _values.ToImmutable();
     }
 
-    private void Rung(LadderPart part)
+    private string StyleOf(double volts) => state.ShowTruth && Math.Abs(volts) >= LadderState.Dead ? "wire live" : "wire";
+
+    private double VoltsOf(string wire) => state.Volts.GetValueOrDefault(wire);
+
+    private void Rung(LadderRung rung, double lower)
     {
+        LadderPart part = rung.Part;
         string id = _ids[part.Id];
+        (string up, string down) = rung.IsTurned ? (part.Minus, part.Plus) : (part.Plus, part.Minus);
+        _values[($"{prefix}lu-{id}", "class")] = StyleOf(VoltsOf(up) - lower);
+        _values[($"{prefix}ld-{id}", "class")] = StyleOf(VoltsOf(down) - lower);
         bool made = !part.Moves || state.Made.Contains(part.Id);
         string moves = part.Moves ? made ? " made" : " broken" : "";
         _values[($"{prefix}it-{id}", "class")] = $"it l-{part.Symbol.ToString().ToLowerInvariant()}{moves}{(state.At.Contains(part.Id) ? " at" : "")}";
@@ -43,8 +51,8 @@ internal sealed class LadderValueBuilder(LadderLayout layout, LadderState state,
 
         double amperes = state.ShowTruth ? state.Amperes.GetValueOrDefault(part.Id) : 0;
         // Of a source what it gives goes up, to its plus side.
-        bool down = (amperes > 0) != part.IsSource;
-        _values[($"{prefix}fl-{id}", "class")] = Math.Abs(amperes) < LadderState.Least ? "flow" : down ? "flow on" : "flow on rev";
+        bool falls = (amperes > 0) != (part.IsSource != rung.IsTurned);
+        _values[($"{prefix}fl-{id}", "class")] = Math.Abs(amperes) < LadderState.Least ? "flow" : falls ? "flow on" : "flow on rev";
         _values[($"{prefix}la-{id}", DiagramDelta.Text)] = Math.Abs(amperes) < LadderState.Least ? "" : Number(amperes, "A");
     }
 

@@ -11,12 +11,17 @@ namespace Sightglass.Web.Machine;
 /// <summary>Circuits between two rails.</summary>
 internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
 {
-    private static readonly LadderOptions s_options = new();
+    /// <summary>As wide as the page at 1440, in the letters of the page.</summary>
+    private static readonly LadderOptions s_options = new() { MostWide = 1340 };
 
     private readonly LadderLayout _layout = LadderLayout.Of(input, s_options);
 
     /// <summary>Whether a system is drawn as circuits.</summary>
     public static bool Draws(ClassBook book, string? system) => system is not null && LadderInput.Has(book, system);
+
+    public override bool Goes => true;
+
+    public override bool IsLine => false;
 
     public override Bounds Sheet => _layout.Sheet;
 
@@ -26,6 +31,8 @@ internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
 
     public override string Render(MachineSnapshot seen, bool truth) =>
         LadderDrawing.Render(_layout, seen.Circuit with { ShowTruth = truth }, s_options, SvgOptions.Inline with { IdPrefix = Prefix });
+
+    public override string RenderPieces() => LadderDrawing.RenderRows(_layout, Prefix);
 
     public override DiagramValues Values(MachineSnapshot seen, bool truth) => DiagramValues.Of(_layout, seen.Circuit with { ShowTruth = truth }, Prefix);
 }

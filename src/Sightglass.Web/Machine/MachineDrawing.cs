@@ -20,6 +20,9 @@ internal abstract class MachineDrawing
     /// <summary>Whether lines go through from end to end, so that it is wide.</summary>
     public virtual bool Goes => false;
 
+    /// <summary>Whether it is a line through the vehicle more than a system of it.</summary>
+    public virtual bool IsLine => Goes;
+
     /// <summary>Whether it is too high for paper that lies, where its letters are to be large enough.</summary>
     public virtual bool Stands => false;
 

@@ -102,7 +102,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         Drawn, _drawing.Key, Glasses, _choice.Vehicle is null ? Say.It("Cars that are alike and stand alike are drawn once.") : "",
     }.Where(s => s.Length > 0));
 
-    private string Drawn => (_choice.System, _drawing.Goes, Vehicles.Length > 1) switch
+    private string Drawn => (_choice.System, _drawing.IsLine, Vehicles.Length > 1) switch
     {
         (null, _, false) => Say.It("The machine."),
         (null, _, true) => Say.With($"The machine of {_choice.VehicleWords(Session.Plan.Book)}."),

@@ -33,7 +33,7 @@ public sealed class LadderLayoutProperties
             LadderRung[] rungs = [.. layout.Rungs];
             for (int i = 0; i < rungs.Length; i++)
             {
-                double right = rungs[i].X + 22 + rungs[i].Words.Max(w => TextMeasure.Width(w, TextFace.Sans400, options.LabelSize * 0.92));
+                double right = rungs[i].X + 24 + rungs[i].Words.Max(w => TextMeasure.Width(w, TextFace.Sans500, options.LabelSize * 0.92));
                 for (int j = 0; j < rungs.Length; j++)
                 {
                     if (i != j && rungs[i].X == rungs[j].X)
