@@ -64,7 +64,7 @@ internal sealed class CircuitPart
     }
 
     /// <summary>The circuit; null where no current can be asked for.</summary>
-    public CircuitResolver? Build() => _outputs.Count == 0 ? null : new(Name, Draft.Build(), [.. _inputs], [.. _outputs]);
+    public CircuitResolver? Build() => _outputs.Count == 0 ? null : new(Name, Draft.Build, [.. _inputs], [.. _outputs]);
 
     private Input Add(string name, CircuitInput input)
     {

@@ -5,9 +5,12 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Circuits;
 
 /// <summary>A circuit of the book, between the slots that it follows from and those that tell what it came to.</summary>
-internal sealed class CircuitResolver(string name, Circuit circuit, CircuitInput[] inputs, CircuitOutput[] outputs) : Resolver(name)
+internal sealed class CircuitResolver(string name, Func<Circuit> build, CircuitInput[] inputs, CircuitOutput[] outputs) : Resolver(name)
 {
-    public Circuit Circuit { get; } = circuit;
+    private readonly Lazy<Circuit> _circuit = new(build);
+
+    /// <summary>Compiled when first asked for: who only checks a book solves nothing.</summary>
+    public Circuit Circuit => _circuit.Value;
 
     public ReadOnlySpan<CircuitInput> Inputs => inputs;
 

@@ -114,6 +114,20 @@ public sealed class PlanBuilder
         return index;
     }
 
+    /// <summary>A network of an item's own system, once all stores are there; null where nothing of it is stored.</summary>
+    internal int? NetworkOfSystem(Item item)
+    {
+        foreach (Fluid fluid in Enum.GetValues<Fluid>())
+        {
+            if (_networkOf.TryGetValue(_groups.Of(item, fluid), out int index))
+            {
+                return index;
+            }
+        }
+
+        return null;
+    }
+
     public NetworkBuilder Network(int index) => _networks[index];
 
     /// <summary>Notes the names of a store's amounts, in order, for snapshots: call right after adding a store.</summary>

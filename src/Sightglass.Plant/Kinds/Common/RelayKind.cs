@@ -86,7 +86,7 @@ public sealed class RelayKind : KindBuilder
     private static Formula? Condition(PlanBuilder plan, Item item, string parameter) =>
         item.Parameters.TryGetValue(parameter, out ParameterValue? value) ? plan.Read(value.Text, value.Span, FormulaKind.Condition, item.Vehicle) : null;
 
-    /// <summary>Whose steps land on its moments; any, where it looks at controls and other relays only. Null after an error.</summary>
+    /// <summary>Whose steps land on its moments; one of its own system, where it looks at controls and other relays only. Null after an error.</summary>
     private static int? NetworkOf(PlanBuilder plan, Item item, Formula picks, Formula drops)
     {
         int[] networks = [.. plan.NetworksOf(picks).Union(plan.NetworksOf(drops))];
@@ -102,6 +102,6 @@ public sealed class RelayKind : KindBuilder
             return null;
         }
 
-        return networks is [var one] ? one : 0;
+        return networks is [var one] ? one : plan.NetworkOfSystem(item) ?? 0;
     }
 }
