@@ -83,7 +83,7 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
     private List<List<LadderBlock>> Rows(LadderBlock[] blocks)
     {
         List<List<LadderBlock>> rows = [];
-        int most = Math.Max(2, (int)((options.MostWide - (2 * Margin)) / Column));
+        int most = Math.Max(2, (int)((options.MostWide - (2 * Margin) - options.LabelSize) / Column));
         int taken = most;
         foreach (LadderBlock block in blocks)
         {
