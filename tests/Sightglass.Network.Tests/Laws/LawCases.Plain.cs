@@ -15,6 +15,11 @@ public static partial class LawCases
             1e-3,
             1e-3),
         LawCase.Of<SetFlow>("set flow", Draw.Inputs(Draw.Row(s_opening, s_opening), Gen.Const(Array.Empty<double>()), Draw.Row(Gen.Double[-10, 10])), 1e-3, 1e-3),
+        LawCase.Of<SlopedFlow>(
+            "sloped flow",
+            Draw.Inputs(Draw.Row(Gen.Double[1, 2], Gen.Double[1, 2]), Gen.Const(Array.Empty<double>()), Draw.Row(Gen.Double[-10, 10], Gen.Double[0, 5], Gen.Double[1, 2])),
+            1e-3,
+            1e-3),
         LawCase.Of<SpeedResistance>(
             "speed resistance",
             Draw.Inputs(
