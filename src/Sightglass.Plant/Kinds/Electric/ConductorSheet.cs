@@ -17,7 +17,7 @@ internal static class ConductorSheet
 
     public static readonly KindQuantity Current = new("current", Dimension.Ampere, "From its first end to its second.");
 
-    public static readonly KindQuantity Power = new("power", Dimension.Power, "What it takes.");
+    public static readonly KindQuantity Consumption = new("consumption", Dimension.Power, "What it takes.");
 
     public static readonly KindFault Open = new("open", "It conducts nothing.", []);
 
@@ -55,6 +55,6 @@ internal static class ConductorSheet
         ends.Part.TellCurrent(Amperes(plan, item), branch);
     }
 
-    public static void NamePower(PlanBuilder plan, Item item) =>
-        plan.Name($"power of {item.Name}", Dimension.Power, new ProductSignal(new SlotSignal(Volts(plan, item)), new SlotSignal(Amperes(plan, item))));
+    public static void NameConsumption(PlanBuilder plan, Item item) =>
+        plan.Name($"consumption of {item.Name}", Dimension.Power, new ProductSignal(new SlotSignal(Volts(plan, item)), new SlotSignal(Amperes(plan, item))));
 }

@@ -35,14 +35,14 @@ public sealed class ElectricLampKind : KindBuilder
             Parameter.Needed("rated voltage", Dimension.Voltage, "What it is made for.", "0.1 V", "1 kV"),
             Parameter.Of("seen from", Dimension.One, "Share of its light from which it is seen to be lit: one of two in a row has a tenth.", "20 %", "0.1 %", "100 %"),
         ],
-        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current, ConductorSheet.Power, new("brightness", Dimension.One, "Share of its light at its rated voltage."), new("lit", Dimension.One, "It is seen to be lit.", IsCondition: true)],
+        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current, ConductorSheet.Consumption, new("brightness", Dimension.One, "Share of its light at its rated voltage."), new("lit", Dimension.One, "It is seen to be lit.", IsCondition: true)],
         Faults = [new("burnt out", "Its filament is broken.", []), new("shorted", "Its holder is shorted.", [Parameter.Of("resistance", Dimension.Resistance, "Of the short.", "100 mOhm", "0.1 mOhm", "100 Ohm")])],
     };
 
     public override void Declare(PlanBuilder plan, Item item)
     {
         ConductorSheet.NameBoth(plan, item);
-        ConductorSheet.NamePower(plan, item);
+        ConductorSheet.NameConsumption(plan, item);
         LineSignal brightness = new(new SlotSignal(ConductorSheet.Volts(plan, item), 1 / item.Get("rated voltage")), s_brightness);
         MarginSignal whole = new(new SumSignal([new SlotSignal(BurntOut(plan, item)), new SlotSignal(Shorted(plan, item))]), 1e-9, -1);
         AllSignal lit = new([new MarginSignal(brightness, item.Get("seen from"), 1), whole]);

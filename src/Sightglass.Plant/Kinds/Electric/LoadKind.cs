@@ -30,14 +30,14 @@ public sealed class LoadKind : KindBuilder
             Parameter.Of("works from", Dimension.One, "Share of its rated voltage that it needs.", "70 %", "0 %", "100 %"),
             new(While, ParameterType.Formula, Dimension.One, "Where something not in the circuit switches it; always where nothing is written."),
         ],
-        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current, ConductorSheet.Power, new("working", Dimension.One, "It has the voltage that it needs and takes current.", IsCondition: true)],
+        Quantities = [ConductorSheet.Voltage, ConductorSheet.Current, ConductorSheet.Consumption, new("working", Dimension.One, "It has the voltage that it needs and takes current.", IsCondition: true)],
         Faults = [ConductorSheet.Open, new("shorted", "It takes all that comes.", [Parameter.Of("resistance", Dimension.Resistance, "Of the short.", "20 mOhm", "0.1 mOhm", "100 Ohm")])],
     };
 
     public override void Declare(PlanBuilder plan, Item item)
     {
         ConductorSheet.NameBoth(plan, item);
-        ConductorSheet.NamePower(plan, item);
+        ConductorSheet.NameConsumption(plan, item);
         double least = item.Get("works from") * item.Get("rated voltage");
         SlotSignal fed = new(ConductorSheet.Amperes(plan, item), ConductorSheet.OhmsOf(item), -least);
         MarginSignal whole = new(new SlotSignal(Shorted(plan, item)), 1e-9, -1);
