@@ -10,8 +10,8 @@ public sealed class KilledRunTests
 
     /// <summary>Of each system and of a train.</summary>
     [Theory]
-    [InlineData("leaking compartment", "empty-a-leaking-compartment", 10, 250)]
-    [InlineData("engine change", "couple-the-air-of-a-train", 4, 3000)]
+    [InlineData("leaking compartment", "empty-a-leaking-compartment", 6, 250)]
+    [InlineData("engine change", "couple-the-air-of-a-train", 3, 3000)]
     public async Task Run_KilledAndTakenUpByAnotherProcess_EndsInTheSameHash(string situation, string card, int kills, int withinMilliseconds)
     {
         string[] run = ["run", situation, "--card", card, "--json"];

@@ -14,7 +14,7 @@ internal sealed partial class Renamer
 {
     /// <summary>Words with which cards are written, of formulas, and of the world's inputs.</summary>
     private const string Grammar = """
-        a above an and any are as ask at be frame begin begun card caution check close closed compartment's done each every end for from give go grade cant ambient
+        a above an and any are as ask at be frame dark begin begun card caution check close closed compartment's done each every end for from give go grade cant ambient
         temperature head load speed has have heard hold if in is it keep least left let letter look most must needs never no none not notice of off on once one open
         or other out over press push put read repeat right seen set show shows side smelled start stay stays step steps stop tell than that the then there
         this car cars train unit every coupling between machine another same chock lock tag remove connect disconnect hoses crossed room
