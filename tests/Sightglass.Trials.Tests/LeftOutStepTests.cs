@@ -25,7 +25,7 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
         SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
         Card card = CardReader.Read(text, plan.Book.For(text), found)!;
         Situation situation = plan.Book.Situations.Values.First(s => s.Cards.Contains(cardFile));
-        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!, card, new() { Cases = 48, Threads = 1 });
+        ImmutableArray<LeftOutResult> rows = LeftOutTrial.Run(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!, card, new() { Cases = 24, Threads = 1 });
         LeftOutResult[] needed = [.. rows.Where(r => r.Matters && !r.Text.Contains("Go to ", StringComparison.Ordinal))];
         output.WriteLine(string.Join('\n', rows.Select(r => $"{cardFile}: {r.Text}  {r.Bad} fail, {r.Stops} stop of {r.Applicable}")));
         Assert.NotEmpty(needed);
