@@ -25,6 +25,9 @@ public sealed record KindSheet
     /// <summary>Whether its ends are wires: it carries current, not a fluid.</summary>
     public bool Conducts { get; init; }
 
+    /// <summary>Whether what it carries is alternating current of three phases: its ends, or what ends at it, are busbars and not single wires.</summary>
+    public bool Alternates { get; init; }
+
     public ImmutableArray<KindParameter> Parameters { get; init; } = [];
 
     /// <summary>
@@ -56,6 +59,9 @@ public sealed record KindSheet
 
     /// <summary>The kind by which an item of this kind is joined to one of the next vehicle; null for what is not coupled.</summary>
     public string? CoupledBy { get; init; }
+
+    /// <summary>What an item of this kind is called that joins the ends of two vehicles: <c>brake pipe coupling at the rear</c>.</summary>
+    public string CoupledAs { get; init; } = "coupling";
 
     /// <summary>The kind by which two couplings of this kind can be taken for each other; null where that cannot be.</summary>
     public string? CrossedBy { get; init; }

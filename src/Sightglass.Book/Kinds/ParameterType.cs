@@ -20,6 +20,9 @@ public enum ParameterType
     /// <summary>A list of item names.</summary>
     Items,
 
+    /// <summary>A map from the numbers of pins to the names of wires: what a plug brings together.</summary>
+    Pins,
+
     /// <summary>A formula with the parameter's dimension.</summary>
     Formula,
 

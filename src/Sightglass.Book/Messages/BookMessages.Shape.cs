@@ -27,6 +27,10 @@ internal static partial class BookMessages
     public static Diagnostic NotAChoice(Span span, string owner, string text, IEnumerable<string> choices) =>
         Error("B035", span, $"{Quote(text)} is not possible for {owner}", Nearest.DidYouMean(text, choices) ?? $"possible are: {string.Join(", ", choices.Select(c => $"`{c}`"))}");
 
+    public static Diagnostic NotAPin(Span span, string text) => Error("B106", span, $"{Quote(text)} is not the number of a pin", "write a whole number from 1 to 999 before the name of its wire");
+
+    public static Diagnostic PinTwice(Span span, string text) => Error("B106", span, $"pin {Quote(text)} is there twice", "give each pin one wire");
+
     public static Diagnostic NotYesNo(Span span, string owner, string text) => Error("B036", span, $"{owner} is {Quote(text)}", "write `yes` or `no`");
 
     public static Diagnostic NotADate(Span span, string text) => Error("B037", span, $"{Quote(text)} is not a date", "write year-month-day, such as `2019-05-01`");

@@ -15,6 +15,9 @@ public sealed record ParameterValue(Span Span)
 
     public ImmutableArray<string> Names { get; init; } = [];
 
+    /// <summary>Of pins: their numbers, each to the name at the same place in <see cref="Names"/>.</summary>
+    public ImmutableArray<int> Pins { get; init; } = [];
+
     /// <summary>Rows of a table, SI.</summary>
     public ImmutableArray<ImmutableArray<double>> Rows { get; init; } = [];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
@@ -46,6 +47,7 @@ internal sealed class ParameterReader(MapReader map, ReadContext context)
         ParameterType.Text or ParameterType.Formula => Scalar(p, node) is { } s ? new(Values.Content(s)) { Text = s.Value.Trim() } : null,
         ParameterType.Item => Scalar(p, node) is { } s ? Items(s.Span, [s]) : null,
         ParameterType.Items => Items(node.Span, Values.List(node, $"`{p.Name}`", context)),
+        ParameterType.Pins => Pins(p, node),
         ParameterType.Table => new TableReader(p, context).Read(node),
         ParameterType.ByPosition => ByPosition(p, node),
         _ => null,
@@ -94,6 +96,35 @@ internal sealed class ParameterReader(MapReader map, ReadContext context)
         }
 
         return new(span) { Names = [.. names.Select(s => s.Value)], Text = names.Length == 1 ? names[0].Value : "" };
+    }
+
+    private ParameterValue? Pins(KindParameter p, YamlNode node)
+    {
+        if (MapReader.AsMap(node, $"`{p.Name}`", context) is not { } entries)
+        {
+            return null;
+        }
+
+        List<int> pins = [];
+        List<YamlScalar> names = [];
+        foreach (YamlEntry e in entries.Entries)
+        {
+            if (!int.TryParse(e.Name, NumberStyles.None, CultureInfo.InvariantCulture, out int pin) || pin is < 1 or > 999)
+            {
+                context.Add(BookMessages.NotAPin(e.Key.Span, e.Name));
+            }
+            else if (pins.Contains(pin))
+            {
+                context.Add(BookMessages.PinTwice(e.Key.Span, e.Name));
+            }
+            else if (Values.Scalar(e.Value, $"`{e.Name}`", context) is { } s)
+            {
+                pins.Add(pin);
+                names.Add(s);
+            }
+        }
+
+        return Items(node.Span, [.. names]) with { Pins = [.. pins], Text = "" };
     }
 
     private ParameterValue? ByPosition(KindParameter p, YamlNode node)

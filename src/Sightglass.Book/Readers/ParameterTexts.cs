@@ -45,6 +45,7 @@ internal static class ParameterTexts
         ParameterType.YesNo => "yes",
         ParameterType.Item => "ITEM",
         ParameterType.Items => "[ ITEM, … ]",
+        ParameterType.Pins => "{ 1: WIRE }",
         ParameterType.Formula => "FORMULA",
         ParameterType.Quantity => p.Dimension == Dimension.One ? "NUMBER" : $"VALUE {UnitTable.SymbolsOf(p.Dimension).FirstOrDefault() ?? "UNIT"}",
         ParameterType.Table => "[ … ]",

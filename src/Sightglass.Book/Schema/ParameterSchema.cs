@@ -16,6 +16,7 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
             ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.OrHole(SchemaNodes.Choice(p.Choices, doc, p.Default)),
             ParameterType.YesNo => SchemaNodes.OrHole(SchemaNodes.Ref("yes or no", doc)),
             ParameterType.Items => SchemaNodes.Ref("names", doc),
+            ParameterType.Pins => SchemaNodes.OrHole(SchemaNodes.Named(SchemaNodes.Text(), doc)),
             ParameterType.Table => SchemaNodes.OrHole(SchemaNodes.List(Row(TableColumn.Of(p)), doc)),
             ParameterType.ByPosition => ByPosition(p, doc),
             _ => SchemaNodes.Text(doc),

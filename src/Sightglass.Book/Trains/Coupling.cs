@@ -16,12 +16,12 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
     private readonly ImmutableArray<Stand> _stands = Stands.Of(book, train);
     private readonly ImmutableSortedDictionary<string, Item>.Builder _items = book.Items.ToBuilder();
     private readonly ImmutableSortedDictionary<string, Sign>.Builder _signs = book.Signs.ToBuilder();
+    private readonly ImmutableSortedDictionary<string, Hazard>.Builder _hazards = book.Hazards.ToBuilder();
 
     public ClassBook Join()
     {
         var places = book.Places.ToBuilder();
         var facts = book.Facts.ToBuilder();
-        var hazards = book.Hazards.ToBuilder();
         List<Leg> legs = [.. book.Legs];
         foreach (Stand stand in _stands)
         {
@@ -30,7 +30,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Replace(places, stand.Class.Places.Values.Select(parts.Of), p => p.Name);
             Replace(facts, stand.Class.Facts.Values.Select(parts.Of), f => f.Name);
             Replace(_signs, stand.Class.Signs.Values.Select(parts.Of), s => s.Name);
-            Replace(hazards, stand.Class.Hazards.Values.Select(parts.Of), h => h.Name);
+            Replace(_hazards, stand.Class.Hazards.Values.Select(parts.Of), h => h.Name);
             legs.AddRange(stand.Vehicle.IsTheMachine ? [] : stand.Class.Legs.Select(parts.Of));
         }
 
@@ -49,7 +49,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Places = places.ToImmutable(),
             Facts = facts.ToImmutable().SetItems(TrainFacts.Of(_stands)),
             Signs = _signs.ToImmutable(),
-            Hazards = hazards.ToImmutable(),
+            Hazards = _hazards.ToImmutable(),
             Legs = [.. legs],
             Measures = book.Measures.SetItems(train.Measures.Select(m => KeyValuePair.Create(m.Name, m))),
             Roles = book.Roles.ToImmutableSortedDictionary(r => r.Key, r => Reach(r.Value), StringComparer.Ordinal),
@@ -99,6 +99,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             if (Joined(line, ahead, rear, behind, front, where) is { } coupling)
             {
                 couplings[line] = _items[coupling.Name] = coupling;
+                Endanger(coupling);
             }
         }
 
@@ -106,6 +107,15 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
         {
             _items[pair.Name] = pair;
             _signs[seen.Name] = seen;
+        }
+    }
+
+    /// <summary>Who handles what joins two ends handles both: what is dangerous at one of them is dangerous there.</summary>
+    private void Endanger(Item coupling)
+    {
+        foreach (Hazard hazard in _hazards.Values.Where(h => h.Items.Contains(coupling.From!.Item) || h.Items.Contains(coupling.To!.Item)).ToList())
+        {
+            _hazards[hazard.Name] = hazard with { Items = [.. hazard.Items, coupling.Name] };
         }
     }
 
@@ -124,7 +134,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             return null;
         }
 
-        string name = $"{line} coupling {where}";
+        string name = $"{line} {kind.CoupledAs} {where}";
         Point3? position = from.Position is { } p ? p with { X = ahead.Last } : null;
         return new()
         {
@@ -135,7 +145,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             System = from.System,
             Position = position,
             Places = [.. from.Places.Union(to.Places)],
-            Label = $"{line} coupling",
+            Label = $"{line} {kind.CoupledAs}",
             Purpose = kind.Purpose,
             Normal = from.Normal.Length > 0 ? from.Normal : to.Normal,
             Cautions = from.Cautions.IsEmpty ? to.Cautions : from.Cautions,

@@ -33,7 +33,7 @@ internal sealed class VehicleParts(Stand stand)
     public Hazard Of(Hazard hazard) =>
         hazard with { Name = _vehicle.NameOf(hazard.Name), Places = Names(hazard.Places), Items = Names(hazard.Items), Vehicle = _vehicle };
 
-    private static bool NamesItems(KindParameter p) => p.Type is ParameterType.Item or ParameterType.Items;
+    private static bool NamesItems(KindParameter p) => p.Type is ParameterType.Item or ParameterType.Items or ParameterType.Pins;
 
     private KeyValuePair<string, ParameterValue> Renamed(string parameter, Item item)
     {

@@ -72,7 +72,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     }
 
     private static bool IsNetwork(Item item) =>
-        !item.Kind.Conducts && (item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine);
+        item.Kind.Alternates || (!item.Kind.Conducts && (item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine));
 
     // What couples two vehicles belongs to both.
     private bool IsHere(Item item) => vehicle is null || item.Vehicle.Index == vehicle
@@ -99,7 +99,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     private void Add(Item item)
     {
         DiagramSymbol symbol = SymbolOf(item);
-        DiagramRole role = item.Kind.Role == KindRole.Store
+        DiagramRole role = item.Kind.Role is KindRole.Store or KindRole.Wire
             ? symbol is DiagramSymbol.Line or DiagramSymbol.Pipe ? DiagramRole.Line : DiagramRole.Tank
             : symbol == DiagramSymbol.Engine ? DiagramRole.Machine : DiagramRole.Path;
         bool drains = role == DiagramRole.Path && symbol == DiagramSymbol.Valve && End(item.To) is null;

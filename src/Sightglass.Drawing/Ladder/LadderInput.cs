@@ -31,7 +31,7 @@ public sealed record LadderInput(string Title, ImmutableArray<LadderWire> Wires,
         ArgumentNullException.ThrowIfNull(book);
         ImmutableArray<LadderPart> parts =
         [
-            .. book.ItemsInOrder.Where(i => i.Kind.Conducts && i.From is not null && i.To is not null && (system is null || i.System == system) && (vehicle is null || i.Vehicle.Index == vehicle)).Select(Part),
+            .. book.ItemsInOrder.Where(i => i.Kind is { Conducts: true, Alternates: false } && i.From is not null && i.To is not null && (system is null || i.System == system) && (vehicle is null || i.Vehicle.Index == vehicle)).Select(Part),
         ];
         HashSet<string> met = [.. parts.SelectMany(p => new[] { p.Plus, p.Minus })];
         IEnumerable<LadderWire> wires = book.ItemsInOrder.Where(i => met.Contains(i.Name)).Select(i => new LadderWire(i.Name, Words(i)));
@@ -48,7 +48,7 @@ public sealed record LadderInput(string Title, ImmutableArray<LadderWire> Wires,
     public static bool Has(ClassBook book, string? system)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.Items.Values.Any(i => i.Kind.Conducts && (system is null || i.System == system));
+        return book.Items.Values.Any(i => i.Kind is { Conducts: true, Alternates: false } && (system is null || i.System == system));
     }
 
     /// <summary>The one named most often, of several the first in the book.</summary>

@@ -8,7 +8,7 @@ namespace Sightglass.Plant.Circuits;
 /// <summary>One circuit while it is put together: wires that something joins, what lies between them, and the slots that it reads and sets.</summary>
 internal sealed class CircuitPart
 {
-    private readonly List<CircuitInput> _inputs = [];
+    private readonly List<ResolverInput> _inputs = [];
     private readonly List<CircuitOutput> _outputs = [];
     private readonly Dictionary<string, Node> _nodes = new(StringComparer.Ordinal);
 
@@ -66,7 +66,7 @@ internal sealed class CircuitPart
     /// <summary>The circuit; null where no current can be asked for.</summary>
     public CircuitResolver? Build() => _outputs.Count == 0 ? null : new(Name, Draft.Build, [.. _inputs], [.. _outputs]);
 
-    private Input Add(string name, CircuitInput input)
+    private Input Add(string name, ResolverInput input)
     {
         _inputs.Add(input);
         return Draft.AddInput(name, 0);

@@ -5,14 +5,14 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Circuits;
 
 /// <summary>A circuit of the book, between the slots that it follows from and those that tell what it came to.</summary>
-internal sealed class CircuitResolver(string name, Func<Circuit> build, CircuitInput[] inputs, CircuitOutput[] outputs) : Resolver(name)
+internal sealed class CircuitResolver(string name, Func<Circuit> build, ResolverInput[] inputs, CircuitOutput[] outputs) : Resolver(name)
 {
     private readonly Lazy<Circuit> _circuit = new(build);
 
     /// <summary>Compiled when first asked for: who only checks a book solves nothing.</summary>
     public Circuit Circuit => _circuit.Value;
 
-    public ReadOnlySpan<CircuitInput> Inputs => inputs;
+    public ReadOnlyMemory<ResolverInput> Inputs => inputs;
 
     public ReadOnlySpan<CircuitOutput> Outputs => outputs;
 

@@ -4,53 +4,30 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Circuits;
 
 /// <summary>Where one world works out a circuit.</summary>
-internal sealed class CircuitRoom : ResolverRoom
+internal sealed class CircuitRoom(CircuitResolver resolver) : InputRoom(resolver, resolver.Inputs)
 {
-    private readonly CircuitResolver _resolver;
     /// <summary>V by which an electromotive force is moved to see what that does.</summary>
     private const double Little = 0.01;
 
-    private readonly CircuitState _state;
-    private readonly CircuitState _moved;
-    private readonly double[] _inputs;
-    private readonly double[] _next;
-    private readonly double[] _values;
+    private readonly CircuitState _state = resolver.Circuit.NewState();
+    private readonly CircuitState _moved = resolver.Circuit.NewState();
+    private readonly double[] _movedInputs = new double[resolver.Inputs.Length];
 
-    public CircuitRoom(CircuitResolver resolver)
+    protected override void Work(ReadOnlySpan<double> slots, double[] found)
     {
-        _resolver = resolver;
-        _state = resolver.Circuit.NewState();
-        _moved = resolver.Circuit.NewState();
-        _inputs = new double[resolver.Inputs.Length];
-        _next = new double[_inputs.Length];
-        _values = new double[resolver.Outputs.Length];
-        Forget();
-    }
-
-    public override ReadOnlySpan<double> Values => _values;
-
-    public override bool Solve(LaneBank bank, int lane, ReadOnlySpan<double> slots)
-    {
-        Take(bank, lane, slots, _next);
-        if (_next.AsSpan().SequenceEqual(_inputs))
+        ReadOnlySpan<CircuitOutput> outputs = resolver.Outputs;
+        foreach (CircuitOutput output in outputs)
         {
-            return false;
-        }
-
-        _next.CopyTo(_inputs, 0);
-        ReadOnlySpan<CircuitOutput> outputs = _resolver.Outputs;
-        for (int i = 0; i < outputs.Length; i++)
-        {
-            if (outputs[i].Kind == CircuitOutputKind.Up)
+            if (output.Kind == CircuitOutputKind.Up)
             {
-                _state.Set(outputs[i].Coil, slots[outputs[i].Slot.Index] > 0.5);
+                _state.Set(output.Coil, slots[output.Slot.Index] > 0.5);
             }
         }
 
-        _resolver.Circuit.Solve(_inputs, _state);
+        resolver.Circuit.Solve(Given, _state);
         for (int i = 0; i < outputs.Length; i++)
         {
-            _values[i] = outputs[i].Kind switch
+            found[i] = outputs[i].Kind switch
             {
                 CircuitOutputKind.Voltage => _state.Voltage(outputs[i].Plus) - _state.Voltage(outputs[i].Minus),
                 CircuitOutputKind.Current => _state.Current(outputs[i].Branch),
@@ -60,15 +37,13 @@ internal sealed class CircuitRoom : ResolverRoom
                 _ => _state.IsRestless(outputs[i].Coil) ? 1 : 0,
             };
         }
-
-        return true;
     }
 
     private double SlopeOf(CircuitOutput output)
     {
-        _inputs.CopyTo(_next, 0);
-        _next[output.Force.Index] += Little;
-        foreach (CircuitOutput coil in _resolver.Outputs)
+        Given.CopyTo(_movedInputs, 0);
+        _movedInputs[output.Force.Index] += Little;
+        foreach (CircuitOutput coil in resolver.Outputs)
         {
             if (coil.Kind == CircuitOutputKind.Up)
             {
@@ -76,27 +51,7 @@ internal sealed class CircuitRoom : ResolverRoom
             }
         }
 
-        _resolver.Circuit.Solve(_next, _moved);
+        resolver.Circuit.Solve(_movedInputs, _moved);
         return _moved.Up.SequenceEqual(_state.Up) ? (_moved.Current(output.Branch) - _state.Current(output.Branch)) / Little : 0;
-    }
-
-    public override void Remember(LaneBank bank, int lane, ReadOnlySpan<double> slots)
-    {
-        Take(bank, lane, slots, _inputs);
-        for (int i = 0; i < _values.Length; i++)
-        {
-            _values[i] = slots[_resolver.Sets[i].Index];
-        }
-    }
-
-    public override void Forget() => Array.Fill(_inputs, double.NaN);
-
-    private void Take(LaneBank bank, int lane, ReadOnlySpan<double> slots, double[] into)
-    {
-        ReadOnlySpan<CircuitInput> inputs = _resolver.Inputs;
-        for (int i = 0; i < inputs.Length; i++)
-        {
-            into[i] = inputs[i].Of(bank, lane, slots);
-        }
     }
 }

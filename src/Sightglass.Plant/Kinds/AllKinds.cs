@@ -3,6 +3,7 @@ using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Electric;
 using Sightglass.Plant.Kinds.Fuel;
 using Sightglass.Plant.Kinds.Paths;
+using Sightglass.Plant.Kinds.ThreePhase;
 
 namespace Sightglass.Plant.Kinds;
 
@@ -55,6 +56,14 @@ internal static class AllKinds
         new LoadKind(),
         new ElectricLampKind(),
         new DiodeKind(),
+        new BusbarKind(),
+        new ThreePhaseSourceKind(),
+        new ThreePhaseCableKind(),
+        new ThreePhaseBreakerKind(),
+        new ThreePhaseContactKind(),
+        new ThreePhaseLoadKind(),
+        new ReceptacleKind(),
+        new JumperKind(),
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),

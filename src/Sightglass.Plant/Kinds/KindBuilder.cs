@@ -15,8 +15,11 @@ public abstract class KindBuilder
     /// <summary>Names of stores that an item joins beyond those that it names itself.</summary>
     public virtual IEnumerable<string> AlsoJoins(ClassBook book, Item item) => [];
 
-    /// <summary>Items of the same circuit beyond those that its ends name: the coil of a contact.</summary>
-    public virtual IEnumerable<Item> ActsWith(ClassBook book, Item item) => [];
+    /// <summary>Wires, by name, that are worked out together because of an item: a set for each circuit that it lies in.</summary>
+    public virtual IEnumerable<IEnumerable<string>> JoinsWires(ClassBook book, Item item) => item.Kind.Conducts ? [EndsOf(item)] : [];
+
+    /// <summary>The items at which an item ends.</summary>
+    protected static IEnumerable<string> EndsOf(Item item) => new[] { item.From, item.To }.Where(e => e is { IsItem: true }).Select(e => e!.Item);
 
     /// <summary>First pass: stores and slots, so that paths find their ends whatever the order of names.</summary>
     public virtual void Declare(PlanBuilder plan, Item item)

@@ -5,6 +5,7 @@ using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Plant.Circuits;
+using Sightglass.Plant.Feeders;
 using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
@@ -32,7 +33,8 @@ public sealed class PlanBuilder
     {
         (Book, Found, _groups) = (book, found, new(book));
         Items = [.. book.ItemsInOrder];
-        Circuits = new(this);
+        WireGroups groups = new(book);
+        (Circuits, Feeders) = (new(this, groups), new(this, groups));
     }
 
     public ClassBook Book { get; }
@@ -44,6 +46,8 @@ public sealed class PlanBuilder
     public DiagnosticList Found { get; }
 
     internal CircuitDraft Circuits { get; }
+
+    internal FeederDraft Feeders { get; }
 
     public PlanScope Scope { get; } = new();
 
@@ -67,9 +71,9 @@ public sealed class PlanBuilder
     internal IEnumerable<string> NetworkNames => _systems.Select(s => string.Join(" and ", s));
 
     /// <summary>What ties each item to networks and slots.</summary>
-    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties));
+    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties)).Concat(Feeders.Parts.Select(p => p.Ties));
 
-    /// <summary>What solves the circuits: once everything is built.</summary>
+    /// <summary>What solves the circuits and feeders: once everything is built.</summary>
     internal IEnumerable<Resolver> Resolvers()
     {
         foreach ((ItemTies item, ItemTies of) in _readBy)
@@ -77,7 +81,7 @@ public sealed class PlanBuilder
             of.Reads.UnionWith(item.Reads);
         }
 
-        return Circuits.Parts.Select(p => p.Build()).OfType<Resolver>();
+        return [.. Circuits.Parts.Select(p => p.Build()).OfType<Resolver>(), .. Feeders.Parts.Select(p => p.Build()).OfType<Resolver>()];
     }
 
     /// <summary>Whatever the item that is being built reads, a resolver reads.</summary>

@@ -111,6 +111,7 @@ public static class MachineComparison
 
         KindParameter? parameter = item.Kind.Parameters.FirstOrDefault(p => p.Name == name);
         return value.Unit is { } unit ? QuantityFormat.Text(value.Number, unit)
+            : !value.Pins.IsDefaultOrEmpty ? string.Join(", ", value.Pins.Zip(value.Names, (p, n) => FormattableString.Invariant($"{p}: {n}")))
             : !value.Names.IsDefaultOrEmpty ? List(value.Names)
             : !value.ByPosition.IsEmpty ? string.Join(", ", value.ByPosition.Select(p => $"{Say.Word(p.Key)} {Number(p.Value)}"))
             : !value.Rows.IsDefaultOrEmpty ? string.Join("; ", value.Rows.Select(r => string.Join(' ', r.Select(Number))))

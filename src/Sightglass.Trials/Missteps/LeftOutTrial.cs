@@ -15,30 +15,39 @@ public static class LeftOutTrial
     /// <param name="card">That card.</param>
     /// <param name="options">Which cases.</param>
     /// <param name="stop">Ends it: a step that was not tried in all cases has no row.</param>
-    public static ImmutableArray<LeftOutResult> Run(TrialSetup setup, Card card, SweepOptions options, CancellationToken stop = default)
+    public static ImmutableArray<LeftOutResult> Run(TrialSetup setup, Card card, SweepOptions options, CancellationToken stop = default) => [.. Each(setup, card, options, null, stop)];
+
+    /// <summary>As <see cref="Run"/>, row by row: each is tried when it is asked for.</summary>
+    /// <param name="setup">The trial of the whole card.</param>
+    /// <param name="card">That card.</param>
+    /// <param name="options">Which cases.</param>
+    /// <param name="wanted">Which steps and lines, by their text; null for all.</param>
+    /// <param name="stop">Ends it: a step that was not tried in all cases has no row.</param>
+    public static IEnumerable<LeftOutResult> Each(TrialSetup setup, Card card, SweepOptions options, Predicate<string>? wanted = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(card);
         ArgumentNullException.ThrowIfNull(options);
-        ImmutableArray<LeftOutResult>.Builder rows = ImmutableArray.CreateBuilder<LeftOutResult>();
-        Card numbered = StepNumbers.Renumber(card);
-        TrialResult? whole = Try(numbered);
-        foreach ((int step, int line, string text, Card left) in Missteps(numbered))
+        return Rows(setup, StepNumbers.Renumber(card), options, wanted ?? (_ => true), stop);
+    }
+
+    private static IEnumerable<LeftOutResult> Rows(TrialSetup setup, Card card, SweepOptions options, Predicate<string> wanted, CancellationToken stop)
+    {
+        TrialResult? whole = Try(card);
+        foreach ((int step, int line, string text, Card left) in Missteps(card).Where(m => wanted(m.Text)))
         {
             TrialResult? result = whole is null || stop.IsCancellationRequested ? null : Try(left);
             if (stop.IsCancellationRequested)
             {
-                break;
+                yield break;
             }
 
             if (result is not null)
             {
                 int stops = whole!.Outcomes.Zip(result.Outcomes).Count(o => o is { First.Kind: OutcomeKind.Done, Second.Kind: OutcomeKind.Stopped });
-                rows.Add(new(step, line, text, result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? "", stops, whole.Failed));
+                yield return new(step, line, text, result.Applicable, result.Failed, result.Groups.FirstOrDefault()?.Mechanism ?? "", stops, whole.Failed);
             }
         }
-
-        return rows.ToImmutable();
 
         TrialResult? Try(Card tried) => TrialPreparation.Instead(setup, tried, []) is { } other ? new(other, options, [.. CaseSweep.Run(other, options, stop)]) : null;
     }

@@ -17,7 +17,7 @@ internal sealed class CircuitLook
 
     public CircuitLook(Plan plan)
     {
-        ImmutableArray<Item> items = [.. plan.Book.Items.Values.Where(i => i.Kind.Conducts || i.Kind.Role == KindRole.Wire)];
+        ImmutableArray<Item> items = [.. plan.Book.Items.Values.Where(i => !i.Kind.Alternates && (i.Kind.Conducts || i.Kind.Role == KindRole.Wire))];
         _wires = Named(plan, items.Where(i => i.Kind.Role == KindRole.Wire), "voltage");
         _currents = Named(plan, items.Where(i => i.Kind.Conducts), "current");
         _moving = [.. Named(plan, items, "closed"), .. Named(plan, items, "on")];

@@ -114,6 +114,7 @@ internal static class KindPage
         ParameterType.YesNo => "`yes` or `no`",
         ParameterType.Item => "an item",
         ParameterType.Items => "items",
+        ParameterType.Pins => "wires by the numbers of pins",
         ParameterType.Formula => "a formula",
         ParameterType.Table => $"rows of {string.Join(", ", TableColumn.Of(p).Select(c => $"`{c.Name}`"))}",
         ParameterType.ByPosition => $"{Name(p.Dimension)} by position{Limits(p)}",

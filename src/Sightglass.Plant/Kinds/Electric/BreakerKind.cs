@@ -1,35 +1,20 @@
-using Sightglass.Basics.Numbers;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Network.Circuits;
-using Sightglass.Network.Compile;
-using Sightglass.Network.Laws.Common;
 using Sightglass.Plant.Circuits;
-using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Plans;
-using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Kinds.Electric;
 
 /// <summary>A breaker that trips by its curve.</summary>
 public sealed class BreakerKind : KindBuilder
 {
-    private const string Magnetic = "magnetic";
-
-    /// <summary>Multiples of the rating and the s that each is stood; with the magnet at once from ten times on (common practice, no source).</summary>
-    private static readonly TripCurve s_thermal = new((1.25, 3600), (2, 60), (4, 8), (8, 1.5));
-
-    private static readonly TripCurve s_magnetic = new((1.25, 3600), (2, 60), (4, 8), (8, 1.5), (10, 0.02));
-
     public override KindSheet Sheet { get; } = new()
     {
         Name = "breaker",
         Purpose = "Opens a circuit by itself when its current has been too great for too long, and by hand.",
-        Details = """
-            Warmth gathers by the current and goes away by a lag: a steady current trips it after the time of its curve (1.25 times its rating after an hour, twice after a minute, four times after eight seconds, eight times after one and a half; the magnet from
-            ten times on at once), and warm it trips sooner. Tripped it stands off; put on again while the fault is there, it trips again. Source: first-order lag (any text of control, from memory); the curve is common practice.
-            """,
+        Details = Tripping.Details,
         Medium = "power",
         Role = KindRole.Path,
         Conducts = true,
@@ -38,27 +23,20 @@ public sealed class BreakerKind : KindBuilder
         UsualPosition = "on",
         Parameters =
         [
-            Parameter.Needed("rating", Dimension.Ampere, "The current that it stands for ever.", "0.01 A", "100000 A"),
-            Parameter.Choice("trips by", "Warmth alone, or at once by a magnet besides.", Magnetic, "warmth", Magnetic),
-            Parameter.Of("cools in", Dimension.Second, "Time in which its warmth falls to 37 %.", "2 min", "1 s", "10 h"),
+            .. Tripping.Parameters,
             Parameter.Of("resistance", Dimension.Resistance, "Of its contacts.", "2 mOhm", "1e-6 Ohm", "10 Ohm"),
         ],
         Quantities =
         [
-            ConductorSheet.Voltage, ConductorSheet.Current, new("warmth", Dimension.One, "How far it is on its way to tripping, 0 to 1."), new("tripped", Dimension.One, "It has opened by itself and nobody has put it on since.", IsCondition: true),
+            ConductorSheet.Voltage, ConductorSheet.Current, .. Tripping.Quantities,
         ],
-        Faults = [new("stuck", "It cannot be moved by hand.", []), new("does not trip", "It stays on whatever goes through it.", []), ConductorSheet.Open],
+        Faults = [.. Tripping.Faults, ConductorSheet.Open],
     };
 
     public override void Declare(PlanBuilder plan, Item item)
     {
-        Slot position = plan.PositionSlot(item);
-        plan.JamFault(item);
+        Tripping.Declare(plan, item);
         ConductorSheet.NameBoth(plan, item);
-        Slot tripped = plan.SlotNamed($"tripped of {item.Name}");
-        plan.Name($"tripped of {item.Name}", Dimension.One, new SlotSignal(tripped, 1, -0.5), isCondition: true);
-        plan.AddPulse(new($"", tripped, s => s[tripped.Index] > 0.5, position, _ => 0));
-        plan.AddPulse(new($"", position, s => s[position.Index] > 0.5, tripped, _ => 0));
     }
 
     public override void Connect(PlanBuilder plan, Item item)
@@ -72,26 +50,6 @@ public sealed class BreakerKind : KindBuilder
         SlotFunction whole = ConductorSheet.Whole(plan, item);
         Branch branch = ends.Part.Draft.AddResistance(item.Name, ends.From, ends.To, item.Get("resistance"), ends.Part.Follow(item.Name, s => s[position.Index] > 0.5 ? whole(s) : 0));
         ConductorSheet.Tell(plan, item, ends, branch);
-        Trip(plan, item, ConductorSheet.Amperes(plan, item), plan.SlotNamed($"tripped of {item.Name}"), position);
-    }
-
-    private static void Trip(PlanBuilder plan, Item item, Slot amperes, Slot tripped, Slot position)
-    {
-        double rating = item.Get("rating");
-        double cools = item.Get("cools in");
-        TripCurve curve = item.Text("trips by") == Magnetic ? s_magnetic : s_thermal;
-        Slot holds = plan.Fault(item, "does not trip", ("", 1))[0];
-        int network = plan.NetworkOf(item, Fluid.Charge);
-        Amount warmth = LagNumber.Add(plan, network, $"warmth of {item.Name}", Lag.Follower(cools), s => Aim(curve, cools, Math.Abs(s[amperes.Index]) / rating));
-        PotentialSignal warm = new(network, warmth);
-        plan.Name($"warmth of {item.Name}", Dimension.One, warm);
-        plan.AddSwitch(new($"{item.Name} trips.", network, new MarginSignal(warm, 1, 1), s => s[position.Index] > 0.5 && s[holds.Index] < 0.5, tripped, new ConstantSignal(1)));
-    }
-
-    /// <summary>What the warmth goes to, so that it has come to 1 after the time that the curve gives a steady current: 1/(1 − e^(−t/τ)).</summary>
-    private static double Aim(TripCurve curve, double cools, double multiple)
-    {
-        double seconds = curve.SecondsAt(multiple);
-        return double.IsFinite(seconds) ? 1 / (1 - Portable.Exp(new Scalar(-seconds / cools)).V) : 0;
+        Tripping.Add(plan, item, ConductorSheet.Amperes(plan, item));
     }
 }

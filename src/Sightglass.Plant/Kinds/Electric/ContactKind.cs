@@ -34,7 +34,7 @@ public sealed class ContactKind : KindBuilder
         Faults = [new("does not close", "It stays open.", []), new("welded", "It stays closed.", [])],
     };
 
-    public override IEnumerable<Item> ActsWith(ClassBook book, Item item) => CoilOf(book, item) is { } coil ? [coil] : [];
+    public override IEnumerable<IEnumerable<string>> JoinsWires(ClassBook book, Item item) => [CoilOf(book, item) is { } coil ? EndsOf(item).Concat(EndsOf(coil)) : EndsOf(item)];
 
     public override void Declare(PlanBuilder plan, Item item)
     {

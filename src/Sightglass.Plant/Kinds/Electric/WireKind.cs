@@ -31,7 +31,6 @@ public sealed class WireKind : KindBuilder
     public override void Connect(PlanBuilder plan, Item item)
     {
         CircuitPart part = plan.Circuits.PartOf(item.Name);
-        plan.ReadBy(part.Ties);
         Node node = part.NodeOf(item.Name);
         Slot grounded = plan.Fault(item, "grounded", ("resistance", 1))[0];
         part.Draft.AddResistance($"insulation of {item.Name}", node, part.Frame, item.Get("insulation"));

@@ -7,6 +7,7 @@ using Sightglass.Network.Laws.Liquid;
 using Sightglass.Network.Laws.Liquid.Ends;
 using Sightglass.Network.Stores;
 using Sightglass.Plant.Kinds.Common;
+using Sightglass.Plant.Kinds.ThreePhase;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -83,14 +84,38 @@ public sealed partial class EngineKind
     {
         ImmutableSortedDictionary<string, double> map = item.Parameters["consumption"].ByPosition;
         double headEnd = item.Get("head-end consumption") * density;
-        Slot load = plan.SlotNamed("head-end load");
+        if (HeadEndLoad(plan, item) is not { } given)
+        {
+            return null;
+        }
+
         if (!item.Parameters.TryGetValue("throttle", out ParameterValue? named) || named.Names.Length == 0
             || !plan.Book.Items.ContainsKey(named.Names[0]))
         {
             double only = map.Values.FirstOrDefault() * density;
-            return s => only + (headEnd * s[load.Index]);
+            return s => only + (headEnd * given(s));
         }
 
-        return ByPosition.Of(plan, item, "throttle", "consumption") is { } byPosition ? s => (byPosition(s) * density) + (headEnd * s[load.Index]) : null;
+        return ByPosition.Of(plan, item, "throttle", "consumption") is { } byPosition ? s => (byPosition(s) * density) + (headEnd * given(s)) : null;
+    }
+
+    /// <summary>Share of the full head-end load: what a situation says, and what its own source gives; null after an error.</summary>
+    private static SlotFunction? HeadEndLoad(PlanBuilder plan, Item item)
+    {
+        Slot said = plan.SlotNamed("head-end load");
+        if (!item.Parameters.TryGetValue("head-end source", out ParameterValue? named))
+        {
+            return s => s[said.Index];
+        }
+
+        if (!plan.Book.Items.TryGetValue(named.Text, out Item? source) || source.Kind.Name != ThreePhaseSourceKind.Name)
+        {
+            plan.Found.Error("P044", named.Span, $"`{named.Text}` is no source that `{item.Name}` turns", "name an item of the kind `three-phase source`");
+            return null;
+        }
+
+        Slot output = ThreePhaseSourceKind.Output(plan, source);
+        double most = source.Get("power");
+        return s => s[said.Index] + (Math.Max(0, s[output.Index]) / most);
     }
 }

@@ -23,6 +23,7 @@ public sealed partial class EngineKind : KindBuilder
             new("consumption", ParameterType.ByPosition, Dimension.VolumeFlow, "By position of the throttle.", Required: true),
             Parameter.Item("throttle", "The control that sets it."),
             Parameter.Of("head-end consumption", Dimension.VolumeFlow, "More at full head-end load.", "0 L/h", "0 L/h", "1000 L/h"),
+            Parameter.Item("head-end source", "The three-phase source that it turns: the share of its power that it gives counts as head-end load, besides what a situation says."),
             Parameter.Of("stops below", Dimension.Pressure, "Pressure of its line that it needs.", "15 psi", "0 psi", "1000 psi"),
             Parameter.Of("after", Dimension.Second, "How long it goes on below that.", "3 s", "0.1 s", "10 min"),
             Parameter.Of("density", Dimension.Density, "Of the fuel.", "840 kg/m^3", "500 kg/m^3", "2000 kg/m^3"),
