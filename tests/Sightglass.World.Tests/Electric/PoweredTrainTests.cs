@@ -26,7 +26,7 @@ public sealed class PoweredTrainTests
         Assert.Equal(472.05603, rig.At(1, "voltage of far bars"), 1e-3);
         Assert.Equal(183.45818, rig.At(2, "current of feeder"), 1e-3);
         Assert.Equal(120_000, rig.At(3, "consumption of load"), 1e-3);
-        Assert.Equal(120_000 + (3 * 673.13809), rig.At(4, "output of source"), 1);
+        Assert.Equal(120_000 + (3 * 673.13809), rig.At(4, "output of source"), 1.0);
     }
 
     [Fact]

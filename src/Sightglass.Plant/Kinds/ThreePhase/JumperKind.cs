@@ -57,12 +57,13 @@ public sealed class JumperKind : KindBuilder
     {
         Slot position = plan.PositionSlot(item);
         plan.JamFault(item);
-        Slot pulled = plan.SlotNamed($"pulled live of {item.Name}");
+        Slot pulled = PulledLive(plan, item);
         Item[] ends = ReceptaclesOf(plan.Book, item);
         foreach (Item receptacle in ends)
         {
             plan.JoinHead(receptacle, s => s[position.Index] > 0.5 ? 1 : 0);
             plan.AddPulse(new($"", position, s => s[position.Index] < 0.5, plan.PositionSlot(receptacle), _ => 0));
+            plan.AddPulse(new($"", pulled, s => s[pulled.Index] > 0.5, PulledLive(plan, receptacle), _ => 1));
         }
 
         Slot[] volts = [.. ends.Select(r => ReceptacleKind.BusOf(plan.Book, r)).OfType<Item>().Select(b => FeederSheet.GreatestVolts(plan, b.Name))];
@@ -97,6 +98,9 @@ public sealed class JumperKind : KindBuilder
 
         Warm(plan, item, Math.Min(one.Get(ReceptacleKind.Rated), other.Get(ReceptacleKind.Rated)));
     }
+
+    /// <summary>Whether it, or what it was in, was parted live.</summary>
+    internal static Slot PulledLive(PlanBuilder plan, Item item) => plan.SlotNamed($"pulled live of {item.Name}");
 
     private static KindParameter PinValue(string name) => Parameter.Of(name, Dimension.One, "Its number at the first end.", name == "pin" ? "1" : "2", "1", "999");
 

@@ -41,7 +41,7 @@ public sealed class ReceptacleKind : KindBuilder
             Parameter.Of(Reactance, Dimension.Resistance, "Of each phase.", "0.5 mOhm", "0 Ohm", "1 Ohm"),
             Parameter.Of(Rated, Dimension.Ampere, "What the jumpers in it stand for ever, together.", "400 A", "0.1 A", "10000 A"),
         ],
-        Quantities = [new("live", Dimension.One, "Its busbar has 50 V or more somewhere.", IsCondition: true), new("greatest voltage", Dimension.Voltage, "What a meter in it shows at most, of its busbar.")],
+        Quantities = [new("live", Dimension.One, "Its busbar has 50 V or more somewhere.", IsCondition: true), new("greatest voltage", Dimension.Voltage, "What a meter in it shows at most, of its busbar."), new("plugged", Dimension.One, "A jumper is in it.", IsCondition: true), new("pulled live", Dimension.One, "A jumper was parted from it while it was live.", IsCondition: true)],
         Faults = [new("stuck", "Its cover does not move.", []), new("cover contact open", "Its shut cover joins nothing.", [])],
     };
 
@@ -53,6 +53,7 @@ public sealed class ReceptacleKind : KindBuilder
         plan.JamFault(item);
         Slot? volts = BusOf(plan.Book, item) is { } bus ? FeederSheet.GreatestVolts(plan, bus.Name) : null;
         plan.Name($"live of {item.Name}", Dimension.One, volts is { } v ? new SlotSignal(v, 1, -FeederSheet.Dangerous) : new ConstantSignal(-1), isCondition: true);
+        plan.Name($"pulled live of {item.Name}", Dimension.One, new SlotSignal(JumperKind.PulledLive(plan, item), 1, -0.5), isCondition: true);
         plan.Name($"greatest voltage of {item.Name}", Dimension.Voltage, volts is { } g ? new SlotSignal(g) : new ConstantSignal(0));
     }
 
@@ -70,6 +71,8 @@ public sealed class ReceptacleKind : KindBuilder
         }
 
         _ = PinPairs.CrossesOf(plan, item);
+        Signal[] jumpers = [.. plan.Book.ItemsInOrder.Where(i => i.Kind.Name == JumperKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(j => new SlotSignal(plan.PositionSlot(j), 1, -0.5))];
+        plan.Name($"plugged of {item.Name}", Dimension.One, jumpers.Length == 0 ? new ConstantSignal(-1) : new AnySignal([.. jumpers]), isCondition: true);
         JoinByCover(plan, item);
     }
 
