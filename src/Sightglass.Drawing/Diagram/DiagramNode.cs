@@ -52,6 +52,9 @@ public sealed record DiagramNode(string Id, DiagramRole Role, DiagramSymbol Symb
     /// <summary>Whether it is what is coupled to the next vehicle: a hose. Lines between two of them go through the vehicle from end to end.</summary>
     public bool IsEnd { get; init; }
 
+    /// <summary>Whether it is where a line begins or ends by itself: nothing goes on from it to the outside.</summary>
+    public bool Ends => Symbol is DiagramSymbol.Source or DiagramSymbol.Load;
+
     /// <summary>What a path feels without taking anything from it: the word of its kind for that, such as <c>follows</c>, and the line or tank.</summary>
     public ImmutableArray<(string Word, string Node)> Feels { get; init; } = [];
 

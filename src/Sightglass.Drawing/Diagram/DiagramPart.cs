@@ -20,12 +20,14 @@ public sealed record DiagramPart(DiagramNode Node, double X, double Y, int Turn)
 
     public static (double Along, double Across) SizeOf(DiagramSymbol symbol) => symbol switch
     {
-        DiagramSymbol.Pump or DiagramSymbol.Filter or DiagramSymbol.Compressor => (22, 22),
+        DiagramSymbol.Pump or DiagramSymbol.Filter or DiagramSymbol.Compressor or DiagramSymbol.Source => (22, 22),
         DiagramSymbol.Relief or DiagramSymbol.Regulator or DiagramSymbol.Relay or DiagramSymbol.Vent => (16, 29), // with the spring or the pilot that stands out
         DiagramSymbol.ControlValve => (26, 13),
         DiagramSymbol.Valve or DiagramSymbol.Check => (13, 11),
         DiagramSymbol.CutOff => (13, 28),
         DiagramSymbol.Orifice or DiagramSymbol.Coupling => (10, 10),
+        DiagramSymbol.Breaker or DiagramSymbol.Contact => (16, 14),
+        DiagramSymbol.Load => (20, 13),
         DiagramSymbol.Pipe => (26, 7),
         DiagramSymbol.Fill or DiagramSymbol.Drain => (9, 9),
         _ => (18, 12),

@@ -187,7 +187,11 @@ internal sealed partial class DiagramPlanner
         (double, double)[] points = [(x, net.Y), (x, end)];
         List<(string, int)> terms = Terms(chain);
         _board.Pipe(Name(chain), outward ? points : points.Reverse(), terms);
-        _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
+        if (!links[^1].Path.Ends)
+        {
+            _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
+        }
+
         net.Join(x, outward ? Against(terms) : terms);
         UseLane(net.Lane, x);
     }

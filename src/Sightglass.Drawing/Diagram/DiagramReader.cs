@@ -201,7 +201,7 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
             VehicleName = item.Vehicle.Name,
             IsEnd = item.Kind.CoupledBy is not null,
             IsOperated = item.Positions.Length > 1,
-            IsSwitch = item.Positions.Length == 2 && item.Positions.Contains("open"),
+            IsSwitch = item.Positions.Length == 2 && (item.Positions.Contains("open") || (item.Kind.Alternates && item.Positions.Contains("on"))),
         };
 
     private static DiagramSymbol SymbolOf(Item item) => item.Kind.Symbol switch
@@ -232,6 +232,10 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         "control" => DiagramSymbol.ControlValve,
         "vent valve" => DiagramSymbol.Vent,
         "coupling" => DiagramSymbol.Coupling,
+        "breaker" => DiagramSymbol.Breaker,
+        "contact" => DiagramSymbol.Contact,
+        "source" => DiagramSymbol.Source,
+        "load" => DiagramSymbol.Load,
         _ => DiagramSymbol.Box,
     };
 }

@@ -1,6 +1,6 @@
 namespace Sightglass.Drawing.Diagram;
 
-/// <summary>Symbols after the usage of ISO 1219 and ISO 14617 (from memory).</summary>
+/// <summary>Symbols after the usage of ISO 1219 and ISO 14617, those of three phases after IEC 60617 (from memory).</summary>
 public enum DiagramSymbol
 {
     Box,
@@ -30,4 +30,8 @@ public enum DiagramSymbol
     ControlValve,
     Vent,
     Coupling,
+    Breaker,
+    Contact,
+    Source,
+    Load,
 }

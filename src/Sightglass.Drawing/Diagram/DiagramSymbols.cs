@@ -67,6 +67,18 @@ internal static class DiagramSymbols
             case DiagramSymbol.Pipe:
                 w.Element("rect", ("class", "d-part"), ("x", -26), ("y", -6), ("width", 52), ("height", 12), ("rx", 6)).Element("path", ("class", "d-det"), ("d", "M-20 0H20"));
                 break;
+            case DiagramSymbol.Breaker:
+                Arm(w).Element("path", ("class", "d-line"), ("d", "M11-5L21 5M11 5L21-5"));
+                break;
+            case DiagramSymbol.Contact:
+                Arm(w).Element("path", ("class", "d-line"), ("d", "M16-6A6 6 0 0 1 16 6"));
+                break;
+            case DiagramSymbol.Source:
+                w.Element("circle", ("class", "d-out"), ("r", 22)).Element("path", ("class", "d-line"), ("d", "M-12 0Q-6-13 0 0T12 0"));
+                break;
+            case DiagramSymbol.Load:
+                w.Element("rect", ("class", "d-part"), ("x", -20), ("y", -13), ("width", 40), ("height", 26)).Element("path", ("class", "d-line"), ("d", "M-13 0H11M4-6l7 6-7 6"));
+                break;
             case DiagramSymbol.Fill:
                 w.Element("path", ("class", "bow"), ("d", "M-9-9V9L7 4V-4Z"));
                 break;
@@ -78,6 +90,11 @@ internal static class DiagramSymbols
                 break;
         }
     }
+
+    // A gap in the line with an arm over it: in line while current can pass; the sheet lifts it while none can.
+    private static SvgWriter Arm(SvgWriter w) =>
+        w.Element("path", ("class", "gap"), ("d", "M-16 0H16")).Open("g", ("transform", "translate(-16 0)")).Element("path", ("class", "arm"), ("d", "M0 0H32")).Close()
+            .Element("circle", ("class", "d-ink"), ("cx", -16), ("cy", 0), ("r", 3)).Element("circle", ("class", "d-ink"), ("cx", 16), ("cy", 0), ("r", 3));
 
     // A valve that pressures steer: a square with the way through it.
     private static SvgWriter Square(SvgWriter w) =>

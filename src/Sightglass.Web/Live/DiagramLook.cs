@@ -12,6 +12,8 @@ namespace Sightglass.Web.Live;
 /// <summary>Reads the state of a diagram from a world with a state in view.</summary>
 internal sealed class DiagramLook
 {
+    private static readonly Unit s_volt = UnitTable.Get("V");
+
     private readonly Plan _plan;
     private readonly Unit _volume;
     private readonly Unit _pressure;
@@ -20,6 +22,8 @@ internal sealed class DiagramLook
     private readonly ImmutableArray<(string Name, Signal Level, double Depth)> _levels;
     private readonly ImmutableArray<(string Name, Signal Volume)> _volumes;
     private readonly ImmutableArray<(string Name, Signal Pressure)> _pressures;
+    private readonly ImmutableArray<(string Name, Signal Voltage)> _voltages;
+    private readonly ImmutableArray<(string Name, Signal Closed)> _contacts;
     private readonly ImmutableArray<string> _leaky;
     private readonly ImmutableArray<(string Name, Signal Flow)> _flows;
     private readonly ImmutableArray<(Item Item, Signal Running)> _machines;
@@ -41,10 +45,12 @@ internal sealed class DiagramLook
             .. items.Where(i => i.Kind.Role == KindRole.Store && !tanks.Contains(i)).Select(i => (i.Name, Pressure: plan.FindSignal($"pressure of {i.Name}")))
                 .Where(p => p.Pressure is not null).Select(p => (p.Name, p.Pressure!)),
         ];
+        _voltages = [.. items.Where(i => i.Kind is { Role: KindRole.Wire, Alternates: true }).Select(i => (i.Name, plan.FindSignal($"voltage of {i.Name}")!))];
+        _contacts = [.. items.Where(i => i.Kind.Alternates).Select(i => (i.Name, Closed: plan.FindSignal($"closed of {i.Name}"))).Where(c => c.Closed is not null).Select(c => (c.Name, c.Closed!))];
         _leaky = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.Items.TryGetValue(i.Name, out ItemPlan? p) && p.Faults.ContainsKey("leak")).Select(i => i.Name)];
         _flows =
         [
-            .. items.Select(i => (i.Name, Flow: plan.FindSignal($"flow of {i.Name}") ?? plan.FindSignal($"consumption of {i.Name}")))
+            .. items.Select(i => (i.Name, Flow: plan.FindSignal($"flow of {i.Name}") ?? (i.Kind.Alternates ? plan.FindSignal($"current of {i.Name}") : null) ?? plan.FindSignal($"consumption of {i.Name}")))
                 .Where(f => f.Flow is not null).Select(f => (f.Name, f.Flow!)),
         ];
         _machines = [.. items.Select(i => (Item: i, Running: plan.FindSignal($"running of {i.Name}"))).Where(m => m.Running is not null).Select(m => (m.Item, m.Running!))];
@@ -63,11 +69,13 @@ internal sealed class DiagramLook
     {
         Levels = _levels.ToImmutableDictionary(l => l.Name, l => world.Value(l.Level) / l.Depth),
         Amounts = _volumes.ToImmutableDictionary(v => v.Name, v => QuantityFormat.Text(world.Value(v.Volume), _volume, _volume.Factor))
-            .AddRange(_pressures.Select(p => KeyValuePair.Create(p.Name, QuantityFormat.Text(world.Value(p.Pressure), _pressure, _pressure.Factor)))),
+            .AddRange(_pressures.Select(p => KeyValuePair.Create(p.Name, QuantityFormat.Text(world.Value(p.Pressure), _pressure, _pressure.Factor))))
+            .AddRange(_voltages.Select(v => KeyValuePair.Create(v.Name, QuantityFormat.Text(world.Value(v.Voltage), s_volt, s_volt.Factor)))),
         Openings = _plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Path)
             .ToImmutableDictionary(i => i.Item.Name, i => world.GetSlot(i.Position!.Value) > 0.5 ? 1.0 : 0)
             .AddRange(_plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Control && i.Item.Positions.Contains("open"))
-                .Select(i => KeyValuePair.Create(i.Item.Name, i.Item.Positions[(int)world.GetSlot(i.Position!.Value)] == "open" ? 1.0 : 0))),
+                .Select(i => KeyValuePair.Create(i.Item.Name, i.Item.Positions[(int)world.GetSlot(i.Position!.Value)] == "open" ? 1.0 : 0)))
+            .AddRange(_contacts.Select(c => KeyValuePair.Create(c.Name, world.Value(c.Closed) >= 0 ? 1.0 : 0))),
         Flows = _flows.ToImmutableDictionary(f => f.Name, f => world.Value(f.Flow)),
         Readings = Readings(world),
         Leaks = Leaks(world),

@@ -22,7 +22,7 @@ public sealed class ThreePhaseBreakerKind : KindBuilder
         Role = KindRole.Path,
         Conducts = true,
         Alternates = true,
-        Symbol = "valve",
+        Symbol = "breaker",
         Ports = [FeederSheet.From, FeederSheet.To],
         Positions = ["off", "on"],
         UsualPosition = "on",

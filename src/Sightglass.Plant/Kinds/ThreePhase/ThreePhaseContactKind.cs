@@ -27,7 +27,7 @@ public sealed class ThreePhaseContactKind : KindBuilder
         Role = KindRole.Path,
         Conducts = true,
         Alternates = true,
-        Symbol = "valve",
+        Symbol = "contact",
         Ports = [FeederSheet.From, FeederSheet.To],
         Parameters = [new(While, ParameterType.Formula, Dimension.One, "The condition.", Required: true)],
         Quantities = [FeederSheet.Current, new("closed", Dimension.One, "It conducts.", IsCondition: true)],

@@ -33,7 +33,7 @@ public sealed class ThreePhaseSourceKind : KindBuilder
         Role = KindRole.Path,
         Conducts = true,
         Alternates = true,
-        Symbol = "charger",
+        Symbol = "source",
         Ports = [new("to", "The busbar that it feeds.")],
         Parameters =
         [
