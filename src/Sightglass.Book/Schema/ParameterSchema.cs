@@ -16,7 +16,7 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
             ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.OrHole(SchemaNodes.Choice(p.Choices, doc, p.Default)),
             ParameterType.YesNo => SchemaNodes.OrHole(SchemaNodes.Ref("yes or no", doc)),
             ParameterType.Items => SchemaNodes.Ref("names", doc),
-            ParameterType.Pins => SchemaNodes.OrHole(SchemaNodes.Named(SchemaNodes.Text(), doc)),
+            ParameterType.Pins => SchemaNodes.OrHole(Pins(doc)),
             ParameterType.Table => SchemaNodes.OrHole(SchemaNodes.List(Row(TableColumn.Of(p)), doc)),
             ParameterType.ByPosition => ByPosition(p, doc),
             _ => SchemaNodes.Text(doc),
@@ -38,6 +38,13 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
         };
         string dimension = p.Type is ParameterType.Quantity or ParameterType.ByPosition && p.Dimension != Dimension.One ? $" ({p.Dimension})" : "";
         return $"{p.Doc}{dimension}{limits}";
+    }
+
+    private static JsonObject Pins(string doc)
+    {
+        JsonObject node = SchemaNodes.Named(SchemaNodes.Text(), doc);
+        node["propertyNames"] = SchemaNodes.Pattern("^[1-9][0-9]{0,2}$|\\{[^{}]+\\}", "The number of a pin, or a hole.");
+        return node;
     }
 
     private JsonObject ByPosition(KindParameter p, string doc)

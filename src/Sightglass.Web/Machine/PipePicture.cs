@@ -41,7 +41,9 @@ internal sealed class PipePicture : MachineDrawing
 
     public override Bounds Sheet => _layout.Sheet;
 
-    public override string Key => Say.It("Handle in line with the pipe: open. Handle across, valve solid: closed.");
+    public override string Key => _layout.Input.Nodes.Any(n => n.Symbol is DiagramSymbol.Contact or DiagramSymbol.Breaker)
+        ? Say.It("Arm in line: closed, current can pass. Arm aslant: open.")
+        : Say.It("Handle in line with the pipe: open. Handle across, valve solid: closed.");
 
     public override string TruthKey => Say.It("Hatched: what is really there.");
 

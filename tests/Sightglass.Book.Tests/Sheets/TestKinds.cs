@@ -85,6 +85,7 @@ internal static class TestKinds
         yield return Path("filter", [new("flow", ParameterType.Quantity, Dimension.VolumeFlow, "Rated.", Required: true), new("drop", ParameterType.Quantity, Dimension.Pressure, "When clean.", Required: true)]);
         yield return Path("cut-off valve", [s_area, new("tripped by", ParameterType.Items, Dimension.One, "Buttons.")], ["open", "tripped"]);
         yield return Path("fill port", [s_area, new("closes at height", ParameterType.Quantity, Dimension.Metre, "Float.")], ["capped", "open", "filling"]) with { Ports = [new("to", "The tank.")] };
+        yield return Path("socket", [new("pins", ParameterType.Pins, Dimension.One, "Its wires.")]);
         yield return Path("drain cock", [s_area], ["closed", "open"]) with { Ports = [new("from", "The tank.")] };
     }
 
