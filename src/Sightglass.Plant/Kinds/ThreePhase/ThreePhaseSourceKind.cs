@@ -5,6 +5,7 @@ using Sightglass.Network.Compile;
 using Sightglass.Network.Phasors;
 using Sightglass.Plant.Circuits;
 using Sightglass.Plant.Feeders;
+using Sightglass.Plant.Kinds.Electric;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
@@ -15,6 +16,8 @@ namespace Sightglass.Plant.Kinds.ThreePhase;
 public sealed class ThreePhaseSourceKind : KindBuilder
 {
     public const string Name = "three-phase source";
+
+    private const string While = "excited while";
 
     /// <summary>V of the frame over the neutral from which a ground is told: a seventh of the voltage of a phase of 480 V (common practice, no source).</summary>
     private const double GroundTold = 40;
@@ -44,6 +47,7 @@ public sealed class ThreePhaseSourceKind : KindBuilder
             Parameter.Of("droop", Dimension.One, "Share by which its frequency has fallen at full power.", "0 %", "0 %", "20 %"),
             Parameter.Of("neutral resistance", Dimension.Resistance, "From its neutral to the frame.", "1 kOhm", "1 mOhm", "1 MOhm"),
             Parameter.Item("driven by", "A switch or an engine that drives it, at full speed in any position but its first, or a transmitter or contactor that tells its speed; always on where there is none."),
+            new(While, ParameterType.Formula, Dimension.One, "Where something switches its field; always where nothing is written."),
         ],
         Quantities =
         [
@@ -69,9 +73,11 @@ public sealed class ThreePhaseSourceKind : KindBuilder
         plan.Name($"grounded of {item.Name}", Dimension.One, new SlotSignal(frame, 1, -GroundTold), isCondition: true);
     }
 
-    public override void Connect(PlanBuilder plan, Item item)
+    /// <summary>In the third pass, when every name of a condition is there.</summary>
+    public override void Indicate(PlanBuilder plan, Item item)
     {
-        if (WireEnds.WireOf(plan, item, item.To, "to") is not { } wire)
+        Signal? margin = WhileCondition.Of(plan, item, While);
+        if (WireEnds.WireOf(plan, item, item.To, "to") is not { } wire || (margin is null && item.Parameters.ContainsKey(While)))
         {
             return;
         }
@@ -81,7 +87,8 @@ public sealed class ThreePhaseSourceKind : KindBuilder
         SlotFunction whole = FeederSheet.Whole(plan, item);
         Slot low = plan.Fault(item, "low", ("share", 0.15))[0];
         double volts = item.Get("volts") / s_rootOfThree;
-        Input force = part.Follow(item.Name, s => volts * speed(s) * (1 - s[low.Index]));
+        SlotFunction given = s => volts * speed(s) * (1 - s[low.Index]);
+        Input force = margin is null ? part.Follow(item.Name, given) : part.Follow(item.Name, margin, given);
         Busbar inside = part.NewBus($"inside of {item.Name}");
         Phasor angle = Phasor.OfPhase(part.Sources++ % 3);
         for (int phase = 0; phase < 3; phase++)
