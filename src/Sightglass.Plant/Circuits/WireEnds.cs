@@ -18,13 +18,8 @@ internal sealed record WireEnds(Item? From, Item? To)
             return null;
         }
 
-        if ((from ?? to) is null)
-        {
-            plan.Found.Error("P035", item.Span, $"`{item.Name}` joins the frame to itself", "let one of its ends be a wire");
-            return null;
-        }
-
-        return new(from, to);
+        // From the frame to the frame: the reader has told it.
+        return (from ?? to) is null ? null : new(from, to);
     }
 
     /// <summary>A wire, or a busbar, that an item names; null after an error, and for the frame.</summary>
@@ -40,7 +35,7 @@ internal sealed record WireEnds(Item? From, Item? To)
         }
         else if (end.Item != PortReference.Frame)
         {
-            plan.Found.Error("P035", end.Span, $"`{end.Item}` is not a wire that `{item.Name}` can end at", Nearest.DidYouMean(end.Item, plan.Book.Items.Values.Where(i => Fits(i, item.Kind.Alternates)).Select(i => i.Name)));
+            plan.Found.Error("P035", end.Span, $"`{end.Item}` is not a wire that `{item.Name}` can end at", Nearest.DidYouMean(end.Item, plan.Book.Items.Values.Where(i => Fits(i, item.Kind.Alternates)).Select(i => i.Name)) ?? $"name an item of the kind `{(item.Kind.Alternates ? "busbar" : "wire")}`");
         }
 
         return null;

@@ -56,6 +56,7 @@ internal static class AllKinds
         new LoadKind(),
         new ElectricLampKind(),
         new DiodeKind(),
+        new NotchDecoderKind(),
         new BusbarKind(),
         new ThreePhaseSourceKind(),
         new ThreePhaseCableKind(),
