@@ -20,7 +20,7 @@ internal static class ItemChecks
         {
             Placed(item, found);
             Texts(item, found);
-            if (item.Positions.Length > 0 && (item.Authority is null || item.Authority.Who.Length == 0))
+            if (item is { Positions.Length: > 0, Kind.Role: not KindRole.Signal } && (item.Authority is null || item.Authority.Who.Length == 0))
             {
                 found.Add(BookMessages.AnyoneOperates(item.Span, item.Name));
             }
