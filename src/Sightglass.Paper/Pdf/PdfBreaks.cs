@@ -17,8 +17,8 @@ internal static class PdfBreaks
         for (int i = 0; i < pieces.Count; i++)
         {
             PdfPiece piece = pieces[i];
-            // What must stay together and fits on no page is taken piece by piece.
-            double together = PdfFlow.Together(pieces, i) is var all && all <= room ? all : piece.Height;
+            // What must stay together is weighed where it begins.
+            double together = i > 0 && pieces[i - 1].WithNext ? piece.Height : Together(pieces, i, room);
             if (!first && (piece.NewPage || y + piece.Space + together > room + 0.01))
             {
                 starts.Add(i);
@@ -61,6 +61,24 @@ internal static class PdfBreaks
         }
 
         return [.. starts];
+    }
+
+    /// <summary>The height of a piece with those that must stay on its page; of more than a page holds, as many as it holds.</summary>
+    private static double Together(IReadOnlyList<PdfPiece> pieces, int from, double room)
+    {
+        double height = pieces[from].Height;
+        for (int i = from; i + 1 < pieces.Count && pieces[i].WithNext && !pieces[i + 1].NewPage; i++)
+        {
+            double more = height + pieces[i + 1].Space + pieces[i + 1].Height;
+            if (more > room)
+            {
+                break;
+            }
+
+            height = more;
+        }
+
+        return height;
     }
 
     private static bool MayBegin(IReadOnlyList<PdfPiece> pieces, int at) => !pieces[at - 1].WithNext && (pieces[at].Height > 0 || pieces[at].WithNext);

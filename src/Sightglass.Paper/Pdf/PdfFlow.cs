@@ -31,18 +31,6 @@ internal static class PdfFlow
         }
     }
 
-    /// <summary>The height of a piece with those that must stay on its page.</summary>
-    public static double Together(IReadOnlyList<PdfPiece> pieces, int from)
-    {
-        double height = pieces[from].Height;
-        for (int i = from; i + 1 < pieces.Count && pieces[i].WithNext && !pieces[i + 1].NewPage; i++)
-        {
-            height += pieces[i + 1].Space + pieces[i + 1].Height;
-        }
-
-        return height;
-    }
-
     /// <summary>All of them without a break.</summary>
     public static double Height(IReadOnlyList<PdfPiece> pieces) => pieces.Select((p, i) => p.Height + (i == 0 ? 0 : p.Space)).Sum();
 
