@@ -12,6 +12,7 @@ public sealed class Site : IAsyncLifetime
     private static readonly string[] s_flags =
     [
         "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", // a microphone that hums, and nobody to be asked
     ];
 
     private IPlaywright? _playwright;

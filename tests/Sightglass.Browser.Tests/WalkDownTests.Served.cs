@@ -15,7 +15,7 @@ namespace Sightglass.Browser.Tests;
 
 public sealed partial class WalkDownTests
 {
-    private const string Heron = """
+    internal const string Heron = """
         book: Heron
         places:
           yard: { x: 1 m, y: 2.4 m, z: 0 m, text: Beside the cab. }

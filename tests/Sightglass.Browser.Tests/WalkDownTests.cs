@@ -83,6 +83,50 @@ public sealed partial class WalkDownTests(Site site) : IClassFixture<Site>, IDis
         await phone.CloseAsync();
     }
 
+    /// <summary>A voice note: recorded, there after the page was killed, heard again, and in the result file; one that is cut short by another program coming to the front is kept as far as it went.</summary>
+    [Fact]
+    public async Task File_VoiceNote_OutlivesThePageAndIsHandedIn()
+    {
+        IBrowserContext phone = await site.Phone();
+        IPage page = await Open(phone, "fuel");
+        await page.GetByLabel("Who walks").FillAsync("Brandt");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).ClickAsync();
+        await Reach(page, "Aft return valve");
+        ILocator valve = page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "Aft return valve" });
+        await valve.Locator("summary").ClickAsync();
+        await Record(page, valve, () => valve.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync());
+        await Expect(valve.Locator("summary")).ToContainTextAsync("voice");
+        await Site.Keep(page, "walkdown-voice");
+        await NothingFound(page);
+        await Record(page, valve, () => page.EvaluateAsync("() => { Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true }); document.dispatchEvent(new Event('visibilitychange')); }"));
+        await Expect(page.GetByRole(AriaRole.Status).First).ToContainTextAsync("all kept on this phone");
+        await page.CloseAsync(new() { RunBeforeUnload = false });
+
+        page = await Open(phone, "fuel");
+        valve = page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "Aft return valve" });
+        await valve.Locator("summary").ClickAsync();
+        double heard = await valve.Locator("audio").EvaluateAsync<double>("async a => { a.muted = true; await a.play(); await new Promise(r => a.onended = r); return a.currentTime; }");
+        Assert.InRange(heard, 0.3, 30);
+        Assert.Equal(1, await page.EvaluateAsync<int>("async () => { const open = indexedDB.open((await indexedDB.databases())[0].name); await new Promise(r => open.onsuccess = r); const count = open.result.transaction('files').objectStore('files').count(); await new Promise(r => count.onsuccess = r); return count.result; }"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Hand in" }).ClickAsync();
+        IDownload file = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Save the result file" }).ClickAsync());
+        List<string> wrong = [];
+        WalkDownResult? result = WalkDownReader.Read(await File.ReadAllBytesAsync(await file.PathAsync()), s_book.Value, wrong);
+        Assert.Empty(wrong);
+        Assert.Equal(".webm", Assert.Single(result!.Entries).Voice?.Ending);
+        await phone.CloseAsync();
+    }
+
+    private static async Task Record(IPage page, ILocator item, Func<Task> end)
+    {
+        await item.GetByRole(AriaRole.Button, new() { Name = "Record a voice note" }).ClickAsync();
+        await Expect(item.GetByRole(AriaRole.Button, new() { Name = "Stop" })).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(700); // so long is spoken
+        await end();
+        await Expect(item.GetByRole(AriaRole.Button, new() { Name = "Record a voice note" })).ToBeVisibleAsync();
+        await Expect(item.Locator("audio")).ToBeVisibleAsync();
+    }
+
     [Theory]
     [InlineData(ColorScheme.Light, 390)]
     [InlineData(ColorScheme.Dark, 1440)]

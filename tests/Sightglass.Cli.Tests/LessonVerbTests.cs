@@ -40,6 +40,9 @@ public sealed partial class LessonVerbTests
         Assert.Contains("Sign-in sheet", page, StringComparison.Ordinal);
         Assert.Equal(7 + 2, Regex.Count(page, "<tr class=\"empty\">"));
         Assert.Contains("class=\"plan-number\"", page, StringComparison.Ordinal);
+        string[] pictures = [.. Regex.Matches(page, "<img [^>]+>").Select(m => m.Value)];
+        Assert.NotEmpty(pictures);
+        Assert.All(pictures, p => Assert.Matches("^<img src=\"data:image/[a-z+]+;base64,[A-Za-z0-9+/=]+\" alt=\"[^\"]{20,}\"/>$", p));
         string[] alone = ["meta", "circle", "path", "rect", "line", "polyline"];
         Stack<string> open = new();
         foreach (Match tag in Tag().Matches(page[page.IndexOf("<html", StringComparison.Ordinal)..]))

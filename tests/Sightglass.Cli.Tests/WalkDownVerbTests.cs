@@ -68,9 +68,9 @@ public sealed class WalkDownVerbTests
         Assert.Equal("", first.Error);
         Assert.Contains("2 new, 0 later than what was here, 0 known already. 4 proposals", first.Output, StringComparison.Ordinal);
         Call again = await Call.Of(["walkdown", "--take", file, .. at]);
-        Assert.Contains("0 new, 0 later than what was here, 2 known already. no proposals", again.Output, StringComparison.Ordinal);
+        Assert.Contains("0 new, 0 later than what was here, 2 known already. Nothing new for the book.", again.Output, StringComparison.Ordinal);
         Call found = await Call.Of(["walkdown", .. at]);
-        Assert.Contains("2: 1 as described, 1 differ, 0 not seen", found.Output, StringComparison.Ordinal);
+        Assert.Contains("2: 1 as described, 1 not as described, 0 not seen", found.Output, StringComparison.Ordinal);
 
         JsonNode list = JsonNode.Parse((await Call.Of(["proposals", "--json", .. at])).Output)!;
         int Number(string property) => (int)list["proposals"]!.AsArray().Single(p => (string?)p!["property"] == property)!["number"]!;

@@ -3,6 +3,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Book.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards;
+using Sightglass.Cards.Story;
 using Sightglass.Tests.Support;
 
 namespace Sightglass.Training.Tests;
@@ -41,5 +42,32 @@ public sealed class DemoInSpanishTests
         SourceText card = book.CardTexts.First(t => t.Path.EndsWith("drain-water.card", StringComparison.Ordinal));
         Assert.StartsWith("words/es/", TranslatedCards.Of(book, card, Tongue.Spanish)!.Path, StringComparison.Ordinal);
         Assert.Null(TranslatedCards.Of(book, card, Tongue.English));
+    }
+
+    /// <summary>A breaker that is off is called <c>apagado</c> as a lamp is: its position is meant, not its light; of a lamp, its light.</summary>
+    [Fact]
+    public void Card_ABreakerCalledAsALampIs_IsTheSameProgram()
+    {
+        DiagnosticList found = [];
+        ClassBook book = WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), found);
+        BookWords words = book.Languages["es"];
+        SourceText card = words.Cards.Single(t => t.Path.EndsWith("dark-headlight.card", StringComparison.Ordinal));
+        Assert.Contains("el disyuntor de los faros está desconectado", card.Text, StringComparison.Ordinal);
+        SourceText other = new(card.Path, card.Text.Replace("el disyuntor de los faros está desconectado", "el disyuntor de los faros está apagado", StringComparison.Ordinal));
+        TranslatedCards.Check(book, new BookWords(Tongue.Spanish, words.Words, words.Cards.Replace(card, other)), found);
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+
+    [Theory]
+    [InlineData("headlight breaker", "off", "desconectado")]
+    [InlineData("battery switch", "closed", "cerrado")]
+    [InlineData("battery switch", "open", "abierto")]
+    [InlineData("aft supply valve", "closed", "cerrada")]
+    [InlineData("horn cutout cock", "open", "abierta")]
+    [InlineData("horn cutout cock", "", "")]
+    public void Position_InSpanish_AgreesWithItsThing(string item, string position, string says)
+    {
+        using IDisposable speaking = WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), []).TongueOf("es").Speak();
+        Assert.Equal(says, PositionWords.Of(item, position));
     }
 }

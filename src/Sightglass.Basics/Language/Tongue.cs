@@ -95,8 +95,10 @@ public sealed class Tongue
             return [ReferenceEquals(own, word) ? Of(word) : own];
         }
 
-        string said = ReferenceEquals(own, word) ? Of("word|" + word) : own;
-        return said == "word|" + word ? [word] : [.. said.Split('|')];
+        // What the book says comes first; what the program says agrees with more nouns, and is read as well.
+        string key = "word|" + word, said = Of(key);
+        string[] ways = [.. ReferenceEquals(own, word) ? [] : own.Split('|'), .. said == key ? [] : said.Split('|')];
+        return ways.Length == 0 ? [word] : [.. ways.Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary>A text of the book in this language, or itself.</summary>

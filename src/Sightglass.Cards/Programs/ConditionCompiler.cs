@@ -133,9 +133,13 @@ internal sealed class ConditionCompiler(NameResolver resolver, WrittenNames writ
             return new Condition.Lit(item) { Span = sentence.Span };
         }
 
-        if (resolver.Names.PositionOf(item, word) is not null || resolver.Names.ScaleWordOf(item, word) is not null)
+        // A breaker may be called by the very word of a lamp that is dark: then it is its position.
+        foreach (string called in sentence.Form?.Pattern.Parts is [.., PatternPart.Literal last] ? [word, last.Text] : new[] { word })
         {
-            return Position(item, new(word, sentence.Span));
+            if (resolver.Names.PositionOf(item, called) is not null || resolver.Names.ScaleWordOf(item, called) is not null)
+            {
+                return Position(item, new(called, sentence.Span));
+            }
         }
 
         resolver.Diagnostics.Add(CardMessages.NoLamp(sentence.Span, item.Name));

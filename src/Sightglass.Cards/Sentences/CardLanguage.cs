@@ -55,9 +55,24 @@ public sealed class CardLanguage
     public string WithArticle(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        string first = " " + name.Split([' ', ','], 2)[0].ToLowerInvariant();
-        string article = Small.ArticlesByEnding.FirstOrDefault(e => first.EndsWith(e.Ending, StringComparison.Ordinal)).Article ?? Small.Article;
+        string article = ArticleOf(name);
         return article.Length == 0 ? name : $"{article} {name}";
+    }
+
+    /// <summary>Of the ways to say a word that which agrees with a name; the first where none does.</summary>
+    /// <param name="ways">One or more.</param>
+    /// <param name="name">Of a thing, without article.</param>
+    public string Agreeing(ImmutableArray<string> ways, string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string? ending = ways.Length == 1 ? null : Small.Agreeing.FirstOrDefault(a => a.Article == ArticleOf(name)).Ending;
+        return ending is null ? ways[0] : ways.FirstOrDefault(w => w.Split(' ')[0].EndsWith(ending, StringComparison.Ordinal), ways[0]);
+    }
+
+    private string ArticleOf(string name)
+    {
+        string first = " " + name.Split([' ', ','], 2)[0].ToLowerInvariant();
+        return Small.ArticlesByEnding.FirstOrDefault(e => first.EndsWith(e.Ending, StringComparison.Ordinal)).Article ?? Small.Article;
     }
 
     private IEnumerable<Word> Apart(Word word) => Small.Contractions.FirstOrDefault(c => word.Is(c.Whole)) is { } c

@@ -14,6 +14,9 @@ public sealed record SmallWords
     /// <summary>Where the article depends on the name: endings of its first word with the article, the first that fits; a whole word with a space before it.</summary>
     public ImmutableArray<(string Ending, string Article)> ArticlesByEnding { get; init; } = [];
 
+    /// <summary>How a word ends that agrees with a noun of an article; none where words agree with nothing.</summary>
+    public ImmutableArray<(string Article, string Ending)> Agreeing { get; init; } = [];
+
     /// <summary>Words that are two written as one (<c>del</c>: <c>de el</c>).</summary>
     public ImmutableArray<Contraction> Contractions { get; init; } = [];
 

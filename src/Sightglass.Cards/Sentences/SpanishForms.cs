@@ -75,6 +75,7 @@ public static partial class SpanishForms
             (" agua", "el"), (" aire", "el"), (" sistema", "el"), (" día", "el"), (" mapa", "el"), (" programa", "el"),
             ("ión", "la"), ("dad", "la"), (" luz", "la"), (" señal", "la"), ("a", "la"), ("iones", "las"), ("as", "las"), ("os", "los"), ("es", "los"),
         ],
+        Agreeing = [("el", "o"), ("la", "a"), ("los", "os"), ("las", "as")],
         Contractions = [new("del", "de", "el"), new("al", "a", "el")],
         IsNounFirst = true,
         And = "y",

@@ -52,8 +52,8 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
     private (Operation Operation, ImmutableArray<(string Gap, string Text)> Filled) Words(CardOp op, string? place, ReadOnlySpan<double> written) => op switch
     {
         CardOp.Go go => (Operation.Go, [("place", _words.Named(go.Place.Name))]),
-        CardOp.Set set => (set.Verb, [Item(set.Item, place), .. Position(set), .. Other(set)]),
-        CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", _words.Word(hold.Position)), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
+        CardOp.Set set => (set.Verb, [Item(set.Item, place), .. Position(set, place), .. Other(set)]),
+        CardOp.Hold hold => (hold.Until is null ? Operation.Hold : Operation.HoldUntil, [Item(hold.Item, place), ("position", _words.Word(hold.Position, hold.Item.At(place).Name)), Limit(hold.Seconds), .. Seen(hold.Until, place)]),
         CardOp.Check check => (Operation.Check, Seen(check.Condition, place)),
         CardOp.If branch => (Operation.If, Seen(branch.Condition, place)),
         CardOp.Look { Place: { } at } look => (Operation.LookAt, [("sign", _words.Shown(look.Sign.Name)), ("place", _words.Named(at.Name))]),
@@ -87,7 +87,7 @@ public sealed class CardStory(CardProgram program, CardLanguage language)
 
     private (string, string) Item(ItemChoice item, string? place) => ("item", _words.Named(item.At(place).Name));
 
-    private ImmutableArray<(string, string)> Position(CardOp.Set set) => set.Verb == Operation.Turn ? [("position", _words.Word(set.Position))] : [];
+    private ImmutableArray<(string, string)> Position(CardOp.Set set, string? place) => set.Verb == Operation.Turn ? [("position", _words.Word(set.Position, set.Item.At(place).Name))] : [];
 
     private ImmutableArray<(string, string)> Other(CardOp.Set set) => set.Other is { } other ? [("other", _words.Named(other.Name))] : [];
 

@@ -13,16 +13,16 @@ public sealed class ConditionWords(CardLanguage language)
     public string Say(Condition condition) => condition switch
     {
         Condition.Shows shows => Sentence(OfReading(shows.Comparison), ("item", Named(shows.Item.Name)), ("value", Amount(shows.Value, shows.Unit))),
-        Condition.ShowsWord shows => Sentence(Operation.ShowsWord, ("item", Named(shows.Item.Name)), ("word", Word(shows.Word))),
+        Condition.ShowsWord shows => Sentence(Operation.ShowsWord, ("item", Named(shows.Item.Name)), ("word", Word(shows.Word, shows.Item.Name))),
         Condition.Lit lit => Sentence(Operation.IsLit, ("item", Named(lit.Item.Name))),
-        Condition.PositionIs position => Sentence(Operation.PositionIs, ("item", Named(position.Item.Name)), ("position", Word(position.Position))),
+        Condition.PositionIs position => Sentence(Operation.PositionIs, ("item", Named(position.Item.Name)), ("position", Word(position.Position, position.Item.Name))),
         Condition.SignHolds sign => Shown(sign.Sign.Name),
         Condition.Compare compare => Sentence(OfCalculation(compare.Comparison), ("calculation", compare.Expression.Text), ("value", Amount(compare.Value, compare.Unit))),
         Condition.Known known => Sentence(Operation.IsKnown, ("calculation", known.Expression.Text)),
         Condition.OneInReach one => Say(one.Cases[0].Condition),
-        Condition.Not { Inner: Condition.ShowsWord shows } => Sentence(Operation.ShowsNotWord, ("item", Named(shows.Item.Name)), ("word", Word(shows.Word))),
+        Condition.Not { Inner: Condition.ShowsWord shows } => Sentence(Operation.ShowsNotWord, ("item", Named(shows.Item.Name)), ("word", Word(shows.Word, shows.Item.Name))),
         Condition.Not { Inner: Condition.Lit lit } => Sentence(Operation.IsDark, ("item", Named(lit.Item.Name))),
-        Condition.Not { Inner: Condition.PositionIs position } => Sentence(Operation.PositionIsNot, ("item", Named(position.Item.Name)), ("position", Word(position.Position))),
+        Condition.Not { Inner: Condition.PositionIs position } => Sentence(Operation.PositionIsNot, ("item", Named(position.Item.Name)), ("position", Word(position.Position, position.Item.Name))),
         Condition.Not { Inner: Condition.SignHolds sign } when !StartsWithArticle(sign.Sign.Name) => Sentence(Operation.NoSign, ("sign", Shown(sign.Sign.Name))),
         Condition.Not not => string.Format(null, language.Small.NotSo, Say(not.Inner)),
         Condition.All all => string.Join($" {language.Small.And} ", all.Parts.Select(Say)),
@@ -41,8 +41,8 @@ public sealed class ConditionWords(CardLanguage language)
     /// <summary>A name of the book in the language that is spoken.</summary>
     internal string Shown(string name) => _tongue.OfBook(name);
 
-    /// <summary>A position, or a word of a scale, in the language that is spoken.</summary>
-    internal string Word(string word) => _tongue.Word(word);
+    /// <summary>A position, or a word of a scale, of an item in the language that is spoken.</summary>
+    public string Word(string word, string item) => language.Agreeing(_tongue.WaysOf(word), Shown(item));
 
     /// <summary>A number with its unit, as the language's sentences take it.</summary>
     public static string Amount(double si, Unit unit) => QuantityFormat.Text(si, unit).Replace('\u202F', ' ');

@@ -17,7 +17,7 @@ internal static class WalkDownText
 
         foreach (IGrouping<string?, WalkDownEntry> machine in all.GroupBy(e => e.RoadNumber))
         {
-            output.WriteLine($"{machine.Key ?? "road number not known"}: {machine.Count(e => e.State == FoundState.Seen)} as described, {machine.Count(e => e.State == FoundState.Differs)} differ, {machine.Count(e => e.State == FoundState.NotSeen)} not seen");
+            output.WriteLine($"{machine.Key ?? "road number not known"}: {machine.Count(e => e.State == FoundState.Seen)} as described, {machine.Count(e => e.State == FoundState.Differs)} not as described, {machine.Count(e => e.State == FoundState.NotSeen)} not seen");
             foreach (WalkDownEntry e in machine.Where(e => e.State != FoundState.Seen || e.Label is not null || e.Note is not null || e.OpensTowards is not null))
             {
                 string[] says =

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
+using Sightglass.Cli.Data;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Routes;
 using Sightglass.Paper.Html;
@@ -19,8 +20,9 @@ internal sealed class LessonVerb : BookVerb
     private readonly Option<double?> _minutes = new("--minutes") { Description = "How long there is: says what does not fit.", HelpName = "N" };
     private readonly Option<Depth> _depth = new("--depth") { Description = "How deep: know, operate, repair.", DefaultValueFactory = _ => Depth.Operate };
     private readonly Option<string?> _audience = new("--audience") { Description = "The role of those who are taught: what it may operate, hands may try. Default: that of --role.", HelpName = "ROLE" };
-    private readonly Option<string?> _html = OutputFile.Option("--html", "Write the lesson as a page to print into this file instead.");
+    private readonly Option<string?> _html = OutputFile.Option("--html", "Write the lesson, with its pictures, as a page to print into this file instead.");
     private readonly Option<string?> _vtt = OutputFile.Option("--vtt", "Write what is said as captions (WebVTT) into this file.");
+    private readonly Option<string?> _data = DataOption.Create();
 
     public LessonVerb()
         : base("lesson", "A lesson round the machine: what to say at each stop, questions, hands, stations, protection to arrange, what to bring, and the time it takes.")
@@ -28,7 +30,7 @@ internal sealed class LessonVerb : BookVerb
         Add(_route.Purpose);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _people, _stations, _minutes, _depth, _audience, _html, _vtt }.Concat(_route.All))
+        foreach (Option option in new Option[] { _people, _stations, _minutes, _depth, _audience, _html, _vtt, _data }.Concat(_route.All))
         {
             Add(option);
         }
@@ -78,7 +80,7 @@ internal sealed class LessonVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(_html) is { } file)
         {
-            OutputFile.Write(file, HtmlPage.Write(LessonPaper.Of(plan)));
+            OutputFile.Write(file, HtmlPage.Write(LessonPaper.Of(plan, album: KeptPhotos.Album(line.GetValue(_data), FolderOf(line), plan.Route.Book, line.InvocationConfiguration.Error))));
         }
 
         if (line.GetValue(_vtt) is { } captions)

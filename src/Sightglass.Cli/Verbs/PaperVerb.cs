@@ -250,10 +250,9 @@ internal sealed class PaperVerb : BookVerb
             OutputFile.Write(htmlFile, HtmlPage.Write(paper, sheet));
         }
 
-        if (pdf is { LeastLetters: < PdfFile.Readable } small)
+        if (pdf is not null && SheetAdvice.Of(paper.Look, sheet, pdf.LeastLetters) is { } advice)
         {
-            string larger = Larger(paper.Look, sheet, small.LeastLetters) is { } named ? $"take a larger sheet: --size {named}" : "no sheet here is larger: look at it on the page";
-            line.InvocationConfiguration.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Names on the drawing come out at {small.LeastLetters:0.0} pt, and {PdfFile.Readable:0.0} is the least that is read well; {larger}."));
+            line.InvocationConfiguration.Error.WriteLine(advice);
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
@@ -269,14 +268,6 @@ internal sealed class PaperVerb : BookVerb
         }
 
         return ExitCode.Good;
-    }
-
-    /// <summary>The smallest sheet on which words of this size come out well; the largest there is where none does, null where this is it.</summary>
-    private static string? Larger(PaperLook look, PaperSheet sheet, double letters)
-    {
-        static double Long(PaperSheet s) => Math.Max(s.Width, s.Height);
-        PaperSheet[] larger = [.. PaperSheet.All.Where(s => s.Fits(look) && Long(s) > Long(sheet)).OrderBy(Long)];
-        return (Array.Find(larger, s => letters * Long(s) / Long(sheet) >= PdfFile.Readable) ?? larger.LastOrDefault())?.Name;
     }
 
     private static int Wrong(ParseResult line, string message) => WrongUse(line, message).Result;

@@ -111,7 +111,7 @@ internal sealed class WalkDownVerb : BookVerb
             }
             else
             {
-                line.InvocationConfiguration.Output.WriteLine($"Taken in from {result.By}: {taken.New} new, {taken.Newer} later than what was here, {taken.Known} known already. {Findings.Many(taken.Proposed, "proposal")} for the book: 'sightglass proposals' shows them.");
+                line.InvocationConfiguration.Output.WriteLine($"Taken in from {result.By}: {taken.New} new, {taken.Newer} later than what was here, {taken.Known} known already. {(taken.Proposed == 0 ? "Nothing new for the book." : $"{Findings.Many(taken.Proposed, "proposal")} for the book: 'sightglass proposals' shows {(taken.Proposed == 1 ? "it" : "them")}.")}");
             }
 
             return ExitCode.Good;

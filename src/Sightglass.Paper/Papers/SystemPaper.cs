@@ -4,6 +4,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Photos;
 
@@ -72,7 +73,7 @@ public static class SystemPaper
         return all.IsEmpty ? [] : [new PaperBlock.Heading(2, title), new PaperBlock.Table(heads, all) { Widths = widths, RowHeads = true }];
     }
 
-    private static ImmutableArray<PaperText> Operated(Item item) => [Name(item), Where(item), Say.Word(item.UsualPosition ?? ""), Who(item)];
+    private static ImmutableArray<PaperText> Operated(Item item) => [Name(item), Where(item), PositionWords.Of(item.Name, item.UsualPosition ?? ""), Who(item)];
 
     private static ImmutableArray<PaperText> Read(Item item) => [Name(item), Where(item), Scale(item.Reading!), Normal(item)];
 

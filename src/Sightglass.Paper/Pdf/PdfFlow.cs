@@ -7,19 +7,16 @@ internal static class PdfFlow
 {
     public static void Lay(PdfPages pages, IReadOnlyList<PdfPiece> pieces)
     {
+        IReadOnlySet<int> starts = PdfBreaks.Of(pieces, pages.Frame.Height);
         double y = pages.Frame.Top;
         bool first = true;
         for (int i = 0; i < pieces.Count; i++)
         {
             PdfPiece piece = pieces[i];
-            double space = first ? 0 : piece.Space;
-            // What must stay together and fits on no page is taken piece by piece.
-            double together = Together(pieces, i) is var all && all <= pages.Frame.Height ? all : piece.Height;
-            bool full = !first && (piece.NewPage || y + space + together > pages.Frame.Bottom + 0.01);
-            if (full)
+            if (starts.Contains(i))
             {
                 pages.Next();
-                (y, space, first) = (pages.Frame.Top, 0, true);
+                (y, first) = (pages.Frame.Top, true);
                 if (piece.Repeated is { } again)
                 {
                     again.Paint(new XRect(pages.Frame.X, y, pages.Frame.Width, again.Height));
@@ -27,22 +24,11 @@ internal static class PdfFlow
                 }
             }
 
-            piece.Paint(new XRect(pages.Frame.X, y + space, pages.Frame.Width, piece.Height));
-            y += space + piece.Height;
+            y += first ? 0 : piece.Space;
+            piece.Paint(new XRect(pages.Frame.X, y, pages.Frame.Width, piece.Height));
+            y += piece.Height;
             first &= piece.Height == 0;
         }
-    }
-
-    /// <summary>The height of a piece with those that must stay on its page.</summary>
-    public static double Together(IReadOnlyList<PdfPiece> pieces, int from)
-    {
-        double height = pieces[from].Height;
-        for (int i = from; i + 1 < pieces.Count && pieces[i].WithNext && !pieces[i + 1].NewPage; i++)
-        {
-            height += pieces[i + 1].Space + pieces[i + 1].Height;
-        }
-
-        return height;
     }
 
     /// <summary>All of them without a break.</summary>

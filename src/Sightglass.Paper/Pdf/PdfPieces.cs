@@ -27,7 +27,7 @@ internal sealed partial class PdfPieces(PdfPages pages, PdfType type, bool large
         PaperBlock.Ticks ticks => List(ticks.Lines, width, ticks: true),
         PaperBlock.Steps steps => Steps(steps, width),
         PaperBlock.Table table => Table(table, width),
-        PaperBlock.Notice notice => [Notice(notice.Word, notice.Text, width) with { Space = type.Gap * 1.4 }],
+        PaperBlock.Notice notice => [Notice(notice.Word, notice.Text, width) with { Space = type.Gap * 1.4, WithNext = true }],
         PaperBlock.Picture picture => Picture(picture, width),
         PaperBlock.Photos photos => Photos(photos, width),
         PaperBlock.Code code => [Code(code, width)],

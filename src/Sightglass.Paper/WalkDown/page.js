@@ -173,7 +173,9 @@ const page = (() => {
     const blob = e?.voice ? await store.get('files', e.voice) : null;
     const button = voiceButton(async said => {
       const file = await findings.addFile(said);
+      const old = findings.of(s.place, item.name)?.voice;
       if (file) await say({ voice: file });
+      if (file && old) await store.remove('files', old);
       voice(place, s, item, say);
     });
     let audio = null;

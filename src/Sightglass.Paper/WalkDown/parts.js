@@ -66,7 +66,10 @@ function voiceButton(told) {
         told(blob);
       };
       recorder.start();
-      setTimeout(() => recorder?.state === 'recording' && recorder.stop(), 120_000);
+      const stop = () => recorder?.state === 'recording' && recorder.stop();
+      setTimeout(stop, 120_000);
+      // A phone may end a page that is not seen: what was said so far is kept first.
+      document.addEventListener('visibilitychange', stop, { once: true });
       button.textContent = text('stopRecording');
       button.setAttribute('aria-pressed', 'true');
     } catch {

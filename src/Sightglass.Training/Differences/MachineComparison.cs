@@ -4,6 +4,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 
 namespace Sightglass.Training.Differences;
 
@@ -50,7 +51,7 @@ public static class MachineComparison
         Changed(() =>
         [
             ("positions", Words(before.Positions), Words(after.Positions)),
-            ("usual position", Say.Word(before.UsualPosition ?? ""), Say.Word(after.UsualPosition ?? "")),
+            ("usual position", PositionWords.Of(before.Name, before.UsualPosition ?? ""), PositionWords.Of(after.Name, after.UsualPosition ?? "")),
             ("who may", List(before.Authority?.Who ?? []), List(after.Authority?.Who ?? [])),
             ("permission of", Say.Book(before.Authority?.Permission ?? ""), Say.Book(after.Authority?.Permission ?? "")),
             ("told", List(before.Authority?.Told ?? []), List(after.Authority?.Told ?? [])),

@@ -6,6 +6,12 @@ public sealed record VoiceFile(byte[] Bytes, string Ending)
     /// <summary>Bytes of two minutes, generously.</summary>
     public const int Largest = 8 << 20;
 
+    /// <summary>So many bytes of its beginning tell what a file is.</summary>
+    public const int Told = 16;
+
+    /// <summary>Its type, as a page is told it.</summary>
+    public string Type => Ending switch { ".webm" => "audio/webm", ".ogg" => "audio/ogg", _ => "audio/mp4" };
+
     /// <summary>The file by how it begins (WebM, Ogg, MP4); null for anything else.</summary>
     public static VoiceFile? Of(byte[] bytes)
     {

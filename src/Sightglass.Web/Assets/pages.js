@@ -70,8 +70,14 @@ export function follow(smooth) {
   scroll.scrollTo({ left: scroll.scrollLeft + box.left + box.width / 2 - room.left - room.width * (room.width < 720 ? 0.5 : 0.58), behavior: smooth && !still ? 'smooth' : 'instant' });
   if (!scroll.dataset.seen) {
     scroll.dataset.seen = 'yes';
+    let wide = scroll.scrollWidth;
     scroll.addEventListener('scroll', frame, { passive: true });
-    window.addEventListener('resize', frame);
+    // The strip grows and shrinks with the window: where the person stands stays in view.
+    window.addEventListener('resize', () => {
+      if (scroll.scrollWidth === wide) return frame();
+      wide = scroll.scrollWidth;
+      follow(false);
+    });
   }
   frame();
 }

@@ -77,6 +77,7 @@ public static class WebHost
             app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
         }
 
+        WrongAddress.Use(app);
         app.UseAntiforgery();
         Files.Map(app, shelf);
         AnswerPage.Map(app, tongues);

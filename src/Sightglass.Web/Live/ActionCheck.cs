@@ -1,5 +1,6 @@
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 using Sightglass.Plant.Plans;
 using Sightglass.World;
 
@@ -31,7 +32,7 @@ internal static class ActionCheck
         }
 
         Item item = plan.Book.Items[o.Item];
-        return item.Positions.Contains(o.Position) ? null : Say.With($"{o.Item} has no position {Say.Word(o.Position)}; it has {string.Join(", ", item.Positions.Select(Say.Word))}");
+        return item.Positions.Contains(o.Position) ? null : Say.With($"{o.Item} has no position {PositionWords.Of(o.Item, o.Position)}; it has {string.Join(", ", item.Positions.Select(p => PositionWords.Of(o.Item, p)))}");
     }
 
     private static string? PutIn(Plan plan, WorldAction.PutIn p)

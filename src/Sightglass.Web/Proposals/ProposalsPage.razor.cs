@@ -5,7 +5,9 @@ using Sightglass.Basics.Language;
 using Sightglass.Book.Changes;
 using Sightglass.Book.Model;
 using Sightglass.Storage.Proposals;
+using Sightglass.Storage.WalkDowns;
 using Sightglass.Training.Proposals;
+using Sightglass.Training.WalkDowns;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Proposals;
@@ -25,6 +27,9 @@ public sealed partial class ProposalsPage : IAsyncDisposable
     private ProposalDesk Desk { get; set; } = null!;
 
     [Inject]
+    private WalkDownDesk WalkDowns { get; set; } = null!;
+
+    [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
     private ClassBook Book => Room.Shelf.Book;
@@ -32,6 +37,9 @@ public sealed partial class ProposalsPage : IAsyncDisposable
     private ImmutableArray<Proposal> Open { get; set; } = [];
 
     private ImmutableArray<Proposal> Decided { get; set; } = [];
+
+    /// <summary>What was said instead of written: it proposes nothing by itself.</summary>
+    private ImmutableArray<WalkDownEntry> Voices { get; set; } = [];
 
     private Proposal? Chosen { get; set; }
 
@@ -121,6 +129,7 @@ public sealed partial class ProposalsPage : IAsyncDisposable
         int at = Chosen is null ? 0 : Math.Max(0, Open.IndexOf(Chosen));
         Open = [.. all.Where(p => p.State == ProposalState.Open)];
         Decided = [.. all.Where(p => p.State != ProposalState.Open).OrderByDescending(p => p.DecidedAt)];
+        Voices = [.. WalkDowns.All(Book.Title).Where(e => e.Voice is not null)];
         Chosen = null;
         if (Open.Length > 0)
         {

@@ -17,6 +17,9 @@ public sealed partial class RulesPage
     [Inject]
     private RuleShelf Shelf { get; set; } = null!;
 
+    /// <summary>Language of the rules' own words: a reading of a rule in another one would be another rule.</summary>
+    private const string RulesIn = "en";
+
     /// <summary>The paragraph shown in full.</summary>
     [SupplyParameterFromQuery(Name = "show")]
     private string? Show { get; set; }
