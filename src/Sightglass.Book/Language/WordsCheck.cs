@@ -45,10 +45,11 @@ public static class WordsCheck
         return WordsMessages.NoWords(language.Name, language.Code);
     }
 
-    /// <summary>The texts of a book that a language lacks.</summary>
+    /// <summary>The texts of a book that a language lacks. Positions and words of a scale that the program itself says are none of them.</summary>
     /// <param name="book">The book.</param>
     /// <param name="words">The language; null where the book says nothing in it.</param>
-    public static IEnumerable<ReadText> Missing(ClassBook book, BookWords? words) => BookTexts.Of(book).Concat(words is null ? [] : BookTexts.OfTrains(book)).Where(t => words?.Find(t.Text) is null).DistinctBy(t => t.Text);
+    public static IEnumerable<ReadText> Missing(ClassBook book, BookWords? words) =>
+        BookTexts.Of(book).Concat(words is null ? [] : BookTexts.OfTrains(book)).Where(t => words?.Find(t.Text) is null && !(t.Sort == BookTextSort.Word && IsSaid(t.Text, words))).DistinctBy(t => t.Text);
 
     /// <summary>Names of a language that cards could not say, or that two things would share.</summary>
     internal static void Names(ClassBook book, BookWords words, Findings found)
@@ -73,6 +74,8 @@ public static class WordsCheck
             }
         }
     }
+
+    private static bool IsSaid(string word, BookWords? words) => words is not null && words.Tongue.Word(word) != word;
 
     private static IEnumerable<(string Sort, string Name)> NamesOf(ClassBook book) =>
         book.Items.Keys.Select(n => ("item", n))
