@@ -26,6 +26,11 @@ public sealed record CalculatorSheet
     /// <summary>What it leaves out, and who decides.</summary>
     public required string Caution { get; init; }
 
+    public required CalculatorPlot Plot { get; init; }
+
+    /// <summary>What is said of some results.</summary>
+    public ImmutableArray<CalculatorRemark> Remarks { get; init; } = [];
+
     /// <summary>SI values in the order of <see cref="Inputs"/> to SI results in the order of <see cref="Results"/>; no number or endless where there is no answer.</summary>
     public required Func<ImmutableArray<double>, ImmutableArray<double>> Work { get; init; }
 

@@ -27,6 +27,7 @@ internal static class RunningSheets
             Formula = "effort = min(power * efficiency / speed, mass * g * adhesion); corner = power * efficiency / (mass * g * adhesion)",
             Source = "definition of power; Hay, Railroad Engineering (from memory)",
             Caution = "Ratings of the maker and the limits of couplers and of the head-end power decide.",
+            Plot = new("speed", "0 mph", "110 mph", "effort"),
             Work = v => [TractiveEffort.Newtons(v[0], v[1], v[2] * Gravity, v[3], v[4]), TractiveEffort.CornerSpeed(v[0], v[1], v[2] * Gravity, v[3])],
         },
         new()
@@ -37,7 +38,7 @@ internal static class RunningSheets
             [
                 new("power", Dimension.Power, "at the rail", "2000 kW") { Least = "1 kW" },
                 new("locomotive", Dimension.Kilogram, "mass of the locomotive, four axles", "130 short ton") { Least = "1 t" },
-                new("cars", Dimension.One, "how many, four axles each", "6") { Usual = "0", Least = "0", Most = "60" },
+                new("cars", Dimension.One, "how many, four axles each", "6") { IsWhole = true, Usual = "0", Least = "0", Most = "60" },
                 new("car", Dimension.Kilogram, "mass of one car, loaded", "60 short ton") { Usual = "60 short ton", Least = "1 t" },
                 new("grade", Dimension.One, "rise over run", "1 %") { Usual = "0 %", Least = "-5 %", Most = "10 %" },
                 new("adhesion", Dimension.One, "share of the locomotive's weight that the rail holds", "0.25") { Usual = "0.25", Least = "0.01", Most = "0.5" },
@@ -46,6 +47,7 @@ internal static class RunningSheets
             Formula = "power / speed = resistance(locomotive, cars, car; speed) + (locomotive + cars * car) * g * sin(atan(grade)); power / speed is at most locomotive * g * adhesion",
             Source = "Davis 1926, passenger cars and locomotives (from memory), a front of 120 ft² each",
             Caution = "Wind, curves and a cold train add to it. Speed limits decide, not what a train could do.",
+            Plot = new("grade", "0 %", "4 %", "speed"),
             Work = Balance,
             NoAnswer = "the train does not start on this grade, or runs away down it",
         },
@@ -63,6 +65,7 @@ internal static class RunningSheets
             Formula = "speed = sqrt((cant + unbalance) / (0.0007 * curve)) with inches, degrees and mph",
             Source = "49 CFR 213.57 and appendix A (read)",
             Caution = "The timetable and special instructions decide.",
+            Plot = new("curve", "0.5", "10", "speed"),
             Work = v => [CurveSpeed.MilesAnHour(v[0] / 0.0254, v[1] / 0.0254, v[2]) * 0.44704],
         },
     ];
