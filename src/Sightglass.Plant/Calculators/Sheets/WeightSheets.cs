@@ -39,6 +39,7 @@ internal static class WeightSheets
                 new("axle spring", s_stiffness, "the same, of each of the eight springs over the axles", "1.2 kN/mm") { Least = "0.001 kN/mm" },
                 new("broken", Dimension.One, "which axle spring is not whole: its side and its axle from the front", "none") { Usual = "none", Choices = ["none", .. s_wheels] },
                 new("left", Dimension.One, "share of its stiffness that this one still has: 0 % where it is missing", "0 %") { Usual = "0 %", Least = "0 %", Most = "100 %" },
+                new("clearance", Dimension.Metre, "how far a frame goes down, from where it stands on whole springs, until it rests on its stop", "30 mm") { Usual = "30 mm", Least = "0 mm" },
                 new("pull", Dimension.Force, "at the coupler", "0 kN") { Usual = "0 kN", Least = "0 kN" },
                 new("pull height", Dimension.Metre, "of the coupler over the points at which the trucks pull", "0.4 m") { Usual = "0.4 m", Least = "0 m", Most = "2 m" },
                 new("limit", Dimension.Kilogram, "on one wheel", "16 t") { Usual = "16 t", Least = "1 t" },
@@ -48,17 +49,19 @@ internal static class WeightSheets
                 .. s_wheels.Select(w => new CalculatorValue(w, Dimension.Kilogram, "on this wheel, side and axle from the front", "t")),
                 new("heaviest", Dimension.Kilogram, "on the wheel that carries most", "t"),
                 new("unlike", Dimension.One, "greatest difference between the two wheels of an axle, of their sum", "%"),
+                new("on a stop", Dimension.Kilogram, "with which a frame rests on its stop", "t"),
             ],
             Formula = "sum of R = (body + density * (forward + centre + aft) + 2 * truck) * g; sum of R * x = (body * ahead + density * (forward - aft) * tank) * g - pull * pull height; sum of R * y = body * aside * g; "
-                + "R = axle spring * way, and broken only left of it, at trucks apart, axles apart, springs apart; at the pivots: body spring * way; "
+                + "R = axle spring * way, and broken only left of it until the frame rests on its stop after clearance, at trucks apart, axles apart, springs apart; at the pivots: body spring * way; "
                 + "wheel = wheelset * g / 2 + R by the lever from springs apart to wheels apart; heaviest <= limit",
             Source = "statics of rigid bodies on linear springs",
             Caution = "Springs take up friction and set, and scales decide: weigh the machine. A broken spring is for the mechanical department, and it may be against the rules to move: ask before. Nobody goes under a body that is not blocked.",
             Plot = new("forward", "0 L", "6000 L", "heaviest"),
-            NoAnswer = "it does not stand on its springs",
+            NoAnswer = "a wheel lifts off and nothing holds it: the machine does not stand like this",
             Remarks =
             [
                 new("The heaviest wheel is over the limit.", (v, r) => r[8] > v[^1] * (1 + 1e-9)),
+                new("A frame rests on its stop: it rides there without a spring.", (_, r) => r[10] > 0),
                 new("A wheel carries nothing: it lifts off.", (_, r) => r.Take(8).Any(w => w <= 0)),
             ],
             Work = Wheels,
@@ -80,15 +83,16 @@ internal static class WeightSheets
             AxleSpring = v[15],
             Broken = (int)v[16] - 1,
             Left = v[17],
-            Pull = v[18] * v[19],
+            Clearance = v[18],
+            Pull = v[19] * v[20],
         };
-        if (loads.Newtons() is not { } newtons)
+        if (loads.Solve() is not { } forces)
         {
-            return [.. Enumerable.Repeat(double.NaN, 10)];
+            return [.. Enumerable.Repeat(double.NaN, 11)];
         }
 
-        double[] wheels = [.. newtons.Select(n => n / Gravity)];
+        double[] wheels = [.. forces.Wheels.Select(n => n / Gravity)];
         double unlike = Enumerable.Range(0, 4).Max(a => Math.Abs(wheels[2 * a] - wheels[(2 * a) + 1]) / Math.Max(1e-9, wheels[2 * a] + wheels[(2 * a) + 1]));
-        return [.. wheels, wheels.Max(), unlike];
+        return [.. wheels, wheels.Max(), unlike, forces.Stop / Gravity];
     }
 }
