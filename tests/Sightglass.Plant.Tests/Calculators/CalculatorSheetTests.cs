@@ -121,7 +121,7 @@ public sealed class CalculatorSheetTests
     [InlineData("jumper current", "power = 320 kW; volts = 470 V; jumpers = 2.5", "jumpers", "“jumpers” counts things: “2.5” is no whole number.")]
     [InlineData("horn", "level = 100 kW; distance = 1 m", "level", "has a unit that does not belong there. Write a plain number like “100”.")]
     [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = middle 1", "broken", "there is no “middle 1”. Write one of: none, right 1, left 1,")]
-    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 t; axle spring = 1.2 kN/mm", "body spring", "Write one of: kg·s^-2.")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 t; axle spring = 1.2 kN/mm", "body spring", "Write one of: kN/mm, lbf/in.")]
     public void Of_WrongValue_IsToldAtItsInput(string name, string given, string input, string says)
     {
         List<CalculatorRefusal> refused = [];

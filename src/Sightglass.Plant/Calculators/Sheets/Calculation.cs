@@ -92,8 +92,8 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
             }
 
             parts.Add(new(line[plain..at], false));
-            parts.Add(new(here.Text, true));
             at += here.Name.Length;
+            parts.Add(new(at < line.Length && line[at] == '^' ? $"({here.Text})" : here.Text, true));
             plain = at;
         }
 

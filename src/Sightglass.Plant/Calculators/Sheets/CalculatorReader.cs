@@ -33,7 +33,14 @@ public static class CalculatorReader
         ArgumentNullException.ThrowIfNull(input);
         bool absolute = input.Basis != PressureBasis.Gauge;
         IEnumerable<string> units = UnitTable.Units.Where(u => u.Dimension == input.Dimension && (absolute || !u.IsAbsolute)).Select(u => u.Symbol);
-        return units.Any() ? units : [UnitTable.SiOf(input.Dimension).Symbol];
+        return units.Any() ? units : UnitsLike(input.Example);
+    }
+
+    /// <summary>Of a dimension without units of its own: that of the example, and the one on the other side of the border.</summary>
+    private static IEnumerable<string> UnitsLike(string example)
+    {
+        QuantityText.TryParseAny(example, Span.None, [], out Quantity quantity);
+        return new[] { quantity.Unit.Symbol, UnitPairs.Other(quantity.Unit)?.Symbol }.OfType<string>();
     }
 
     private static CalculatorGiven? ReadChoice(CalculatorValue input, string typed, out string? refusal)

@@ -44,7 +44,7 @@ internal static class RunningSheets
                 new("adhesion", Dimension.One, "share of the locomotive's weight that the rail holds", "0.25") { Usual = "0.25", Least = "0.01", Most = "0.5" },
             ],
             Results = [new("speed", Dimension.Speed, "at which what pulls is what resists", "mph"), new("resistance", Dimension.Force, "at that speed", "kN")],
-            Formula = "power / speed = resistance(locomotive, cars, car; speed) + (locomotive + cars * car) * g * sin(atan(grade)); power / speed is at most locomotive * g * adhesion",
+            Formula = "power / speed = resistance(locomotive, cars, car, at speed) + (locomotive + cars * car) * g * sin(atan(grade)); power / speed is at most locomotive * g * adhesion",
             Source = "Davis 1926, passenger cars and locomotives (from memory), a front of 120 ft² each",
             Caution = "Wind, curves and a cold train add to it. Speed limits decide, not what a train could do.",
             Plot = new("grade", "0 %", "4 %", "speed"),

@@ -81,7 +81,7 @@ internal static class TankSheets
             Formula = formula,
             Source = source,
             Caution = Caution,
-            Plot = new("first", "0 mm", "900 mm", "volume"),
+            Plot = new("first", "20 mm", "900 mm", "volume"),
             Remarks = s_remarks,
             NoAnswer = "both glasses show nothing, or one shows more than the tank is high",
             Work = v =>
