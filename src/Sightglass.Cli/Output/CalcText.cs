@@ -15,10 +15,10 @@ internal static class CalcText
     {
         foreach (CalculatorGroup group in CalculatorLibrary.Groups)
         {
-            output.WriteLine(Say.Begin(Say.Word(group.Name)));
+            output.WriteLine(Say.Begin(CalculatorWord.Of(group.Name)));
             foreach (CalculatorSheet sheet in group.Sheets)
             {
-                output.WriteLine($"  {Say.Word(sheet.Name),-28}{Say.Word(sheet.Purpose)}");
+                output.WriteLine($"  {CalculatorWord.Of(sheet.Name),-28}{CalculatorWord.Of(sheet.Purpose)}");
             }
 
             output.WriteLine();
@@ -29,29 +29,29 @@ internal static class CalcText
 
     public static void Asks(TextWriter output, CalculatorSheet sheet)
     {
-        output.WriteLine(Say.Word(sheet.Purpose));
+        output.WriteLine(CalculatorWord.Of(sheet.Purpose));
         output.WriteLine();
         foreach (CalculatorValue v in sheet.Inputs)
         {
-            string usual = v.Usual is null ? "" : Say.With($" ({new ClosedWord(v.Usual)} where nothing is written)");
-            output.WriteLine($"  {Say.Word(v.Name),-16}{Say.Word(v.Text)}{usual}");
+            string usual = v.Usual is null ? "" : Say.With($" ({new CalculatorWord(v.Usual)} where nothing is written)");
+            output.WriteLine($"  {CalculatorWord.Of(v.Name),-16}{CalculatorWord.Of(v.Text)}{usual}");
         }
 
         output.WriteLine();
-        Lines(output, Say.Word(sheet.Formula).Split("; "));
-        string example = string.Join(' ', sheet.Inputs.Select(v => $"\"{Say.Word(v.Name)} = {Say.Word(v.Example)}\""));
-        string name = Say.Word(sheet.Name);
+        Lines(output, CalculatorWord.Of(sheet.Formula).Split("; "));
+        string example = string.Join(' ', sheet.Inputs.Select(v => $"\"{CalculatorWord.Of(v.Name)} = {CalculatorWord.Of(v.Example)}\""));
+        string name = CalculatorWord.Of(sheet.Name);
         output.WriteLine($"calc {(name.Contains(' ', StringComparison.Ordinal) ? $"\"{name}\"" : name)} {example}");
     }
 
     public static void Print(TextWriter output, Calculation c, UnitSystem? units)
     {
-        Lines(output, Say.Word(c.Sheet.Formula).Split("; "));
+        Lines(output, CalculatorWord.Of(c.Sheet.Formula).Split("; "));
         Lines(output, c.Worked().Where(l => l.Any(p => p.IsValue)).Select(l => string.Concat(l.Select(p => p.Text))));
         for (int i = 0; i < c.Results.Length; i++)
         {
             string other = units is null && UnitPairs.Other(UnitTable.Get(c.Sheet.Results[i].Example)) is { } unit ? $" ({QuantityFormat.Text(c.Results[i], unit)})" : "";
-            output.WriteLine($"  {Say.Word(c.Sheet.Results[i].Name),-16}{Plain(c.Shown(i, units) + other)}, {Say.Word(c.Sheet.Results[i].Text)}");
+            output.WriteLine($"  {CalculatorWord.Of(c.Sheet.Results[i].Name),-16}{Plain(c.Shown(i, units) + other)}, {CalculatorWord.Of(c.Sheet.Results[i].Text)}");
         }
 
         output.WriteLine();
@@ -60,8 +60,8 @@ internal static class CalcText
             output.WriteLine(remark);
         }
 
-        output.WriteLine(Say.With($"Source: {new ClosedWord(c.Sheet.Source)}."));
-        output.WriteLine(Say.Word(c.Sheet.Caution));
+        output.WriteLine(Say.With($"Source: {new CalculatorWord(c.Sheet.Source)}."));
+        output.WriteLine(CalculatorWord.Of(c.Sheet.Caution));
     }
 
     private static void Lines(TextWriter output, IEnumerable<string> lines)

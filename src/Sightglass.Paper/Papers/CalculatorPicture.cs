@@ -32,5 +32,5 @@ public static class CalculatorPicture
     }
 
     private static string Named(CalculatorValue value, Unit unit) =>
-        QuantityFormat.Symbol(unit) is { Length: > 0 } symbol ? $"{Say.Word(value.Name)}, {symbol}" : Say.Word(value.Name);
+        QuantityFormat.Symbol(unit) is { Length: > 0 } symbol ? $"{CalculatorWord.Of(value.Name)}, {symbol}" : CalculatorWord.Of(value.Name);
 }

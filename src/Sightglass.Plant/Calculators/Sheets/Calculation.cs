@@ -15,7 +15,7 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
     public ImmutableArray<double> Values => [.. Given.Select(g => g.Value.Si)];
 
     /// <summary>What is to be known of these results, in the language that is spoken.</summary>
-    public IEnumerable<string> Remarks => Sheet.Remarks.Where(r => r.Holds(Values, Results)).Select(r => Say.Word(r.Text));
+    public IEnumerable<string> Remarks => Sheet.Remarks.Where(r => r.Holds(Values, Results)).Select(r => CalculatorWord.Of(r.Text));
 
     /// <summary>Works it out.</summary>
     /// <param name="sheet">Of the calculator.</param>
@@ -28,7 +28,7 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
         ArgumentNullException.ThrowIfNull(given);
         ArgumentNullException.ThrowIfNull(refused);
         int before = refused.Count;
-        foreach (string unknown in given.Keys.Where(k => !sheet.Inputs.Any(i => i.Name == k || Say.Word(i.Name) == k)))
+        foreach (string unknown in given.Keys.Where(k => !sheet.Inputs.Any(i => i.Name == k || CalculatorWord.Of(i.Name) == k)))
         {
             string[] names = [.. sheet.Inputs.Select(i => i.Name)];
             refused.Add(new(unknown, $"`{sheet.Name}` asks for no `{unknown}`; {Nearest.DidYouMean(unknown, names) ?? $"it asks for {string.Join(", ", names.Select(n => $"`{n}`"))}"}"));
@@ -47,7 +47,7 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
             return new(sheet, read, results);
         }
 
-        refused.Add(new(null, Say.With($"{Say.Begin(Say.Word(sheet.NoAnswer))}: change one of the values.")));
+        refused.Add(new(null, Say.With($"{Say.Begin(CalculatorWord.Of(sheet.NoAnswer))}: change one of the values.")));
         return null;
     }
 
@@ -57,9 +57,9 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
         // Longest names first, each put in once: a value may hold the name of another.
         (string Name, string Text)[] all =
         [
-            .. Sheet.Inputs.Select((v, i) => (Say.Word(v.Name), v.Choices.IsEmpty ? Given[i].Text : Say.Word(Given[i].Text))).OrderByDescending(v => v.Item1.Length),
+            .. Sheet.Inputs.Select((v, i) => (CalculatorWord.Of(v.Name), v.Choices.IsEmpty ? Given[i].Text : CalculatorWord.Of(Given[i].Text))).OrderByDescending(v => v.Item1.Length),
         ];
-        return [.. Say.Word(Sheet.Formula).Split("; ").Select(line => PutIn(line, all))];
+        return [.. CalculatorWord.Of(Sheet.Formula).Split("; ").Select(line => PutIn(line, all))];
     }
 
     /// <summary>A result in the unit in which it is shown.</summary>
@@ -69,7 +69,7 @@ public sealed record Calculation(CalculatorSheet Sheet, ImmutableArray<Calculato
 
     private static CalculatorGiven? Read(CalculatorValue input, IReadOnlyDictionary<string, string> given, ICollection<CalculatorRefusal> refused)
     {
-        CalculatorGiven? value = CalculatorReader.Read(input, given.GetValueOrDefault(input.Name) ?? given.GetValueOrDefault(Say.Word(input.Name)), out string? refusal);
+        CalculatorGiven? value = CalculatorReader.Read(input, given.GetValueOrDefault(input.Name) ?? given.GetValueOrDefault(CalculatorWord.Of(input.Name)), out string? refusal);
         if (refusal is not null)
         {
             refused.Add(new(input.Name, refusal));

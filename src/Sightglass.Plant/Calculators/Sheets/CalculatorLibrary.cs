@@ -20,5 +20,5 @@ public static class CalculatorLibrary
     public static ImmutableArray<CalculatorSheet> All { get; } = [.. Groups.SelectMany(g => g.Sheets)];
 
     /// <summary>A calculator by its name, in English or in the language that is spoken, or null.</summary>
-    public static CalculatorSheet? Find(string name) => All.FirstOrDefault(c => c.Name == name) ?? All.FirstOrDefault(c => Say.Word(c.Name) == name);
+    public static CalculatorSheet? Find(string name) => All.FirstOrDefault(c => c.Name == name) ?? All.FirstOrDefault(c => CalculatorWord.Of(c.Name) == name);
 }

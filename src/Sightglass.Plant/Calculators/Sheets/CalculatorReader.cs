@@ -20,7 +20,7 @@ public static class CalculatorReader
         string typed = string.IsNullOrWhiteSpace(text) ? input.Usual ?? "" : text.Trim();
         if (typed.Length == 0)
         {
-            refusal = Say.With($"“{Name(input)}” is missing: {new ClosedWord(input.Text)}. Write it like “{Example(input)}”.");
+            refusal = Say.With($"“{Name(input)}” is missing: {new CalculatorWord(input.Text)}. Write it like “{Example(input)}”.");
             return null;
         }
 
@@ -46,8 +46,8 @@ public static class CalculatorReader
     private static CalculatorGiven? ReadChoice(CalculatorValue input, string typed, out string? refusal)
     {
         int at = input.Choices.IndexOf(typed);
-        at = at >= 0 ? at : input.Choices.Select(Say.Word).ToList().IndexOf(typed);
-        refusal = at >= 0 ? null : Say.With($"“{Name(input)}”: there is no “{Short(typed)}”. Write one of: {string.Join(", ", input.Choices.Select(Say.Word))}.");
+        at = at >= 0 ? at : input.Choices.Select(CalculatorWord.Of).ToList().IndexOf(typed);
+        refusal = at >= 0 ? null : Say.With($"“{Name(input)}”: there is no “{Short(typed)}”. Write one of: {string.Join(", ", input.Choices.Select(CalculatorWord.Of))}.");
         return at >= 0 ? new(input.Choices[at], new(at, UnitTable.One)) : null;
     }
 
@@ -103,9 +103,9 @@ public static class CalculatorReader
         return quantity.Si;
     }
 
-    private static ClosedWord Name(CalculatorValue input) => new(input.Name);
+    private static CalculatorWord Name(CalculatorValue input) => new(input.Name);
 
-    private static string Example(CalculatorValue input) => input.Choices.IsEmpty ? input.Example : Say.Word(input.Example);
+    private static string Example(CalculatorValue input) => input.Choices.IsEmpty ? input.Example : CalculatorWord.Of(input.Example);
 
     private static string Short(string typed) => typed.Length <= Repeated ? typed : string.Concat(typed.AsSpan(0, Repeated - 1), "…");
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Calculators.Electric;
 
 namespace Sightglass.Plant.Calculators.Sheets;
@@ -30,6 +31,7 @@ internal static class ElectricSheets
             Formula = "current = cars * power / (sqrt(3) * volts * power factor); last = volts - sqrt(3) * current * cars * (resistance * power factor + reactance * sin) * (cars + 1) / (2 * cars)",
             Source = "IEEE Std 141, ch. 3; equally spaced loads after Kersting (both from memory)",
             Caution = "Loads are taken as current at full voltage: where the voltage falls they draw more. " + HighVoltage,
+            Signal = SignalWord.Danger,
             Plot = new("cars", "1", "14", "last"),
             Work = v =>
             {
@@ -53,6 +55,7 @@ internal static class ElectricSheets
             Formula = "each = power / (sqrt(3) * volts * power factor * jumpers); one out = each * jumpers / (jumpers - 1)",
             Source = "three-phase power (any text)",
             Caution = "A jumper with a poor contact carries less, and its neighbours more. The rating of the jumper decides. " + HighVoltage,
+            Signal = SignalWord.Danger,
             Plot = new("jumpers", "1", "6", "each"),
             Work = v =>
             {
@@ -77,6 +80,7 @@ internal static class ElectricSheets
             Formula = "time = rated time * (capacity / (current * rated time))^exponent; volts = rest - inner * current",
             Source = "Peukert 1897 (forms read in stored pages)",
             Caution = "Voltage at rest misleads for hours after charging. A charging battery gives off gas that explodes: no flames, no sparks, eye protection. The engine needs its share to crank.",
+            Signal = SignalWord.Warning,
             Plot = new("current", "10 A", "200 A", "time"),
             Work = v => [Peukert.Seconds(v[0], v[1], v[2], v[3]), LeadAcid.Volts(v[4], v[5], v[2])],
         },

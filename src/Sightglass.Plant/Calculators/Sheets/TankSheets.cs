@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Calculators.Fuel;
 
 namespace Sightglass.Plant.Calculators.Sheets;
@@ -81,6 +82,7 @@ internal static class TankSheets
             Formula = formula,
             Source = source,
             Caution = Caution,
+            Signal = SignalWord.Caution,
             Plot = new("first", "20 mm", "900 mm", "volume"),
             Remarks = s_remarks,
             NoAnswer = "both glasses show nothing, or one shows more than the tank is high",

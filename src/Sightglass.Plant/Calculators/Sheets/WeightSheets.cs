@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Calculators.Weight;
 
 namespace Sightglass.Plant.Calculators.Sheets;
@@ -56,6 +57,7 @@ internal static class WeightSheets
                 + "wheel = wheelset * g / 2 + R by the lever from springs apart to wheels apart; heaviest <= limit",
             Source = "statics of rigid bodies on linear springs",
             Caution = "Springs take up friction and set, and scales decide: weigh the machine. A broken spring is for the mechanical department, and it may be against the rules to move: ask before. Nobody goes under a body that is not blocked.",
+            Signal = SignalWord.Warning,
             Plot = new("forward", "0 L", "6000 L", "heaviest"),
             NoAnswer = "a wheel lifts off and nothing holds it: the machine does not stand like this",
             Remarks =
