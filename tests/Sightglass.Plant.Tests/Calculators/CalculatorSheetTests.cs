@@ -45,7 +45,7 @@ public sealed class CalculatorSheetTests
     [InlineData("glasses of a lying tank", "length = 2.5 m; diameter = 1.2 m; first = 350 mm; second = 350 mm", 0, 0.68602155, 1e-7)]
     [InlineData("glasses of an upright tank", "diameter = 2 m; depth = 1.2 m; first = 500 mm; second = 500 mm", 0, Math.PI / 2, 1e-12)]
     [InlineData("range left", "usable = 100 L; traction = 2000 kW; consumption = 215; density = 840 kg/m^3; speed = 100 km/h", 2, 511.90476e-3 / 3600, 1e-7)]
-    [InlineData("range left", "usable = 1000 L; margin = 100 L; units = 3; dead = 1; traction = 1500 kW; head-end = 500 kW; consumption = 215; density = 840 kg/m^3; speed = 100 km/h", 0, 1800 / 511.90476 * 100e3, 1e-7)]
+    [InlineData("range left", "usable = 1000 L; margin = 100 L; units = 3; dead units = 1; traction = 1500 kW; head-end = 500 kW; consumption = 215; density = 840 kg/m^3; speed = 100 km/h", 0, 1800 / 511.90476 * 100e3, 1e-7)]
     public void Work_ReferenceRow_GivesItsFigure(string name, string given, int result, double expected, double tolerance)
     {
         Calculation calculation = Worked(name, given);
@@ -135,7 +135,7 @@ public sealed class CalculatorSheetTests
     [InlineData("charge time", "volume = 1 m^3; to = 100 psi; free air = 1 ft^3/min; leakage = 2 ft^3/min", "More leaks")]
     [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 0 mm; second = 0 mm", "Both glasses show nothing")]
     [InlineData("glasses of a lying tank", "length = 2.5 m; diameter = 1.2 m; first = 1300 mm; second = 350 mm", "more than the tank is high")]
-    [InlineData("range left", "usable = 100 L; units = 1; dead = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "No unit is left")]
+    [InlineData("range left", "usable = 100 L; units = 1; dead units = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "No unit is left")]
     [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = left 3; clearance = 10 m", "lifts off and nothing holds it")]
     public void Of_NoAnswer_SaysWhy(string name, string given, string says)
     {
@@ -150,7 +150,7 @@ public sealed class CalculatorSheetTests
     [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 563 mm; second = 437 mm; grade = 5.24 %", "")]
     [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 112 mm; second = 0 mm; grade = 5.24 %", "A part of the floor is dry")]
     [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 500 mm; second = 500 mm; grade = 2 %", "do not differ as this grade makes them")]
-    [InlineData("range left", "usable = 100 L; margin = 100 L; units = 2; dead = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "What is in a dead unit is not counted. The margin is already reached.")]
+    [InlineData("range left", "usable = 100 L; margin = 100 L; units = 2; dead units = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "What is in a dead unit is not counted. The margin is already reached.")]
     [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; limit = 13 t; broken = left 3", "over the limit. A frame rests on its stop")]
     [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = left 3; left = 2 %; clearance = 10 m", "A wheel carries nothing")]
     public void Remarks_OfResults_SayWhatHolds(string name, string given, string says) => Assert.Contains(says, string.Join(' ', Worked(name, given).Remarks), StringComparison.Ordinal);
