@@ -26,8 +26,8 @@ public sealed record CurveChart
     /// <summary>Whether only the points themselves can be: they are drawn as dots.</summary>
     public bool IsCounted { get; init; }
 
-    /// <summary>Pixels. Default 480 × 270.</summary>
-    public double Width { get; init; } = 480;
+    /// <summary>Pixels.</summary>
+    public required double Width { get; init; }
 
-    public double Height { get; init; } = 270;
+    public required double Height { get; init; }
 }

@@ -37,7 +37,7 @@ public sealed partial class CalculatorPage
 
     private IReadOnlyList<CalculatorRefusal> Refused => _refused;
 
-    private string Picture => Worked is { } worked ? CalculatorPicture.Of(worked, _ask.System, SvgOptions.Inline) : "";
+    private string Picture(bool narrow) => Worked is { } worked ? CalculatorPicture.Of(worked, _ask.System, SvgOptions.Inline, narrow) : "";
 
     private static (UnitSystem? System, string Words)[] Systems => [(null, Say.It("both")), (UnitSystem.Us, Say.It("US")), (UnitSystem.Si, Say.It("metric"))];
 
