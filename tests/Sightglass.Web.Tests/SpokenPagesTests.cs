@@ -225,7 +225,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [GeneratedRegex("⟦[^⟦⟧]*⟧")]
     private static partial Regex Said();
 
-    [GeneratedRegex(@"\b(?:psi|US gal|gal|mm|in|ft|mph|m|cfm|rpm|V|A|min|s|h|L|t|kN|lbf|lb|short ton|kg)\b")]
+    [GeneratedRegex(@"\b(?:psi|US.gal|gal|mm|in|ft|mph|m|cfm|rpm|V|A|min|s|h|L|t|kN|lbf|lb|short.ton|kg)\b")]
     private static partial Regex Unit();
 
     [GeneratedRegex("""<script type="application/json" id="words">(.*?)</script>""", RegexOptions.Singleline)]
