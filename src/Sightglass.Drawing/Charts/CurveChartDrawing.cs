@@ -15,6 +15,12 @@ public static class CurveChartDrawing
     private const double MarkSize = 15;
     private const double Ring = 5;
 
+    /// <summary>How far below the mark its words may stand, the best first.</summary>
+    private static readonly double[] s_offsets = [-9, 20, 5, -30, 36, -52, 58];
+
+    /// <summary>From the middle of words to a curve that they do not touch.</summary>
+    private const double Enough = 11;
+
     /// <summary>Beside the first and the last of a few dots.</summary>
     private const double Beside = 12;
 
@@ -122,13 +128,20 @@ public static class CurveChartDrawing
         w.Path("c-asked", new SvgPath().Segment(x, scale.Low, x, y + Ring).Segment(LeftOf(chart, scale), y, x - Ring, y));
         w.Element("circle", ("class", "c-share"), ("cx", x), ("cy", y), ("r", Ring));
         double width = TextMeasure.Width(chart.MarkWords.Y, TextFace.Sans600, MarkSize);
-        List<(double X, double Y)> curve = [.. Pieces(chart, scale).SelectMany(p => p)];
-        (double X, double Y)[] corners = [(x + 10, y - 9), (x - 10 - width, y - 9), (x + 10, y + 20), (x - 10 - width, y + 20)];
+        List<List<(double X, double Y)>> curve = [.. Pieces(chart, scale)];
         (double X, double Y) middle = (Math.Clamp(x - (width / 2), scale.Left, chart.Width - 4 - width), Math.Max(30, y - 12));
-        (double X, double Y) best = corners.Where(c => c.X >= scale.Left && c.X + width <= chart.Width - 4 && c.Y - 12 >= 18 && c.Y + 4 <= scale.Low).DefaultIfEmpty(middle).MaxBy(Clear);
+        (double X, double Y)[] free =
+        [
+            .. s_offsets.SelectMany(dy => new[] { (X: x + 12, Y: y + dy), (X: x - 12 - width, Y: y + dy) })
+                .Where(c => c.X >= scale.Left && c.X + width <= chart.Width - 2 && c.Y - 12 >= 18 && c.Y + 4 <= scale.Low).DefaultIfEmpty(middle),
+        ];
+        (double X, double Y) best = free.Any(c => Clear(c) > Enough) ? free.First(c => Clear(c) > Enough) : free.MaxBy(Clear);
         w.Text("c-end halo", best.X, best.Y, chart.MarkWords.Y);
 
-        // How far the curve keeps from words that stand there.
-        double Clear((double X, double Y) c) => curve.Where(p => p.X > c.X - 6 && p.X < c.X + width + 6).Select(p => Math.Abs(p.Y - (c.Y - 5))).DefaultIfEmpty(1000).Min();
+        // How far the curve keeps from the middle of words that stand there.
+        double Clear((double X, double Y) c) => curve.SelectMany(p => p.Zip(p.Skip(1))).Where(s => s.Second.X > c.X - 4 && s.First.X < c.X + width + 4)
+            .Select(s => Distance(c.Y - 5, s.First.Y, s.Second.Y)).DefaultIfEmpty(1000).Min();
     }
+
+    private static double Distance(double y, double a, double b) => Math.Max(0, Math.Max(Math.Min(a, b) - y, y - Math.Max(a, b)));
 }
