@@ -53,10 +53,9 @@ public static class CalculatorReader
 
     private static CalculatorGiven? ReadNumber(CalculatorValue input, string typed, out string? refusal)
     {
-        DiagnosticList found = [];
-        if (!QuantityText.TryParse(typed, Span.None, input.Dimension, found, out Quantity quantity, input.Basis))
+        if (!QuantityText.TryParse(typed, Span.None, input.Dimension, [], out Quantity quantity, input.Basis))
         {
-            refusal = Sentence(input, Short(typed), found.First().Code);
+            refusal = Sentence(input, typed, Short(typed));
             return null;
         }
 
@@ -80,22 +79,30 @@ public static class CalculatorReader
         };
     }
 
-    /// <summary>What the reader of values found, for people who fill in one field.</summary>
-    private static string Sentence(CalculatorValue input, string typed, string code)
+    /// <summary>What is wrong with a number that cannot be read, for people who fill in one field.</summary>
+    private static string Sentence(CalculatorValue input, string typed, string shown)
     {
         string units = string.Join(", ", UnitsOf(input));
-        bool plain = input.Dimension == Dimension.One;
-        return code switch
+        bool isNumber = QuantityText.TryParseAny(typed, Span.None, [], out Quantity any), begins = typed.TrimStart('-', '+', '\u2212', '.') is [>= '0' and <= '9', ..];
+        return (isNumber, input.Dimension == Dimension.One) switch
         {
-            "Q006" => Say.With($"“{Name(input)}”: “{typed}” has a comma or a space in its number. Write decimals with a point and thousands together, like “{Example(input)}”."),
-            "Q009" => Say.With($"“{Name(input)}”: “{typed}” is measured from vacuum; here it is measured from the air around. Write it in {units}."),
-            "Q002" or "Q003" or "Q004" when plain => Say.With($"“{Name(input)}”: “{typed}” has a unit that does not belong there. Write a plain number like “{Example(input)}”."),
-            "Q002" => Say.With($"“{Name(input)}”: the unit in “{typed}” is not known. Write one of: {units}."),
-            "Q003" => Say.With($"“{Name(input)}”: “{typed}” measures something else. Write one of: {units}."),
-            "Q004" => Say.With($"“{Name(input)}”: “{typed}” has no unit. Write one behind it: {units}."),
-            _ => Say.With($"“{Name(input)}”: “{typed}” is no number. Write it like “{Example(input)}”."),
+            (false, _) when IsCutUp(typed) => Say.With($"“{Name(input)}”: “{shown}” has a comma or a space in its number. Write decimals with a point and thousands together, like “{Example(input)}”."),
+            (false, _) when !begins || !HasOtherUnit(input, typed) => Say.With($"“{Name(input)}”: “{shown}” is no number. Write it like “{Example(input)}”."),
+            (_, true) => Say.With($"“{Name(input)}”: “{shown}” has a unit that does not belong there. Write a plain number like “{Example(input)}”."),
+            (false, _) => Say.With($"“{Name(input)}”: the unit in “{shown}” is not known. Write one of: {units}."),
+            _ when any.Dimension == input.Dimension => Say.With($"“{Name(input)}”: “{shown}” is measured from vacuum; here it is measured from the air around. Write it in {units}."),
+            _ when any.Dimension == Dimension.One => Say.With($"“{Name(input)}”: “{shown}” has no unit. Write one behind it: {units}."),
+            _ => Say.With($"“{Name(input)}”: “{shown}” measures something else. Write one of: {units}."),
         };
     }
+
+    /// <summary>Whether letters stand behind a number that are no unit of this input; else the number itself is what cannot be read (too large, divided by nothing).</summary>
+    private static bool HasOtherUnit(CalculatorValue input, string typed) =>
+        typed.Any(c => char.IsLetter(c) && c is not ('e' or 'E')) && !UnitsOf(input).Any(u => char.IsLetter(u[0]) && typed.EndsWith(' ' + u, StringComparison.Ordinal));
+
+    /// <summary>Whether a comma, or a space between two digits, stands in a number.</summary>
+    private static bool IsCutUp(string typed) =>
+        typed.Contains(',', StringComparison.Ordinal) || Enumerable.Range(1, Math.Max(0, typed.Length - 2)).Any(i => typed[i] == ' ' && char.IsAsciiDigit(typed[i - 1]) && char.IsAsciiDigit(typed[i + 1]));
 
     internal static double SiOf(string text, CalculatorValue input)
     {
