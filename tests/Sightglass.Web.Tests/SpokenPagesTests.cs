@@ -52,6 +52,10 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [InlineData("/proposals")]
     [InlineData("/proposals/phones")]
     [InlineData("/rules")]
+    [InlineData("/calculators")]
+    [InlineData("/calculators/wheel-loads")]
+    [InlineData("/calculators/stopping?speed=79&deceleration=fast&build-up=4 psi")]
+    [InlineData("/calculators/none")]
     [InlineData("/not-here")]
     [InlineData("/walkdown/")]
     [InlineData("/walkdown/pair")]
@@ -221,7 +225,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [GeneratedRegex("⟦[^⟦⟧]*⟧")]
     private static partial Regex Said();
 
-    [GeneratedRegex(@"\b(?:psi|gal|mm|in|ft|mph|m|cfm|rpm|V|A|min)\b")]
+    [GeneratedRegex(@"\b(?:psi|US.gal|gal|mm|in|ft|mph|m|cfm|rpm|V|A|min|s|h|L|t|kN|lbf|lb|short.ton|kg)\b")]
     private static partial Regex Unit();
 
     [GeneratedRegex("""<script type="application/json" id="words">(.*?)</script>""", RegexOptions.Singleline)]

@@ -40,6 +40,8 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/rules")]
     [InlineData("/lesson?shows=%3Cscript%3E&people=-5&stations=99&depth=7&audience=nobody")]
     [InlineData("/rules?show=229.59(a)")]
+    [InlineData("/calculators")]
+    [InlineData("/calculators/holding?mass=%3Cscript%3E")]
     public async Task Get_Page_NamesNothingElsewhere(string path)
     {
         string page = await _client.GetStringAsync(new Uri(path, UriKind.Relative));

@@ -5,14 +5,17 @@ namespace Sightglass.Cli.Output;
 /// <summary>What <c>calc NAME … --json</c> answers.</summary>
 /// <param name="Given">As it was written, with what was taken where nothing was.</param>
 /// <param name="Worked">The formula with the values put in.</param>
-internal sealed record CalcAnswer(string Calculation, IReadOnlyList<CalcAnswer.Value> Given, string Formula, string Worked, IReadOnlyList<CalcAnswer.Value> Results, string Source, string Caution)
+/// <param name="Remarks">What is to be known of these results.</param>
+internal sealed record CalcAnswer(
+    string Calculation, IReadOnlyList<CalcAnswer.Value> Given, string Formula, string Worked, IReadOnlyList<CalcAnswer.Value> Results, IReadOnlyList<string> Remarks, string Source, string Caution)
 {
-    public static CalcAnswer Of(Calculation c) => new(
+    public static CalcAnswer Of(Calculation c, UnitSystem? units) => new(
         c.Sheet.Name,
-        [.. c.Sheet.Inputs.Select((v, i) => new Value(v.Name, c.Given[i], c.Values[i]))],
+        [.. c.Sheet.Inputs.Select((v, i) => new Value(v.Name, c.Given[i].Text, c.Given[i].Value.Si))],
         c.Sheet.Formula,
-        c.Worked(),
-        [.. c.Sheet.Results.Select((v, i) => new Value(v.Name, c.Shown(i), c.Results[i]))],
+        string.Join("; ", c.Worked().Select(l => string.Concat(l.Select(p => p.Text)))),
+        [.. c.Sheet.Results.Select((v, i) => new Value(v.Name, CalcText.Plain(c.Shown(i, units)), c.Results[i]))],
+        [.. c.Remarks],
         c.Sheet.Source,
         c.Sheet.Caution);
 

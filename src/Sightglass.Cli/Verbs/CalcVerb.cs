@@ -1,6 +1,9 @@
 using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Cli.Output;
+using Sightglass.Drawing.Svg;
+using Sightglass.Paper.Papers;
 using Sightglass.Plant.Calculators.Sheets;
 
 namespace Sightglass.Cli.Verbs;
@@ -11,11 +14,18 @@ internal sealed class CalcVerb : Verb
     private readonly Argument<string?> _name = new("NAME") { Description = "Which calculation. Default: list them.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Argument<string[]> _values = new("VALUE") { Description = "What is put in, each as `NAME = VALUE UNIT`. Without any it says what is asked for.", Arity = ArgumentArity.ZeroOrMore };
 
+    private readonly Option<UnitSystem?> _units = new("--units") { Description = "Units of what comes out and of the plot: `us` or `si`. Default: as the calculation is usually told, with the other beside it." };
+    private readonly Option<string?> _plot = OutputFile.Option("--plot", "Draw how the result follows one of the values into this SVG file.");
+    private readonly Option<Theme> _theme = new("--theme") { Description = "Light in which the plot is shown.", DefaultValueFactory = _ => Theme.Reader };
+
     public CalcVerb()
         : base("calc", "Work out a number as it is done on paper: the formula with the values put in, the result, where it comes from and what it leaves out. Values in any unit.")
     {
         Add(_name);
         Add(_values);
+        Add(_units);
+        Add(_plot);
+        Add(_theme);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -23,6 +33,7 @@ internal sealed class CalcVerb : Verb
         ("calc", "what can be worked out"),
         ("calc stopping", "what it asks for"),
         ("calc stopping \"speed = 79 mph\" \"deceleration = 0.9 m/s^2\" \"dead = 1 s\" \"build-up = 4 s\"", "a stop"),
+        ("calc \"tractive effort\" \"power = 2600 kW\" \"mass = 120 t\" \"adhesion = 0.25\" \"speed = 30 mph\" --units us --plot effort.svg", "in US units, with its plot"),
         ("calc \"fill time\" \"wanted = 9000 L\" \"there = 3000 L\" \"flow = 300 US gal/min\" --json", "for a script"),
     ];
 
@@ -45,6 +56,11 @@ internal sealed class CalcVerb : Verb
         string[] given = line.GetValue(_values) ?? [];
         if (given.Length == 0)
         {
+            if (line.GetValue(_plot) is not null)
+            {
+                return WrongUse(line, "There is nothing to plot before values are put in; write each as `NAME = VALUE UNIT`, in quotes");
+            }
+
             Write(line, () => Answer.Write(output, CalcListAnswer.Of([sheet])), () => CalcText.Asks(output, sheet));
             return Task.FromResult(ExitCode.Good);
         }
@@ -66,20 +82,39 @@ internal sealed class CalcVerb : Verb
             }
         }
 
-        DiagnosticList found = [];
-        if (Calculation.Of(sheet, values, found) is not { } calculation)
+        List<CalculatorRefusal> refused = [];
+        if (Calculation.Of(sheet, values, refused) is not { } calculation)
         {
-            foreach (Diagnostic d in found)
+            foreach (CalculatorRefusal r in refused)
             {
-                error.WriteLine(d.Fix is null ? d.Message : $"{d.Message}; {d.Fix}");
+                error.WriteLine(r.Sentence);
             }
 
-            return found.Any(d => d.Code == Calculation.NoAnswer) ? ExitCode.No : ExitCode.WrongUse;
+            return refused.All(r => r.Input is null) ? ExitCode.No : ExitCode.WrongUse;
         }
 
-        Write(line, () => Answer.Write(output, CalcAnswer.Of(calculation)), () => CalcText.Print(output, calculation));
+        UnitSystem? units = line.GetValue(_units);
+        if (line.GetValue(_plot) is { } plot)
+        {
+            OutputFile.Write(plot, CalculatorPicture.Of(calculation, units, SvgOptions.Alone with { Theme = line.GetValue(_theme) }));
+        }
+
+        Write(line, () => Answer.Write(output, CalcAnswer.Of(calculation, units)), () => CalcText.Print(output, calculation, units));
         return ExitCode.Good;
     }
 
-    private void Write(ParseResult line, Action json, Action text) => (line.GetValue(Json) ? json : text)();
+    private void Write(ParseResult line, Action json, Action text)
+    {
+        if (!line.GetValue(Json))
+        {
+            text();
+            return;
+        }
+
+        // Keys and names of an answer in JSON are the same in every language.
+        using (Tongue.English.Speak())
+        {
+            json();
+        }
+    }
 }

@@ -1,4 +1,4 @@
-using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Plant.Calculators.Sheets;
 
@@ -14,6 +14,7 @@ public sealed class CalculatorSheetTests
 
     // A4-09 (EN 14531-1, from memory), A4-10 (energy), A4-11 (definitions of brake standards, from memory), A4-13 (statics), A4-15 (49 CFR 213.57), A3-09 (Peukert), A6-01 (acoustics),
     // A6-02 (29 CFR 1910.95 App. A), A6-04 (photometry), A2-06 (Compressed Air and Gas Handbook, from memory), A2-07 (gas law), A1-12 (Heywood, from memory).
+    // Glasses: A1-10 (Marks' handbook, from memory), A1-11 (geometry); the upright tank is πr²h. Range left: A1-12 again, and 900 L from each of two of three units.
     // Fill time: 2,200 US gal at 300 US gal/min, common practice, no source.
     [Theory]
     [InlineData("fill time", "wanted = 2200 US gal; there = 0 L; flow = 300 US gal/min", 0, 440, 1e-9)]
@@ -39,6 +40,12 @@ public sealed class CalculatorSheetTests
     [InlineData("leak", "first = 100 US gal; second = 90 US gal; between = 10 min; left = 60 US gal", 0, Gallons / 60, 1e-9)]
     [InlineData("leak", "first = 100 US gal; second = 90 US gal; between = 10 min; left = 60 US gal", 1, 1800, 1e-9)]
     [InlineData("fuel left", "usable = 100 L; margin = 40 L; burnt = 30 L/h; speed = 50 mph", 1, 100 * 1609.344, 1e-9)]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 562.88934 mm; second = 437.11067 mm; grade = 5.2407779 %", 0, 1.2, 1e-7)]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 112.15109 mm; second = 0 mm; grade = 5.2407779 %", 0, 0.12, 1e-7)]
+    [InlineData("glasses of a lying tank", "length = 2.5 m; diameter = 1.2 m; first = 350 mm; second = 350 mm", 0, 0.68602155, 1e-7)]
+    [InlineData("glasses of an upright tank", "diameter = 2 m; depth = 1.2 m; first = 500 mm; second = 500 mm", 0, Math.PI / 2, 1e-12)]
+    [InlineData("range left", "usable = 100 L; traction = 2000 kW; consumption = 215; density = 840 kg/m^3; speed = 100 km/h", 2, 511.90476e-3 / 3600, 1e-7)]
+    [InlineData("range left", "usable = 1000 L; margin = 100 L; units = 3; dead units = 1; traction = 1500 kW; head-end = 500 kW; consumption = 215; density = 840 kg/m^3; speed = 100 km/h", 0, 1800 / 511.90476 * 100e3, 1e-7)]
     public void Work_ReferenceRow_GivesItsFigure(string name, string given, int result, double expected, double tolerance)
     {
         Calculation calculation = Worked(name, given);
@@ -71,45 +78,116 @@ public sealed class CalculatorSheetTests
     public void Example_OfEverySheet_Works(string name)
     {
         CalculatorSheet sheet = CalculatorLibrary.Find(name)!;
-        DiagnosticList found = [];
-        Calculation? calculation = Calculation.Of(sheet, sheet.Inputs.ToDictionary(i => i.Name, i => i.Example), found);
-        Assert.True(calculation is not null, string.Join('\n', found));
+        List<CalculatorRefusal> refused = [];
+        Calculation? calculation = Calculation.Of(sheet, sheet.Inputs.ToDictionary(i => i.Name, i => i.Example), refused);
+        Assert.True(calculation is not null, string.Join('\n', refused));
+        string worked = string.Join("; ", calculation.Worked().Select(l => string.Concat(l.Select(p => p.Text))));
         Assert.All(sheet.Inputs, i => Assert.Contains(i.Name, sheet.Formula, StringComparison.Ordinal));
         Assert.All(sheet.Results, r => Assert.NotNull(UnitTable.Get(r.Example)));
-        Assert.All(sheet.Inputs, i => Assert.Contains(i.Example, calculation.Worked(), StringComparison.Ordinal));
+        Assert.All(sheet.Inputs, i => Assert.Contains(i.Example, worked, StringComparison.Ordinal));
         Assert.NotEmpty(sheet.Source);
         Assert.NotEmpty(sheet.Caution);
     }
 
+    /// <summary>Every plot is drawn from its own example, in both systems of units: it goes through the result that came out, and says something there.</summary>
     [Theory]
-    [InlineData("speeed = 79 mph; deceleration = 0.9 m/s^2", "K001", "did you mean `speed`")]
-    [InlineData("speed = 79 mph", "K002", "deceleration = 0.9 m/s^2")]
-    [InlineData("speed = 79 psi; deceleration = 0.9 m/s^2", "Q003", "speed")]
-    [InlineData("speed = -1 mph; deceleration = 0.9 m/s^2", "K003", "0 mph or more")]
-    [InlineData("speed = 1 mph; deceleration = 20 m/s^2", "K003", "0.01 m/s^2 to 10 m/s^2")]
-    public void Of_WrongValue_IsTold(string given, string code, string says)
+    [MemberData(nameof(Names))]
+    public void Curve_OfEverySheet_GoesThroughItsMark(string name)
     {
-        DiagnosticList found = [];
-        Assert.Null(Calculation.Of(CalculatorLibrary.Find("stopping")!, Values(given), found));
-        Assert.Contains(found, d => d.Code == code && $"{d.Message}; {d.Fix}".Contains(says, StringComparison.Ordinal));
+        CalculatorSheet sheet = CalculatorLibrary.Find(name)!;
+        Calculation calculation = Calculation.Of(sheet, sheet.Inputs.ToDictionary(i => i.Name, i => i.Example), [])!;
+        foreach (UnitSystem? system in new UnitSystem?[] { null, UnitSystem.Us, UnitSystem.Si })
+        {
+            CalculatorCurve curve = CalculatorCurve.From(calculation, system);
+            Assert.Contains(curve.Points, p => Math.Abs(p.X - curve.Mark.X) < 1e-9 && Math.Abs(p.Y - curve.Mark.Y) <= 1e-9 * Math.Abs(curve.Mark.Y));
+            Assert.True(curve.Points.Count(p => double.IsFinite(p.Y)) > curve.Points.Length / 2, "half of the plot has no answer");
+            Assert.True(curve.Points.Select(p => p.Y).Where(double.IsFinite).Distinct().Count() > 2, "the plot is flat");
+            Assert.InRange(curve.Mark.Y, curve.Up.From, curve.Up.To);
+        }
+    }
+
+    [Theory]
+    [InlineData("stopping", "speeed = 79 mph; deceleration = 0.9 m/s^2", "speeed", "did you mean `speed`")]
+    [InlineData("stopping", "speed = 79 mph", "deceleration", "“deceleration” is missing: when the brakes are full. Write it like “0.9 m/s^2”.")]
+    [InlineData("stopping", "speed = ; deceleration = 0.9 m/s^2", "speed", "“speed” is missing: at the start. Write it like “79 mph”.")]
+    [InlineData("stopping", "speed = fast; deceleration = 0.9 m/s^2", "speed", "“speed”: “fast” is no number. Write it like “79 mph”.")]
+    [InlineData("stopping", "speed = 79; deceleration = 0.9 m/s^2", "speed", "“speed”: “79” has no unit. Write one behind it: m/s, km/h, mph, ft/s.")]
+    [InlineData("stopping", "speed = 79 knots; deceleration = 0.9 m/s^2", "speed", "“speed”: the unit in “79 knots” is not known. Write one of: m/s, km/h, mph, ft/s.")]
+    [InlineData("stopping", "speed = 79 psi; deceleration = 0.9 m/s^2", "speed", "“speed”: “79 psi” measures something else. Write one of: m/s, km/h, mph, ft/s.")]
+    [InlineData("stopping", "speed = 7,9 mph; deceleration = 0.9 m/s^2", "speed", "Write decimals with a point")]
+    [InlineData("stopping", "speed = 1 000 mph; deceleration = 0.9 m/s^2", "speed", "has a comma or a space in its number")]
+    [InlineData("stopping", "speed = 1e400 mph; deceleration = 0.9 m/s^2", "speed", "“1e400 mph” is no number")]
+    [InlineData("stopping", "speed = 1/0 mph; deceleration = 0.9 m/s^2", "speed", "“1/0 mph” is no number")]
+    [InlineData("horn", "level = 1e400; distance = 1 m", "level", "“1e400” is no number")]
+    [InlineData("stopping", "speed = -79; deceleration = 0.9 m/s^2", "speed", "“-79” has no unit")]
+    [InlineData("holding", "mass = 490 short ton; grade = 2 %; chain = 3350 lbf; lever = 6.2 x; efficiency = 60 %; friction = 0.35", "lever", "has a unit that does not belong there")]
+    [InlineData("stopping", "speed = -1 mph; deceleration = 0.9 m/s^2", "speed", "“speed” is -1 mph; it can be 0 mph or more.")]
+    [InlineData("stopping", "speed = 1 mph; deceleration = 20 m/s^2", "deceleration", "it can be 0.01 m/s^2 to 10 m/s^2.")]
+    [InlineData("leakage test", "volume = 1 m^3; first = 90 psia; second = 85 psi; between = 1 min", "first", "is measured from vacuum; here it is measured from the air around.")]
+    [InlineData("jumper current", "power = 320 kW; volts = 470 V; jumpers = 2.5", "jumpers", "“jumpers” counts things: “2.5” is no whole number.")]
+    [InlineData("horn", "level = 100 kW; distance = 1 m", "level", "has a unit that does not belong there. Write a plain number like “100”.")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = middle 1", "broken", "there is no “middle 1”. Write one of: none, right 1, left 1,")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 t; axle spring = 1.2 kN/mm", "body spring", "Write one of: kN/mm, lbf/in.")]
+    public void Of_WrongValue_IsToldAtItsInput(string name, string given, string input, string says)
+    {
+        List<CalculatorRefusal> refused = [];
+        Assert.Null(Calculation.Of(CalculatorLibrary.Find(name)!, Values(given), refused));
+        Assert.Contains(refused, r => r.Input == input && r.Sentence.Contains(says, StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData("stopping on a grade", "speed = 60 mph; deceleration = 0.1 m/s^2; grade = -5 %", "never stops")]
     [InlineData("leak", "first = 100 L; second = 110 L; between = 1 h", "nothing runs out")]
-    [InlineData("charge time", "volume = 1 m^3; to = 100 psi; free air = 1 ft^3/min; leakage = 2 ft^3/min", "more leaks")]
+    [InlineData("charge time", "volume = 1 m^3; to = 100 psi; free air = 1 ft^3/min; leakage = 2 ft^3/min", "More leaks")]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 0 mm; second = 0 mm", "Both glasses show nothing")]
+    [InlineData("glasses of a lying tank", "length = 2.5 m; diameter = 1.2 m; first = 1300 mm; second = 350 mm", "more than the tank is high")]
+    [InlineData("range left", "usable = 100 L; units = 1; dead units = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "No unit is left")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = left 3; clearance = 10 m", "lifts off and nothing holds it")]
     public void Of_NoAnswer_SaysWhy(string name, string given, string says)
     {
-        DiagnosticList found = [];
-        Assert.Null(Calculation.Of(CalculatorLibrary.Find(name)!, Values(given), found));
-        Assert.Contains(says, Assert.Single(found).Message, StringComparison.Ordinal);
+        List<CalculatorRefusal> refused = [];
+        Assert.Null(Calculation.Of(CalculatorLibrary.Find(name)!, Values(given), refused));
+        CalculatorRefusal only = Assert.Single(refused);
+        Assert.Null(only.Input);
+        Assert.Contains(says, only.Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 563 mm; second = 437 mm; grade = 5.24 %", "")]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 112 mm; second = 0 mm; grade = 5.24 %", "A part of the floor is dry")]
+    [InlineData("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 500 mm; second = 500 mm; grade = 2 %", "do not differ as this grade makes them")]
+    [InlineData("range left", "usable = 100 L; margin = 100 L; units = 2; dead units = 1; traction = 100 kW; consumption = 215; speed = 1 mph", "What is in a dead unit is not counted. The margin is already reached.")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; limit = 13 t; broken = left 3", "over the limit. A frame rests on its stop")]
+    [InlineData("wheel loads", "body = 72 t; truck = 8 t; wheelset = 4 t; trucks apart = 9 m; axles apart = 2.7 m; body spring = 1.5 kN/mm; axle spring = 1.2 kN/mm; broken = left 3; left = 2 %; clearance = 10 m", "A wheel carries nothing")]
+    public void Remarks_OfResults_SayWhatHolds(string name, string given, string says) => Assert.Contains(says, string.Join(' ', Worked(name, given).Remarks), StringComparison.Ordinal);
+
+    [Fact]
+    public void Remarks_WhereNothingHolds_AreNone() =>
+        Assert.Empty(Worked("glasses of a box tank", "length = 2.4 m; width = 1 m; depth = 0.9 m; first = 563 mm; second = 437 mm; grade = 5.24 %").Remarks);
+
+    /// <summary>The same in US and in metric units: what goes in and what comes out.</summary>
+    [Theory]
+    [InlineData("stopping", "speed = 79 mph; deceleration = 0.9 m/s^2", UnitSystem.Us, "2 273 ft")]
+    [InlineData("stopping", "speed = 127.138 km/h; deceleration = 2.01325 mph/s", UnitSystem.Si, "692.9 m")]
+    [InlineData("fuel rate", "power = 2000 kW; consumption = 215", UnitSystem.Us, "135.2 US gal/h")]
+    [InlineData("tractive effort", "power = 2600 kW; mass = 120 t; adhesion = 0.25; speed = 30 mph", UnitSystem.Us, "37 046 lbf")]
+    public void Shown_InASystem_IsInItsUnits(string name, string given, UnitSystem system, string says) =>
+        Assert.Equal(says, Worked(name, given).Shown(0, system).Replace('\u202F', ' ').Replace('\u00A0', ' '));
+
+    /// <summary>Each result's unit has one on the other side, or both sides know it.</summary>
+    [Fact]
+    public void Units_OfEveryResult_AreKnownOnBothSides()
+    {
+        string[] both = ["1", "%", "deg", "s", "min", "h", "V", "A"];
+        Assert.Empty(CalculatorLibrary.All.SelectMany(s => s.Results).Select(r => UnitTable.Get(r.Example)).Where(u => UnitPairs.Other(u) is null && !both.Contains(u.Symbol)).Select(u => u.Symbol));
+        Assert.All(CalculatorLibrary.All.SelectMany(s => s.Results).Select(r => UnitTable.Get(r.Example)), u => Assert.Equal(u.Dimension, (UnitPairs.Other(u) ?? u).Dimension));
     }
 
     private static Calculation Worked(string name, string given)
     {
-        DiagnosticList found = [];
-        Calculation? calculation = Calculation.Of(CalculatorLibrary.Find(name)!, Values(given), found);
-        Assert.True(calculation is not null, string.Join('\n', found));
+        List<CalculatorRefusal> refused = [];
+        Calculation? calculation = Calculation.Of(CalculatorLibrary.Find(name)!, Values(given), refused);
+        Assert.True(calculation is not null, string.Join('\n', refused));
         return calculation;
     }
 

@@ -28,6 +28,7 @@ internal static class AirSheets
             Formula = "time = volume * (to - from) / ((free air - leakage) * 1 atm)",
             Source = "Compressed Air and Gas Handbook (from memory); Boyle's law",
             Caution = "A warm compressor gives less, and a long train charges from the head: its last car lags.",
+            Plot = new("leakage", "0 ft^3/min", "60 ft^3/min", "time"),
             Work = v => [v[3] > v[4] ? v[0] * Math.Max(0, v[2] - v[1]) / ((v[3] - v[4]) * Atmosphere) : double.PositiveInfinity],
             NoAnswer = "more leaks than the compressor gives",
         },
@@ -46,6 +47,7 @@ internal static class AirSheets
             Formula = "fall each minute = (first - second) * 1 min / between; leakage = volume * (first - second) / (between * 1 atm)",
             Source = "gas law at one temperature; limits are read in 49 CFR 232.205",
             Caution = "Air that cools after charging falls without a leak: wait before you start the clock. " + Rules,
+            Plot = new("second", "80 psi", "90 psi", "leakage"),
             Work = v => [(v[1] - v[2]) * 60 / v[3], v[0] * (v[1] - v[2]) / (v[3] * Atmosphere)],
         },
     ];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
 
 namespace Sightglass.Plant.Calculators.Sheets;
@@ -20,4 +21,10 @@ public sealed record CalculatorValue(string Name, Dimension Dimension, string Te
 
     /// <summary>What a pressure is measured from.</summary>
     public PressureBasis Basis { get; init; } = PressureBasis.Either;
+
+    /// <summary>Whether it counts things: only whole numbers.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>Words of which one is given instead of a number; its value is its place among them, from 0.</summary>
+    public ImmutableArray<string> Choices { get; init; } = [];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Calculators.Electric;
 
 namespace Sightglass.Plant.Calculators.Sheets;
@@ -20,7 +21,7 @@ internal static class ElectricSheets
             Inputs =
             [
                 new("volts", Dimension.Voltage, "at the locomotive, between two phases", "480 V") { Least = "1 V" },
-                new("cars", Dimension.One, "how many, each with the same load", "8") { Least = "1", Most = "30" },
+                new("cars", Dimension.One, "how many, each with the same load", "8") { IsWhole = true, Least = "1", Most = "30" },
                 new("power", Dimension.Power, "of each car", "40 kW") { Least = "0 kW" },
                 new("power factor", Dimension.One, "of the loads, lagging", "0.85") { Usual = "0.85", Least = "0.1", Most = "1" },
                 new("resistance", Dimension.Resistance, "of one wire of one car's length, all cables of the train side by side", "0.0015 Ohm") { Least = "0 Ohm" },
@@ -30,6 +31,8 @@ internal static class ElectricSheets
             Formula = "current = cars * power / (sqrt(3) * volts * power factor); last = volts - sqrt(3) * current * cars * (resistance * power factor + reactance * sin) * (cars + 1) / (2 * cars)",
             Source = "IEEE Std 141, ch. 3; equally spaced loads after Kersting (both from memory)",
             Caution = "Loads are taken as current at full voltage: where the voltage falls they draw more. " + HighVoltage,
+            Signal = SignalWord.Danger,
+            Plot = new("cars", "1", "14", "last"),
             Work = v =>
             {
                 double current = v[1] * v[2] / (s_rootOfThree * v[0] * v[3]);
@@ -46,12 +49,14 @@ internal static class ElectricSheets
                 new("power", Dimension.Power, "of all cars behind it", "320 kW") { Least = "0 kW" },
                 new("volts", Dimension.Voltage, "there, between two phases", "470 V") { Least = "1 V" },
                 new("power factor", Dimension.One, "of the loads, lagging", "0.85") { Usual = "0.85", Least = "0.1", Most = "1" },
-                new("jumpers", Dimension.One, "that carry it side by side, alike", "4") { Least = "1", Most = "8" },
+                new("jumpers", Dimension.One, "that carry it side by side, alike", "4") { IsWhole = true, Least = "1", Most = "8" },
             ],
             Results = [new("each", Dimension.Ampere, "in each jumper", "A"), new("one out", Dimension.Ampere, "in each of the others when one is missing", "A")],
             Formula = "each = power / (sqrt(3) * volts * power factor * jumpers); one out = each * jumpers / (jumpers - 1)",
             Source = "three-phase power (any text)",
             Caution = "A jumper with a poor contact carries less, and its neighbours more. The rating of the jumper decides. " + HighVoltage,
+            Signal = SignalWord.Danger,
+            Plot = new("jumpers", "1", "6", "each"),
             Work = v =>
             {
                 double all = PowerFactor.Amperes(PowerFactor.VoltAmperes(v[0], v[2]), v[1]);
@@ -75,6 +80,8 @@ internal static class ElectricSheets
             Formula = "time = rated time * (capacity / (current * rated time))^exponent; volts = rest - inner * current",
             Source = "Peukert 1897 (forms read in stored pages)",
             Caution = "Voltage at rest misleads for hours after charging. A charging battery gives off gas that explodes: no flames, no sparks, eye protection. The engine needs its share to crank.",
+            Signal = SignalWord.Warning,
+            Plot = new("current", "10 A", "200 A", "time"),
             Work = v => [Peukert.Seconds(v[0], v[1], v[2], v[3]), LeadAcid.Volts(v[4], v[5], v[2])],
         },
     ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 
 namespace Sightglass.Plant.Calculators.Sheets;
 
@@ -19,7 +20,7 @@ internal static class HoldingSheets
             [
                 new("piston", Dimension.Metre, "diameter of one piston", "10 in") { Least = "1 mm" },
                 new("pressure", Dimension.Pressure, "in the cylinders, by gauge", "50 psi") { Least = "0 psi", Basis = PressureBasis.Gauge },
-                new("cylinders", Dimension.One, "how many", "2") { Least = "1", Most = "64" },
+                new("cylinders", Dimension.One, "how many", "2") { IsWhole = true, Least = "1", Most = "64" },
                 new("lever", Dimension.One, "shoe force over piston force", "8") { Usual = "1", Least = "0.01" },
                 new("efficiency", Dimension.One, "of the rigging", "90 %") { Usual = "100 %", Least = "1 %", Most = "100 %" },
                 new("mass", Dimension.Kilogram, "of the vehicle", "120000 lb") { Least = "1 kg" },
@@ -29,6 +30,8 @@ internal static class HoldingSheets
             Formula = "force = area of piston * pressure * cylinders * lever * efficiency; ratio = force / (mass * g); deceleration = ratio * friction * g / 1.05",
             Source = "definitions of the trade's brake standards (from memory)",
             Caution = Decides,
+            Signal = SignalWord.Caution,
+            Plot = new("pressure", "0 psi", "80 psi", "deceleration"),
             Work = v =>
             {
                 double force = BrakingForce.Shoes(Math.PI * v[0] * v[0] / 4, v[1], (int)v[2], v[3], v[4]);
@@ -51,6 +54,8 @@ internal static class HoldingSheets
             Formula = "distance = speed * (dead + build-up) - deceleration * build-up^2 / 6 + (speed - deceleration * build-up / 2)^2 / (2 * deceleration)",
             Source = "equations of motion; EN 14531-1 (from memory)",
             Caution = Decides,
+            Signal = SignalWord.Caution,
+            Plot = new("speed", "0 mph", "110 mph", "distance"),
             Work = v =>
             {
                 (double seconds, double metres) = Running.Stopping.WithBuildUp(v[0], v[1], v[2], v[3]);
@@ -71,6 +76,8 @@ internal static class HoldingSheets
             Formula = "distance = speed^2 / (2 * (deceleration + g * sin(atan(grade))))",
             Source = "energy; the equation read in a paper on signal engineering",
             Caution = Decides,
+            Signal = SignalWord.Caution,
+            Plot = new("grade", "-3 %", "3 %", "distance"),
             Work = v => [Running.Stopping.MetresOnGrade(v[0], v[1], v[2])],
             NoAnswer = "the grade pulls more than the brakes hold: it never stops",
         },
@@ -91,6 +98,8 @@ internal static class HoldingSheets
             Formula = "force = mass * g * sin(atan(grade)); hand brakes = 1.2 * mass * g * grade / (chain * lever * efficiency * friction), rounded up",
             Source = "statics; 1.2 is common practice",
             Caution = "Apply, then test: release the air and see that it stands. How many hand brakes are set is the rule of your railroad. " + Decides,
+            Signal = SignalWord.Warning,
+            Plot = new("grade", "0 %", "4 %", "hand brakes"),
             Work = v => [ParkingHold.Force(v[0] * Gravity, v[1]), ParkingHold.HandBrakes(v[0] * Gravity, v[1], v[2], v[3], v[4], v[5])],
         },
     ];

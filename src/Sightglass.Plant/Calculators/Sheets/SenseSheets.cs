@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
 using Sightglass.Plant.Calculators.Light;
 using Sightglass.Plant.Calculators.Sound;
 
@@ -24,6 +25,8 @@ internal static class SenseSheets
             Formula = "heard = level - 20 * log10(distance / measured at)",
             Source = "acoustics of a small source in the open; 49 CFR 229.129 has 96 to 110 dB(A) at 100 ft (from memory)",
             Caution = "Wind, walls and ground change it by several dB. Nobody stands before a horn that may sound.",
+            Signal = SignalWord.Caution,
+            Plot = new("distance", "25 ft", "2000 ft", "heard"),
             Work = v => [SoundLevel.AtDistance(v[0], v[1], v[2])],
         },
         new()
@@ -43,6 +46,8 @@ internal static class SenseSheets
             Formula = "dose = first time / allowed(first level) + second time / allowed(second level) + third time / allowed(third level); allowed(L) = 8 h / 2^((L - 90) / 5)",
             Source = "29 CFR 1910.95 appendix A (read)",
             Caution = "From half of the dose on a hearing programme is asked for (49 CFR 227). Wear hearing protection in the engine room always.",
+            Signal = SignalWord.Caution,
+            Plot = new("first time", "0 h", "8 h", "dose"),
             Work = v =>
             {
                 (double, double)[] all = [(v[0], v[1]), (v[2], v[3]), (v[4], v[5])];
@@ -66,6 +71,8 @@ internal static class SenseSheets
             Formula = "upright = candela * distance / (distance^2 + height^2)^1.5; ground = candela * height / (distance^2 + height^2)^1.5; angle = 2 * atan(spacing / (2 * distance))",
             Source = "photometry (any text); at least 200,000 candela: 49 CFR 229.133 (read)",
             Caution = "Clear air and a clean glass are taken for granted. Never look into a lit headlight.",
+            Signal = SignalWord.Caution,
+            Plot = new("distance", "20 m", "600 m", "upright"),
             Work = v => [Illuminance.OnUpright(v[0], v[1], v[2]), Illuminance.OnGround(v[0], v[1], v[2]), Illuminance.ArcMinutes(v[3], v[2]) / 60 * Math.PI / 180],
         },
     ];
