@@ -8,6 +8,7 @@ public sealed class OutputFileTests
     /// <summary>A call of each such verb that lacks only the file.</summary>
     private static readonly Dictionary<string, string[]> s_calls = new()
     {
+        ["calc"] = ["calc", "horn", "level = 100", "distance = 400 ft"],
         ["check"] = ["check", "books/curlew", "--language", "es"],
         ["lesson"] = ["lesson", "first look"],
         ["paper"] = ["paper", "walk"],
@@ -26,7 +27,7 @@ public sealed class OutputFileTests
     [Fact]
     public void Options_OfTheCommandLine_AreTheKnownOnes() =>
         Assert.Equal(
-            ["check --missing", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
+            ["calc --plot", "check --missing", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
             Options.Select(o => $"{o.Data.Item1} {o.Data.Item2}").Order(StringComparer.Ordinal));
 
     [Theory]

@@ -15,6 +15,9 @@ public sealed partial class CalculatorPage
     private readonly List<CalculatorRefusal> _refused = [];
     private CalculatorAsk _ask = new(new Dictionary<string, string>(), null);
 
+    /// <summary>What the address said when it was read. Fields are filled with that alone: an answer that comes late never writes over what is typed meanwhile.</summary>
+    private CalculatorAsk _read = new(new Dictionary<string, string>(), null);
+
     /// <summary>The address that this page wrote itself: nothing new is in it.</summary>
     private string? _written;
 
@@ -53,6 +56,7 @@ public sealed partial class CalculatorPage
         Sheet = sheet;
         CalculatorAsk asked = CalculatorAsk.Of(sheet, new(Navigation.Uri));
         _ask = asked.Typed.Count > 0 ? asked : asked with { Typed = CalculatorStart.Of(sheet, Room.Shelf.Book) };
+        _read = _ask;
         Work(sheet);
     }
 
