@@ -55,7 +55,7 @@ internal sealed partial class Renamer
         _yaml = new(
             $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
             + @"|^ {6}(?:rear|front):(?=\s*$)" // sides of a car's silhouette
-            + @"|\bthrottle(?=: throttle\b)" // the engine's parameter that names the handle of the same name
+            + @"|\bthrottle(?=: (?:throttle|governor)\b)" // the engine's parameter: there is a handle of the same name
             + $@"|(?<=^(?:   \s*)|\{{ |, |- )(?:{key}):|^(?:{key}):|(?<word>[A-Za-z]+)",
             RegexOptions.Multiline | RegexOptions.CultureInvariant);
     }

@@ -63,6 +63,9 @@ public sealed record KindSheet
     /// <summary>What an item of this kind is called that joins the ends of two vehicles: <c>brake pipe coupling at the rear</c>.</summary>
     public string CoupledAs { get; init; } = "coupling";
 
+    /// <summary>Of what joins two ends: whether what is dangerous at one of them is dangerous to whoever handles it.</summary>
+    public bool SharesDangers { get; init; }
+
     /// <summary>The kind by which two couplings of this kind can be taken for each other; null where that cannot be.</summary>
     public string? CrossedBy { get; init; }
 

@@ -113,7 +113,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
     /// <summary>Who handles what joins two ends handles both: what is dangerous at one of them is dangerous there.</summary>
     private void Endanger(Item coupling)
     {
-        foreach (Hazard hazard in _hazards.Values.Where(h => h.Items.Contains(coupling.From!.Item) || h.Items.Contains(coupling.To!.Item)).ToList())
+        foreach (Hazard hazard in _hazards.Values.Where(h => coupling.Kind.SharesDangers && (h.Items.Contains(coupling.From!.Item) || h.Items.Contains(coupling.To!.Item))).ToList())
         {
             _hazards[hazard.Name] = hazard with { Items = [.. hazard.Items, coupling.Name] };
         }

@@ -127,7 +127,7 @@ internal sealed partial class DiagramPlanner
         double end = y - (way * 10);
         (double, double)[] points = [(x, edge), (x, end)];
         _board.Pipe(Name(chain), inward ? points.Reverse() : points, Terms(chain));
-        _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (inward ? -way * 2 : way * 6), below != inward));
+        Open(chain, new DiagramOpenEnd(x, end + (inward ? -way * 2 : way * 6), below != inward));
     }
 
     // Name, state and controls to the left of the machine where there is room, else to the right; returns where they end.

@@ -187,13 +187,18 @@ internal sealed partial class DiagramPlanner
         (double, double)[] points = [(x, net.Y), (x, end)];
         List<(string, int)> terms = Terms(chain);
         _board.Pipe(Name(chain), outward ? points : points.Reverse(), terms);
-        if (!links[^1].Path.Ends)
-        {
-            _board.OpenEnds.Add(new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
-        }
-
+        Open(chain, new DiagramOpenEnd(x, end + (outward ? 6 : -2), outward));
         net.Join(x, outward ? Against(terms) : terms);
         UseLane(net.Lane, x);
+    }
+
+    /// <summary>An end to the outside, of a chain in which nothing ends by itself.</summary>
+    private void Open(DiagramChain chain, DiagramOpenEnd end)
+    {
+        if (!chain.Links.Any(l => l.Path.Ends))
+        {
+            _board.OpenEnds.Add(end);
+        }
     }
 
     private void PlaceRiser(DiagramChain chain, DiagramNet net)

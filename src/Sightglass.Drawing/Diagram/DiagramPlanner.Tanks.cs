@@ -119,14 +119,14 @@ internal sealed partial class DiagramPlanner
     {
         double top = Upright(chain, x, _rows.Fill);
         _board.Pipe(Name(chain), [(x, top - 8), (x, 0)], Terms(chain));
-        _board.OpenEnds.Add(new DiagramOpenEnd(x, top - 7, true));
+        Open(chain, new DiagramOpenEnd(x, top - 7, true));
     }
 
     private void DrawDrain(DiagramChain chain, double x)
     {
         double end = Upright(chain, x, _rows.Drain) + 7;
         _board.Pipe(Name(chain), [(x, M.TankHeight), (x, end)], Terms(chain));
-        _board.OpenEnds.Add(new DiagramOpenEnd(x, end + 6, true));
+        Open(chain, new DiagramOpenEnd(x, end + 6, true));
     }
 
     // Symbols of a vertical pipe in their rows; returns the outer edge of the last.

@@ -71,8 +71,9 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         return new(name, one.Name, other.Name);
     }
 
-    private bool IsNetwork(Item item) =>
-        Bus(item.From) is { } bus ? bus.Length > 0 : item.Kind.Alternates || (!item.Kind.Conducts && (item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine));
+    // A jumper joins many wires at once: it is no line of this drawing.
+    private static bool IsNetwork(Item item) => item.Kind.Alternates
+        || (!item.Kind.Conducts && item.Kind.Symbol != "jumper" && (item.Kind.Role is KindRole.Store or KindRole.Path || SymbolOf(item) == DiagramSymbol.Engine));
 
     // What couples two vehicles belongs to both.
     private bool IsHere(Item item) => vehicle is null || item.Vehicle.Index == vehicle
@@ -188,14 +189,8 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
         return formula;
     }
 
-    private string? End(PortReference? reference) =>
-        reference is null || !reference.IsItem ? null : Bus(reference) ?? reference.Item;
-
-    // What ends in a socket ends at its busbar: that name, empty where the socket has none; null for what ends in no socket.
-    private string? Bus(PortReference? reference) =>
-        reference is { IsItem: true } && book.Items.TryGetValue(reference.Item, out Item? socket) && socket.Parameters.Values.FirstOrDefault(p => !p.Pins.IsDefaultOrEmpty) is { } pins
-            ? pins.Names.FirstOrDefault(n => book.Items.TryGetValue(n, out Item? wire) && wire.Kind.Alternates) ?? ""
-            : null;
+    private static string? End(PortReference? reference) =>
+        reference is null || !reference.IsItem ? null : reference.Item;
 
     private DiagramNode Node(Item item, DiagramRole role, DiagramSymbol symbol) =>
         new(item.Name, role, symbol, item.Label.Length > 0 ? Say.Book(item.Label) : Say.Begin(Say.Book(item.Name)))

@@ -82,7 +82,8 @@ public sealed class MachineRoom : IDisposable
     private LiveSession BeginFirst(ServedBook book)
     {
         DiagnosticList found = new();
-        foreach (Book.Model.Situation situation in book.Situations)
+        // What a bet is run on is no welcome: those come last.
+        foreach (Book.Model.Situation situation in book.Situations.OrderBy(s => book.Book.Bets.Values.Any(b => b.Situation == s.Name)))
         {
             SessionStart start = new(situation.RoadNumbers.FirstOrDefault() ?? book.RoadNumbers[0], situation.Name, 1, 0);
             using LiveSession? tried = LiveSession.Begin(book.PlanOf(start), start, _clock, null, found);

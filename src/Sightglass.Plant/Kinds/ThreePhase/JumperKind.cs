@@ -18,6 +18,8 @@ public sealed class JumperKind : KindBuilder
 {
     public const string Name = "jumper";
 
+    private const string NotHome = "not home";
+
     /// <summary>s in which its warmth follows its current to 63 % (common practice, no source).</summary>
     private const double Warms = 900;
 
@@ -31,8 +33,9 @@ public sealed class JumperKind : KindBuilder
             """,
         Medium = "control",
         Role = KindRole.Path,
-        Symbol = "coupling",
+        Symbol = "jumper",
         CoupledAs = "jumper",
+        SharesDangers = true,
         Positions = ["parted", "coupled"],
         UsualPosition = "coupled",
         Quantities =
@@ -42,7 +45,7 @@ public sealed class JumperKind : KindBuilder
         ],
         Faults =
         [
-            new("stuck", "It does not come out.", []), FeederSheet.OpenPhase, new("not home", "It looks in, and its short pins do not touch: all but the power pins.", []),
+            new("stuck", "It does not come out.", []), FeederSheet.OpenPhase, new(NotHome, "It looks in, and its short pins do not touch: all but the power pins. Parting sets it right: who joins it again looks.", []),
             new("open pin", "A wire of it is broken.", [PinValue("pin")]), new("shorted pins", "Two wires of it touch.", [PinValue("pin"), PinValue("other")]), new("crossed pins", "Two wires of it are taken for each other.", [PinValue("pin"), PinValue("other")]),
         ],
     };
@@ -58,6 +61,8 @@ public sealed class JumperKind : KindBuilder
         Slot position = plan.PositionSlot(item);
         plan.JamFault(item);
         Slot pulled = PulledLive(plan, item);
+        Slot loose = plan.Fault(item, NotHome, ("", 1))[0];
+        plan.AddPulse(new($"", position, s => s[position.Index] < 0.5 && s[loose.Index] > 0.5, loose, _ => 0));
         Item[] ends = ReceptaclesOf(plan.Book, item);
         foreach (Item receptacle in ends)
         {
@@ -124,7 +129,7 @@ public sealed class JumperKind : KindBuilder
         }
 
         Slot position = plan.PositionSlot(item);
-        Slot loose = plan.Fault(item, "not home", ("", 1))[0];
+        Slot loose = plan.Fault(item, NotHome, ("", 1))[0];
         Slot open = plan.Fault(item, "open pin", ("pin", 1))[0];
         (Slot Pin, Slot Other) touching = Two(plan, item, "shorted pins"), crossed = Two(plan, item, "crossed pins");
         SlotFunction made = s => s[position.Index] > 0.5 && s[loose.Index] < 0.5 ? 1 : 0;
