@@ -91,7 +91,9 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
             y += slot;
         }
 
-        double foot = dead ? y + 4 : block.RowOf(column.Lower!).Y;
+        // A load or a source is the end of its line.
+        bool ends = column.Links.Count > 0 && column.Links[^1].Path.Ends;
+        double foot = !dead ? block.RowOf(column.Lower!).Y : ends ? y - (spread.SlotOf(column.Links[^1]) / 2) : y + 4;
         double start = dead && gapTop > top + 1 ? gapTop : top;
         List<(double X, double Y)> points = [.. End(column.Upper, column.X, start, true), .. dead ? [(column.X, foot)] : Enumerable.Reverse(End(column.Lower!, column.X, foot, false))];
         board.Pipe(ThroughBlock.NameOf(column) + (column.Links.Count == 0 ? " to " + column.Lower : ""), points, column.Flow, (column.Links.Count > 0 ? column.Links[0].Path : block.RowOf(column.Upper).Nodes.First(n => n.Id == column.Upper)).Medium);
@@ -109,7 +111,7 @@ internal sealed class ThroughInk(ThroughBlock block, ThroughSpread spread, Diagr
                 board.Label(line.Label, "line-words", column.X + 8, foot + (size * 0.35), "start", line.Medium);
             }
         }
-        else
+        else if (!ends)
         {
             board.OpenEnds.Add(new DiagramOpenEnd(column.X, foot + (column.BringsIn ? -2 : 2), !column.BringsIn));
         }
