@@ -85,12 +85,23 @@ public static class CardReader
         return card;
     }
 
+    /// <summary>The title alone, without the rest being read: empty where the text has none.</summary>
+    internal static string TitleOf(SourceText text, CardNames names)
+    {
+        CardContext context = new(text, names);
+        ElementReader reader = new(context);
+        return LineSplitter.Split(context.Source, context.Language)
+            .Where(l => reader.Begins(l, Operation.Card))
+            .Select(l => reader.Read(l, []) is CardElement.Head { Sentences: [{ Operation: Operation.Card } sentence, ..] } ? sentence.TextAt("title")?.Value : null)
+            .OfType<string>().FirstOrDefault("");
+    }
+
     /// <summary>Letters first, wherever they stand, as other lines of the head use them. Read twice: 'its' needs the letter itself.</summary>
     private static void ReadLetters(CardContext context, List<RawLine> lines, ElementReader reader, CardElement?[] elements, DiagnosticList found)
     {
         for (int i = 0; i < lines.Count; i++)
         {
-            if (!reader.IsLet(lines[i]))
+            if (!reader.Begins(lines[i], Operation.LetWhere, Operation.LetWhose, Operation.LetOneOf))
             {
                 continue;
             }

@@ -136,6 +136,8 @@ public sealed partial class WalkDownTests
         await page.Locator("h1").FocusAsync();
         await page.Keyboard.PressAsync("r");
         await Expect(page.GetByLabel("Why not")).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.GetByText("write why not")).ToBeVisibleAsync();
         await page.Keyboard.TypeAsync("Painted over.");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "No proposal is open" })).ToBeVisibleAsync();

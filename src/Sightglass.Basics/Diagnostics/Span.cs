@@ -46,27 +46,21 @@ public readonly record struct Span(SourceText? Source, int Start, int Length) : 
     /// <summary>The order of files and lines; what is read at a use stands where the use stands.</summary>
     public int CompareTo(Span other)
     {
-        if (Source?.SeenFrom.Source is null && other.Source?.SeenFrom.Source is null)
+        return ReferenceEquals(Source, other.Source) ? Start.CompareTo(other.Start) : Compare(this, Depth(Source), other, Depth(other.Source));
+    }
+
+    /// <summary>From the outermost use inwards; of two that agree so far, the one that is used within comes later.</summary>
+    private static int Compare(Span a, int depthA, Span b, int depthB)
+    {
+        if (depthA == 0 && depthB == 0)
         {
-            return ByPlace(this, other); // nearly always
+            return ByPlace(a, b);
         }
 
-        Stack<Span> mine = Chain(this), theirs = Chain(other);
-        while (mine.TryPop(out Span a))
-        {
-            if (!theirs.TryPop(out Span b))
-            {
-                return 1;
-            }
-
-            int order = ByPlace(a, b);
-            if (order != 0)
-            {
-                return order;
-            }
-        }
-
-        return theirs.Count == 0 ? 0 : -1;
+        int order = depthA > depthB ? Compare(a.Source!.SeenFrom, depthA - 1, b, depthB)
+            : depthB > depthA ? Compare(a, depthA, b.Source!.SeenFrom, depthB - 1)
+            : Compare(a.Source!.SeenFrom, depthA - 1, b.Source!.SeenFrom, depthB - 1);
+        return order != 0 ? order : depthA == depthB ? ByPlace(a, b) : depthA.CompareTo(depthB);
     }
 
     private static int ByPlace(Span a, Span b)
@@ -75,16 +69,16 @@ public readonly record struct Span(SourceText? Source, int Start, int Length) : 
         return byPath != 0 ? byPath : a.Start.CompareTo(b.Start);
     }
 
-    /// <summary>The outermost use on top.</summary>
-    private static Stack<Span> Chain(Span span)
+    /// <summary>In how many uses of others a text stands.</summary>
+    private static int Depth(SourceText? source)
     {
-        Stack<Span> chain = new([span]);
-        while (chain.Peek().Source is { SeenFrom: { Source: not null } from })
+        int depth = 0;
+        for (; source?.SeenFrom.Source is { } from; source = from)
         {
-            chain.Push(from);
+            depth++;
         }
 
-        return chain;
+        return depth;
     }
 
     public static bool operator <(Span left, Span right) => left.CompareTo(right) < 0;

@@ -13,6 +13,12 @@ namespace Sightglass.Book.Model;
 /// <summary>A class book, read and checked. Immutable; every part knows where it stands in the author's files.</summary>
 public sealed record ClassBook
 {
+    // Made when they are first asked for, and anew in a copy that holds others.
+    private IReadOnlyList<Item>? _items;
+    private IReadOnlyList<Place>? _places;
+    private IReadOnlyList<Hazard>? _hazards;
+    private IReadOnlyList<Fact>? _facts;
+
     public required string Title { get; init; }
 
     public string Edition { get; init; } = "1";
@@ -40,20 +46,36 @@ public sealed record ClassBook
     /// <summary>Units in which quantities are shown: dimension → unit.</summary>
     public ImmutableDictionary<Dimension, Unit> ShownIn { get; init; } = ImmutableDictionary<Dimension, Unit>.Empty;
 
-    public ImmutableSortedDictionary<string, Place> Places { get; init; } = ImmutableSortedDictionary<string, Place>.Empty;
+    public ImmutableSortedDictionary<string, Place> Places
+    {
+        get;
+        init => (field, _places) = (value, null);
+    } = ImmutableSortedDictionary<string, Place>.Empty;
 
     public ImmutableArray<Leg> Legs { get; init; } = [];
 
     /// <summary>By name, in ordinal order of names: the order in which everything is built.</summary>
-    public ImmutableSortedDictionary<string, Item> Items { get; init; } = ImmutableSortedDictionary<string, Item>.Empty;
+    public ImmutableSortedDictionary<string, Item> Items
+    {
+        get;
+        init => (field, _items) = (value, null);
+    } = ImmutableSortedDictionary<string, Item>.Empty;
 
     public ImmutableSortedDictionary<string, SystemSheet> Systems { get; init; } = ImmutableSortedDictionary<string, SystemSheet>.Empty;
 
-    public ImmutableSortedDictionary<string, Fact> Facts { get; init; } = ImmutableSortedDictionary<string, Fact>.Empty;
+    public ImmutableSortedDictionary<string, Fact> Facts
+    {
+        get;
+        init => (field, _facts) = (value, null);
+    } = ImmutableSortedDictionary<string, Fact>.Empty;
 
     public ImmutableSortedDictionary<string, Sign> Signs { get; init; } = ImmutableSortedDictionary<string, Sign>.Empty;
 
-    public ImmutableSortedDictionary<string, Hazard> Hazards { get; init; } = ImmutableSortedDictionary<string, Hazard>.Empty;
+    public ImmutableSortedDictionary<string, Hazard> Hazards
+    {
+        get;
+        init => (field, _hazards) = (value, null);
+    } = ImmutableSortedDictionary<string, Hazard>.Empty;
 
     public ImmutableSortedDictionary<string, Protection> Protections { get; init; } = ImmutableSortedDictionary<string, Protection>.Empty;
 
@@ -138,16 +160,16 @@ public sealed record ClassBook
     }
 
     /// <summary>Items in the order of vehicles and files: the order in which everything is built, so that a name changed everywhere changes no bit of a result.</summary>
-    public IEnumerable<Item> ItemsInOrder => Items.Values.OrderBy(i => i.Vehicle.Index).ThenBy(i => i.Span);
+    public IReadOnlyList<Item> ItemsInOrder => _items ??= [.. Items.Values.OrderBy(i => i.Vehicle.Index).ThenBy(i => i.Span)];
 
     /// <summary>Places in the order of vehicles and files.</summary>
-    public IEnumerable<Place> PlacesInOrder => Places.Values.OrderBy(p => p.Vehicle.Index).ThenBy(p => p.Span);
+    public IReadOnlyList<Place> PlacesInOrder => _places ??= [.. Places.Values.OrderBy(p => p.Vehicle.Index).ThenBy(p => p.Span)];
 
     /// <summary>Hazards in the order of vehicles and files.</summary>
-    public IEnumerable<Hazard> HazardsInOrder => Hazards.Values.OrderBy(h => h.Vehicle.Index).ThenBy(h => h.Span);
+    public IReadOnlyList<Hazard> HazardsInOrder => _hazards ??= [.. Hazards.Values.OrderBy(h => h.Vehicle.Index).ThenBy(h => h.Span)];
 
     /// <summary>Facts in the order of vehicles and files.</summary>
-    public IEnumerable<Fact> FactsInOrder => Facts.Values.OrderBy(f => f.Vehicle.Index).ThenBy(f => f.Span);
+    public IReadOnlyList<Fact> FactsInOrder => _facts ??= [.. Facts.Values.OrderBy(f => f.Vehicle.Index).ThenBy(f => f.Span)];
 
     /// <summary>The kinds it was read with.</summary>
     internal KindCatalog? Kinds => Bodies?.Kinds;

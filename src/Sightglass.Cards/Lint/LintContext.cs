@@ -11,6 +11,8 @@ namespace Sightglass.Cards.Lint;
 /// <summary>A card under lint: its tree, its program for each word of its letter where it compiles, and helpers over both.</summary>
 internal sealed class LintContext
 {
+    private readonly Dictionary<Sentence, string> _texts = new(ReferenceEqualityComparer.Instance);
+
     public LintContext(Card card, CardNames names, DiagnosticList found)
     {
         (Card, Names, Found) = (card, names, found);
@@ -64,7 +66,15 @@ internal sealed class LintContext
     }
 
     /// <summary>The words of a sentence without what is said or explained in it, in small letters, for searching phrases.</summary>
-    public string TextOf(Sentence sentence) => " " + string.Join(' ', WordsOf(sentence).Select(w => w.Text.ToLowerInvariant())) + " ";
+    public string TextOf(Sentence sentence)
+    {
+        if (!_texts.TryGetValue(sentence, out string? text))
+        {
+            _texts[sentence] = text = " " + string.Join(' ', WordsOf(sentence).Select(w => w.Text.ToLowerInvariant())) + " ";
+        }
+
+        return text;
+    }
 
     /// <summary>The words of a sentence and its tails without free text and without marks.</summary>
     public IEnumerable<Word> WordsOf(Sentence sentence)

@@ -48,8 +48,8 @@ internal sealed class ElementReader(CardContext context)
         };
     }
 
-    /// <summary>Whether the line declares a letter.</summary>
-    public bool IsLet(RawLine line)
+    /// <summary>Whether a line of the head begins like one of some forms.</summary>
+    public bool Begins(RawLine line, params ReadOnlySpan<Operation> forms)
     {
         if (line.Kind != LineKind.Labelled)
         {
@@ -57,9 +57,15 @@ internal sealed class ElementReader(CardContext context)
         }
 
         ImmutableArray<Word> words = context.Language.WordsOf(context.Source.Text, line.BodyStart, line.End);
-        return context.Language.At(FormPlace.Head)
-            .Where(f => f.Operation is Operation.LetWhere or Operation.LetWhose or Operation.LetOneOf)
-            .Any(f => f.Pattern.Leading.Length > 0 && words[0].Is(f.Pattern.Leading[0]));
+        foreach (SentenceForm form in context.Language.At(FormPlace.Head))
+        {
+            if (forms.Contains(form.Operation) && form.Pattern.Leading.Length > 0 && words[0].Is(form.Pattern.Leading[0]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private CardElement.Unread UnreadLine(Span span) => new(span.Text, span);

@@ -128,6 +128,11 @@ public sealed class ProposalDesk(DataFolder data, string bookFolder, TimeProvide
     /// <returns>Null when it is noted; otherwise why not.</returns>
     public string? Refuse(Guid id, string by, string why)
     {
+        if (string.IsNullOrWhiteSpace(why))
+        {
+            return Say.It("A proposal is refused with a reason: write why not.");
+        }
+
         lock (_one)
         {
             using RecordsContext records = data.Records();

@@ -163,6 +163,7 @@ public sealed partial class ProposalsPage : IAsyncDisposable
         return why;
     }
 
+    /// <summary>The desk asks for the reason, not a button that waits for it: who types fast has pressed Enter before the page knows that something was typed.</summary>
     private Task RefuseAsync() => DecideAsync(one => Desk.Refuse(one.Id, By, Why.Trim()), one => Say.With($"{Capital(one.Target)}, {Say.Word(one.Property)}: is refused."));
 
     private async Task DecideAsync(Func<Proposal, string?> decide, Func<Proposal, string> done)

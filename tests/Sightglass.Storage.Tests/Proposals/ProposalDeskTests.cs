@@ -64,6 +64,16 @@ public sealed class ProposalDeskTests : IDisposable
         Assert.Null(Assert.Single(_desk.All()).Edited);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("  ")]
+    public void Refuse_WithoutAReason_StaysOpenAndSaysWhatIsMissing(string why)
+    {
+        Proposal proposal = Found("horn", 1, "HORN LOUD");
+        Assert.Contains("why not", _desk.Refuse(proposal.Id, "Brandt", why), StringComparison.Ordinal);
+        Assert.Equal(ProposalState.Open, Assert.Single(_desk.All()).State);
+    }
+
     /// <summary>A later one never takes an earlier one's number, though the computer's clock is put back and a proposal gives way to another.</summary>
     [Fact]
     public void Numbers_WithTheClockPutBack_Stay()
