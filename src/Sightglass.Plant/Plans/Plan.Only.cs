@@ -53,6 +53,9 @@ public sealed partial class Plan
 
     public bool Steps(int network) => Stepped.Contains(network);
 
+    /// <summary>Every slot that bears on a signal, by its index.</summary>
+    public IReadOnlySet<int> SlotsBehind(Signal signal) => _needs.Value.Of([signal], []).Slots;
+
     /// <summary>Whether all that a signal depends on is stepped, so that it may be asked for.</summary>
     public bool Knows(Signal signal) => _needs.Value.Of([signal]).All(Steps);
 }

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
+using Sightglass.Trials.Causes;
+
+namespace Sightglass.Cli.Output;
+
+/// <summary>What <c>why</c> found, for a program.</summary>
+internal sealed record WhyAnswer(string Fact, string Situation, double WithinS, int PutWrong, int CanBe, ImmutableArray<WhyAnswer.Share> Likeliest, ImmutableArray<WhyAnswer.Step> Looks, WhyAnswer.Trial? Tried)
+{
+    /// <summary>Causes said at most.</summary>
+    private const int Most = 8;
+
+    public static WhyAnswer Of(CauseTable table, Belief belief, SimTime within, CauseTrialResult? tried)
+    {
+        double[] shares = belief.Shares();
+        ImmutableArray<Share> likeliest = [.. belief.Ranked().Take(Most).Where(c => shares[c] > 0.005).Select(c => new Share(table.Causes[c].Words, shares[c]))];
+        return new(table.Fact.Name, table.Situation.Name, within.Seconds, table.Tried, table.Causes.Length, likeliest,
+            [.. LookWalk.Of(table, belief).Select(s => new Step(LookWords.Of(s.Look), s.Place, s.Metres, s.Share, [.. s.Causes.Select(c => c.Words)]))],
+            tried is null ? null : new(tried.Cases, tried.AtOnce, tried.NamedFirst, tried.Found, tried.Looks, tried.Metres, [.. tried.Missed.Select(m => string.Join(" and ", m.Select(c => c.Words))).Distinct().Order(StringComparer.Ordinal)]));
+    }
+
+    /// <summary>A cause and how likely it is, of all.</summary>
+    internal sealed record Share(string Cause, double Likely);
+
+    /// <summary>A look.</summary>
+    internal sealed record Step(string Look, string Place, double WayM, double Likely, ImmutableArray<string> Causes);
+
+    /// <summary>What came out of trying.</summary>
+    internal sealed record Trial(int Cases, int AtOnce, int NamedFirst, int Found, double Looks, double WayM, ImmutableArray<string> Missed);
+}

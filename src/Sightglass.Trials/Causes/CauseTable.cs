@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Trials.Causes;
+
+/// <summary>
+/// What a machine looks like with each thing wrong that keeps a fact from coming to hold. Found by doing: each is put wrong by itself in several cases of a situation in which the fact comes to hold
+/// otherwise, and everything that can be seen is looked at. What it shows is told by how it differs from what it shows while nothing is wrong: as usual, lower, higher.
+/// </summary>
+public sealed class CauseTable
+{
+    /// <summary>Cases in which nothing is wrong, by which the usual is known.</summary>
+    public const int UsualCases = 16;
+
+    /// <summary>Cases in which each thing is put wrong.</summary>
+    public const int CasesEach = 4;
+
+    /// <summary>Outcomes of a look: lower, as usual, higher.</summary>
+    internal const int Outcomes = 3;
+
+    /// <summary>What is added to every count, so that what was never seen is unlikely and not impossible.</summary>
+    private const double Unseen = 0.05;
+
+    private readonly SituationStart _start;
+    private readonly Signal _wanted;
+    private readonly SimTime _within;
+    private readonly ulong _seed;
+    private readonly double[] _low;
+    private readonly double[] _high;
+    private readonly double[] _logs;
+
+    private CauseTable(Plan plan, SituationStart start, Fact fact, SimTime within, ulong seed, ImmutableArray<Look> looks, double[] low, double[] high, ImmutableArray<Cause> causes, double[] logs, int tried)
+    {
+        (Plan, _start, Fact, _wanted, _within, _seed) = (plan, start, fact, plan.Facts[fact.Name], within, seed);
+        (Looks, _low, _high, Causes, _logs, Tried) = (looks, low, high, causes, logs, tried);
+    }
+
+    /// <summary>Of what bears on the fact alone.</summary>
+    public Plan Plan { get; }
+
+    public Fact Fact { get; }
+
+    public Situation Situation => _start.Situation;
+
+    /// <summary>Things that keep the fact from coming to hold, in the order of the book.</summary>
+    public ImmutableArray<Cause> Causes { get; }
+
+    /// <summary>What tells any of them from others, in the order of the book.</summary>
+    public ImmutableArray<Look> Looks { get; }
+
+    /// <summary>How many things were put wrong.</summary>
+    public int Tried { get; }
+
+    /// <summary>Where somebody stands who begins to look: the first person of the situation.</summary>
+    public int Begin => _start.Situation.People is [var first, ..] ? Math.Max(0, Plan.Ways.IndexOf(first.Places[0])) : 0;
+
+    /// <summary>Makes the table. Null where the fact does not come to hold in the situation though nothing is wrong; then <paramref name="holds"/> says in how many cases it did.</summary>
+    /// <param name="plan">Of the machine or the train of the situation.</param>
+    /// <param name="situation">In which the fact comes to hold by itself.</param>
+    /// <param name="fact">What is to come to hold.</param>
+    /// <param name="within">After how long it holds.</param>
+    /// <param name="seed">Settles the draws of the cases.</param>
+    /// <param name="holds">In how many of <see cref="UsualCases"/> cases the fact came to hold.</param>
+    /// <param name="stop">Gives up.</param>
+    public static CauseTable? Make(Plan plan, Situation situation, Fact fact, SimTime within, ulong seed, out int holds, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(fact);
+        Signal wanted = plan.Facts[fact.Name];
+        Plan only = plan.Only([wanted]);
+        SituationStart start = SituationStart.Bind(only, situation, []) ?? throw new ArgumentException("The situation does not fit the plan.", nameof(situation));
+        ImmutableArray<Look> looks = Look.AllOf(only);
+        double[] low = [.. looks.Select(_ => double.PositiveInfinity)], high = [.. looks.Select(_ => double.NegativeInfinity)];
+        Dictionary<int, int> stands = [];
+        int held = 0;
+        using LaneRunner runner = new(only);
+        runner.Run(UsualCases, within, (world, i) => start.Apply(world, seed, (ulong)i), (world, i) =>
+        {
+            held += world.Value(wanted) >= 0 ? 1 : 0;
+            for (int l = 0; l < looks.Length; l++)
+            {
+                double shown = looks[l].See(world), slack = Slack(looks[l]);
+                (low[l], high[l]) = (Math.Min(low[l], shown - slack), Math.Max(high[l], shown + slack));
+            }
+
+            foreach (ItemPlan item in only.Items.Values.Where(p => i == 0 && p.Position is not null))
+            {
+                stands[item.Position!.Value.Index] = (int)world.GetSlot(item.Position.Value);
+            }
+        }, stop);
+        holds = held;
+        if (held < UsualCases)
+        {
+            return null;
+        }
+
+        ImmutableArray<Cause> all = CauseList.Of(only, wanted, p => stands[p.Position!.Value.Index]);
+        int[] broke = new int[all.Length];
+        double[] counts = new double[all.Length * looks.Length * Outcomes];
+        runner.Run(all.Length * CasesEach, within, (world, i) => Put(world, start, seed, (ulong)(i % CasesEach), [all[i / CasesEach]]), (world, i) =>
+        {
+            int cause = i / CasesEach;
+            broke[cause] += world.Value(wanted) >= 0 ? 0 : 1;
+            for (int l = 0; l < looks.Length; l++)
+            {
+                counts[(((cause * looks.Length) + l) * Outcomes) + Compare(looks[l].See(world), low[l], high[l])]++;
+            }
+        }, stop);
+        int[] breaking = [.. Enumerable.Range(0, all.Length).Where(c => broke[c] == CasesEach)];
+        int[] telling = [.. Enumerable.Range(0, looks.Length).Where(l => breaking.Any(c => counts[(((c * looks.Length) + l) * Outcomes) + 1] < CasesEach))];
+        double[] logs = [.. breaking.SelectMany(c => telling.SelectMany(l => Enumerable.Range(0, Outcomes).Select(o => Math.Log((counts[(((c * looks.Length) + l) * Outcomes) + o] + Unseen) / (CasesEach + (Outcomes * Unseen))))))];
+        return new(only, start, fact, within, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
+    }
+
+    /// <summary>The machine with some things wrong, in a case that the table was not made from; and whether the fact holds all the same.</summary>
+    /// <returns>What each look shows: −1, 0, 1 for lower than usual, as usual, higher.</returns>
+    internal (int[] Seen, bool Holds)[] See(IReadOnlyList<ImmutableArray<Cause>> wrong, LaneRunner runner, int firstCase)
+    {
+        (int[], bool)[] seen = new (int[], bool)[wrong.Count];
+        runner.Run(wrong.Count, _within, (world, i) => Put(world, _start, _seed, (ulong)(firstCase + i), wrong[i]), (world, i) =>
+            seen[i] = ([.. Looks.Select((look, l) => Compare(look.See(world), _low[l], _high[l]) - 1)], world.Value(_wanted) >= 0));
+        return seen;
+    }
+
+    /// <summary>Logarithm of how likely a look shows an outcome with one thing wrong.</summary>
+    internal double LogOf(int cause, int look, int outcome) => _logs[(((cause * Looks.Length) + look) * Outcomes) + outcome + 1];
+
+    /// <summary>What a look mostly shows with one thing wrong.</summary>
+    internal int MostlyOf(int cause, int look)
+    {
+        double lower = LogOf(cause, look, -1), usual = LogOf(cause, look, 0), higher = LogOf(cause, look, 1);
+        return usual >= lower && usual >= higher ? 0 : lower >= higher ? -1 : 1;
+    }
+
+    private static void Put(World.World world, SituationStart start, ulong seed, ulong number, ImmutableArray<Cause> wrong)
+    {
+        start.Apply(world, seed, number);
+        foreach (Cause cause in wrong)
+        {
+            if (cause.Fault is { } fault)
+            {
+                world.Do(new World.WorldAction.PutIn(cause.Item.Name, fault, ImmutableSortedDictionary<string, double>.Empty), SimTime.Zero);
+            }
+            else
+            {
+                world.SetSlot(world.Plan.Items[cause.Item.Name].Position!.Value, cause.Item.Positions.IndexOf(cause.Position!));
+            }
+        }
+    }
+
+    private static int Compare(double shown, double low, double high) => shown < low ? 0 : shown > high ? 2 : 1;
+
+    /// <summary>How far an instrument may be from what it was seen to show and still show the usual: a step of its scale, or a fiftieth of it.</summary>
+    private static double Slack(Look look) => look.Kind == LookKind.Reading ? Math.Max(look.Item!.Reading!.Resolution, (look.Item.Reading.Maximum - look.Item.Reading.Minimum) / 50) : 0;
+}
