@@ -75,10 +75,11 @@ public sealed partial class Circuit
         return false;
     }
 
+    /// <summary>By the current of its winding, which is the voltage across a whole one: a broken one pulls nothing.</summary>
     private bool IsWantedUp(int coil, CircuitState state)
     {
         ref readonly CoilRow row = ref _coils[coil];
-        double volts = Across(row.Branch, state);
+        double volts = Across(row.Branch, state) * state.Openings[row.Branch];
         volts = row.Polarised ? volts : Math.Abs(volts);
         return state.UpCoils[coil] ? volts > row.Drop : volts >= row.Pick;
     }

@@ -104,7 +104,7 @@ public sealed class CauseTable
         runner.Run(all.Length * CasesEach, within, (world, i) => Put(world, start, seed, (ulong)(i % CasesEach), [all[i / CasesEach]]), (world, i) =>
         {
             int cause = i / CasesEach;
-            broke[cause] += world.Value(wanted) >= 0 ? 0 : 1;
+            broke[cause] += world.Value(wanted) >= 0 || HasSprungBack(world, all[cause]) ? 0 : 1;
             for (int l = 0; l < looks.Length; l++)
             {
                 counts[(((cause * looks.Length) + l) * Outcomes) + Compare(looks[l].See(world), low[l], high[l])]++;
@@ -151,6 +151,10 @@ public sealed class CauseTable
             }
         }
     }
+
+    /// <summary>A button that springs back is no cause: what it did is one.</summary>
+    private static bool HasSprungBack(World.World world, Cause cause) =>
+        cause.Position is { } position && world.GetSlot(world.Plan.Items[cause.Item.Name].Position!.Value) != cause.Item.Positions.IndexOf(position);
 
     private static int Compare(double shown, double low, double high) => shown < low ? 0 : shown > high ? 2 : 1;
 
