@@ -148,6 +148,12 @@ public static class BookTexts
             }
         }
 
+        foreach (Search s in book.Searches.Values.OrderBy(s => s.Span))
+        {
+            yield return Name(s.Name, s.Span);
+            yield return Prose(s.Text, s.Span);
+        }
+
         foreach (Habit h in book.Habits.Values.OrderBy(h => h.Span))
         {
             yield return Name(h.Name, h.Span);

@@ -85,6 +85,9 @@ public sealed record ClassBook
     /// <summary>Questions about what will happen, to bet on.</summary>
     public ImmutableSortedDictionary<string, Bet> Bets { get; init; } = ImmutableSortedDictionary<string, Bet>.Empty;
 
+    /// <summary>What does not come about, and is looked into.</summary>
+    public ImmutableSortedDictionary<string, Search> Searches { get; init; } = ImmutableSortedDictionary<string, Search>.Empty;
+
     /// <summary>What people bring with them from older machines.</summary>
     public ImmutableSortedDictionary<string, Habit> Habits { get; init; } = ImmutableSortedDictionary<string, Habit>.Empty;
 

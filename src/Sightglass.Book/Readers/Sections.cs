@@ -21,6 +21,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["measures"] = "measure",
         ["walks"] = "walk",
         ["bets"] = "bet",
+        ["searches"] = "search",
         ["habits"] = "habit",
         ["pictures"] = "picture",
         ["ends"] = "end",

@@ -20,6 +20,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
         Key("walks", Walks()),
         Key("bets", Named(new BetSchema(quantities).Bet(), "Questions about what will happen, to bet on before it is run.")),
+        Key("searches", Searches()),
         Key("habits", Habits()),
         Key("pictures", Pictures()),
         Key("ends", Ends()),
@@ -47,6 +48,16 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("role", Text("Whose places the group keeps to.")),
         ]),
         "Walks for a purpose.");
+
+    private JsonObject Searches() => Named(
+        Map("What keeps the fact from coming to hold is worked out by putting everything wrong that bears on it.",
+        [
+            Key("text", Text()),
+            Key("wanted", Text("The fact that does not come to hold.")),
+            Key("situation", Text("Where it comes to hold while nothing is wrong.")),
+            Key("within", quantities.Value(Dimension.Second, "How long that takes.", "1 min")),
+        ], "wanted", "situation"),
+        "What does not come about, and is looked into.");
 
     private static JsonObject Habits() => Named(
         Map("What the hand did there, and what that does here.",

@@ -12,6 +12,7 @@ using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Bets;
 using Sightglass.Trials;
+using Sightglass.Trials.Causes;
 
 namespace Sightglass.Cli.Books;
 
@@ -116,6 +117,11 @@ internal sealed class BookInspection
         foreach (Bet bet in book.Bets.Values.Where(_ => !Found.HasErrors).OrderBy(b => b.Span))
         {
             BetBinder.Bind(Fleet, bet, Found);
+        }
+
+        foreach (Search search in book.Searches.Values.Where(_ => !Found.HasErrors).OrderBy(s => s.Span))
+        {
+            BoundSearch.Bind(Fleet, search, Found);
         }
     }
 

@@ -1,20 +1,19 @@
 using System.Collections.Immutable;
-using Sightglass.Basics.Time;
 using Sightglass.Trials.Causes;
 
 namespace Sightglass.Cli.Output;
 
 /// <summary>What <c>why</c> found, for a program.</summary>
-internal sealed record WhyAnswer(string Fact, string Situation, double WithinS, int PutWrong, int CanBe, ImmutableArray<WhyAnswer.Share> Likeliest, ImmutableArray<WhyAnswer.Step> Looks, WhyAnswer.Trial? Tried)
+internal sealed record WhyAnswer(string Search, string Wanted, string Situation, double WithinS, int PutWrong, int CanBe, ImmutableArray<WhyAnswer.Share> Likeliest, ImmutableArray<WhyAnswer.Step> Looks, WhyAnswer.Trial? Tried)
 {
     /// <summary>Causes said at most.</summary>
     private const int Most = 8;
 
-    public static WhyAnswer Of(CauseTable table, Belief belief, SimTime within, CauseTrialResult? tried)
+    public static WhyAnswer Of(CauseTable table, Belief belief, CauseTrialResult? tried)
     {
         double[] shares = belief.Shares();
         ImmutableArray<Share> likeliest = [.. belief.Ranked().Take(Most).Where(c => shares[c] > 0.005).Select(c => new Share(table.Causes[c].Words, shares[c]))];
-        return new(table.Fact.Name, table.Situation.Name, within.Seconds, table.Tried, table.Causes.Length, likeliest,
+        return new(table.Search.Search.Name, table.Search.Search.Wanted, table.Search.Situation.Name, table.Search.Within.Seconds, table.Tried, table.Causes.Length, likeliest,
             [.. LookWalk.Of(table, belief).Select(s => new Step(LookWords.Of(s.Look), s.Place, s.Metres, s.Share, [.. s.Causes.Select(c => c.Words)]))],
             tried is null ? null : new(tried.Cases, tried.AtOnce, tried.NamedFirst, tried.Found, tried.Looks, tried.Metres, [.. tried.Missed.Select(m => string.Join(" and ", m.Select(c => c.Words))).Distinct().Order(StringComparer.Ordinal)]));
     }

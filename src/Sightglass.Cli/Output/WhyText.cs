@@ -9,12 +9,25 @@ internal static class WhyText
     /// <summary>Causes named after a look at most.</summary>
     private const int Named = 4;
 
+    /// <summary>Missed ones named at most.</summary>
+    private const int MostMissed = 12;
+
+    /// <summary>What a book looks into.</summary>
+    public static void List(TextWriter output, ClassBook book)
+    {
+        output.WriteLine(book.Searches.IsEmpty ? "The book has no search: describe one under `searches`." : "Searches of the book:");
+        foreach (Search search in book.Searches.Values.OrderBy(s => s.Span))
+        {
+            WalkText.Wrap(output, $"  {search.Name}: ", search.Text);
+        }
+    }
+
     public static void Print(TextWriter output, ClassBook book, WhyAnswer answer)
     {
         output.WriteLine(book.RoadNumberInUse is { } number ? $"{book.Title} {number}" : book.Title);
         WalkText.Wrap(output, "", book.Notice);
         output.WriteLine();
-        WalkText.Wrap(output, "", $"{answer.PutWrong} things were put wrong one at a time in \"{answer.Situation}\". With {answer.CanBe} of them it does not come to hold that {answer.Fact}.");
+        WalkText.Wrap(output, "", $"{answer.PutWrong} things were put wrong one at a time in \"{answer.Situation}\". With {answer.CanBe} of them the fact \"{answer.Wanted}\" does not come to hold.");
         output.WriteLine();
         output.WriteLine("Likeliest now:");
         foreach (WhyAnswer.Share share in answer.Likeliest)
@@ -39,9 +52,14 @@ internal static class WhyText
             output.WriteLine();
             string wrong = tried.AtOnce == 1 ? "one thing wrong" : $"{tried.AtOnce} things wrong";
             WalkText.Wrap(output, "", string.Create(CultureInfo.InvariantCulture, $"Tried: {tried.Cases} cases with {wrong}. All of it named first or second in {100.0 * tried.Found / tried.Cases:0.0} %, first {100.0 * tried.NamedFirst / (tried.Cases * tried.AtOnce):0.0} %; {tried.Looks:0.0} looks and {tried.WayM:0} m in a case."));
-            foreach (string missed in tried.Missed)
+            foreach (string missed in tried.Missed.Take(MostMissed))
             {
                 WalkText.Wrap(output, "  not found: ", missed);
+            }
+
+            if (tried.Missed.Length > MostMissed)
+            {
+                output.WriteLine($"  and {tried.Missed.Length - MostMissed} more");
             }
         }
     }

@@ -1,33 +1,28 @@
 using System.CommandLine;
 using Sightglass.Basics.Diagnostics;
-using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
-using Sightglass.Plant.Plans;
 using Sightglass.Trials.Causes;
 
 namespace Sightglass.Cli.Verbs;
 
-/// <summary><c>why</c>: what may keep a fact from coming to hold, and where to look for it.</summary>
+/// <summary><c>why</c>: what may keep something from coming about, and where to look for it.</summary>
 internal sealed class WhyVerb : BookVerb
 {
-    private readonly Argument<string> _fact = new("FACT") { Description = "A fact of the book that does not come to hold: \"the machine loads\"." };
-    private readonly Option<string?> _in = new("--in") { Description = "A situation in which it comes to hold while nothing is wrong.", HelpName = "SITUATION", Required = true };
-    private readonly Option<string> _within = new("--within") { Description = "How long it takes to come to hold.", HelpName = "TIME", DefaultValueFactory = _ => "1 min" };
+    private readonly Argument<string?> _search = new("SEARCH") { Description = "A search of the book: \"it does not load\". Default: all of them are listed.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<string[]> _seen = new("--seen") { Description = "What was looked at already: \"NAME: as usual\", \"NAME: lower\", \"NAME: higher\"; of a lamp or a sign dark or gone is lower, lit or there is higher.", HelpName = "LOOK", DefaultValueFactory = _ => [] };
     private readonly Option<int> _try = new("--try") { Description = "Put something wrong in so many cases, and look for it.", HelpName = "N" };
     private readonly Option<int> _faults = new("--faults") { Description = "With --try: things put wrong at once.", HelpName = "1|2", DefaultValueFactory = _ => 1 };
     private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws.", DefaultValueFactory = _ => 1 };
 
     public WhyVerb()
-        : base("why", "Why a fact does not come to hold: everything that may keep it from holding is put wrong, one at a time, and the shortest order of looks is made of what shows.")
+        : base("why", "Why something does not come about: everything that may keep it from coming is put wrong, one at a time, and an order of looks is made of what then shows.")
     {
-        Add(_fact);
-        Add(_in);
+        Add(_search);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _within, _seen, _try, _faults, _seed })
+        foreach (Option option in new Option[] { _seen, _try, _faults, _seed })
         {
             Add(option);
         }
@@ -35,9 +30,10 @@ internal sealed class WhyVerb : BookVerb
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
     [
-        ("why \"the train is lit\" --in \"a set-up train\"", "where to look for what keeps it dark, nearest and likeliest first"),
-        ("why \"the train is lit\" --in \"a set-up train\" --seen \"train line complete lamp: lower\"", "and what it may be once a lamp was seen dark"),
-        ("why \"the train is lit\" --in \"a set-up train\" --try 1000", "how often that order finds what was put wrong"),
+        ("why", "what the book looks into"),
+        ("why \"it does not load\"", "where to look for what keeps it from loading, nearest and likeliest first"),
+        ("why \"it does not load\" --seen \"load lamp: lower\" --seen \"loading lamp E: as usual\"", "and what it may be once something was seen"),
+        ("why \"it does not load\" --try 1000", "how often that order finds what was put wrong"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
@@ -55,38 +51,43 @@ internal sealed class WhyVerb : BookVerb
             return Task.FromResult(ExitCode.No);
         }
 
-        DiagnosticList wrong = [];
-        SimTime? within = RunVerb.Time(line.GetValue(_within), wrong);
-        string wanted = line.GetValue(_in)!;
-        if (within is null || wrong.HasErrors)
-        {
-            return WrongUse(line, $"--within is a time such as 30 s or 2 min, not `{line.GetValue(_within)}`");
-        }
-
-        if (!book.Situations.TryGetValue(wanted, out Situation? situation))
-        {
-            return WrongUse(line, $"The book has no situation `{wanted}`; {Nearest.DidYouMean(wanted, book.Situations.Keys) ?? $"it has: {string.Join("; ", book.Situations.Keys)}"}");
-        }
-
         if (line.GetValue(_faults) is not (1 or 2) || line.GetValue(_try) < 0)
         {
             return WrongUse(line, "--faults is 1 or 2, and --try 1 or more");
         }
 
-        return HasRoadNumber(line, inspection, line.GetValue(RoadNumber)) ? Search(line, inspection.Fleet.For(line.GetValue(RoadNumber), situation.Train)!, situation, within.Value, stop) : Task.FromResult(ExitCode.WrongUse);
-    }
-
-    private Task<int> Search(ParseResult line, Plan plan, Situation situation, SimTime within, CancellationToken stop)
-    {
-        string name = line.GetValue(_fact)!;
-        if (!plan.Book.Facts.TryGetValue(name, out Fact? fact))
+        if (line.GetValue(_search) is not { } name)
         {
-            return WrongUse(line, $"The book has no fact `{name}`; {Nearest.DidYouMean(name, plan.Book.Facts.Keys) ?? $"it has: {string.Join("; ", plan.Book.Facts.Keys)}"}");
+            WhyText.List(line.InvocationConfiguration.Output, book);
+            return Task.FromResult(ExitCode.Good);
         }
 
-        if (CauseTable.Make(plan, situation, fact, within, line.GetValue(_seed), out int holds, stop) is not { } table)
+        if (!book.Searches.TryGetValue(name, out Search? search))
         {
-            return WrongUse(line, $"In `{situation.Name}` it comes to hold in {holds} of {CauseTable.UsualCases} cases though nothing is wrong: name a situation in which it always does, or a longer --within.");
+            return WrongUse(line, $"The book has no search `{name}`; {Nearest.DidYouMean(name, book.Searches.Keys) ?? (book.Searches.IsEmpty ? "it has none" : $"it has: {string.Join("; ", book.Searches.Keys)}")}");
+        }
+
+        if (!HasRoadNumber(line, inspection, line.GetValue(RoadNumber)))
+        {
+            return Task.FromResult(ExitCode.WrongUse);
+        }
+
+        DiagnosticList found = [];
+        if (BoundSearch.Bind(inspection.Fleet, search, found, line.GetValue(RoadNumber)) is not { } bound)
+        {
+            Findings.Print(line.InvocationConfiguration.Error, folder, found);
+            return Task.FromResult(ExitCode.No);
+        }
+
+        return Find(line, bound, stop);
+    }
+
+    private Task<int> Find(ParseResult line, BoundSearch search, CancellationToken stop)
+    {
+        if (CauseTable.Make(search, line.GetValue(_seed), out int holds, stop) is not { } table)
+        {
+            line.InvocationConfiguration.Error.WriteLine($"In `{search.Situation.Name}` it comes to hold in {holds} of {CauseTable.UsualCases} cases though nothing is wrong: let the search name a situation in which it always does, or a longer `within`.");
+            return Task.FromResult(ExitCode.No);
         }
 
         Belief belief = new(table);
@@ -100,16 +101,15 @@ internal sealed class WhyVerb : BookVerb
             belief.Take(look, shows);
         }
 
-        TextWriter output = line.InvocationConfiguration.Output;
         CauseTrialResult? tried = line.GetValue(_try) is > 0 and var cases ? CauseTrial.Run(table, cases, line.GetValue(_seed), line.GetValue(_faults)) : null;
-        WhyAnswer answer = WhyAnswer.Of(table, belief, within, tried);
+        WhyAnswer answer = WhyAnswer.Of(table, belief, tried);
         if (line.GetValue(Json))
         {
-            Answer.Write(output, answer);
+            Answer.Write(line.InvocationConfiguration.Output, answer);
         }
         else
         {
-            WhyText.Print(output, plan.Book, answer);
+            WhyText.Print(line.InvocationConfiguration.Output, search.Plan.Book, answer);
         }
 
         return Task.FromResult(ExitCode.Good);

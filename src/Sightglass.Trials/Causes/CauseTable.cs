@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Time;
-using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 using Sightglass.World.Situations;
@@ -26,25 +25,21 @@ public sealed class CauseTable
     private const double Unseen = 0.05;
 
     private readonly SituationStart _start;
-    private readonly Signal _wanted;
-    private readonly SimTime _within;
     private readonly ulong _seed;
     private readonly double[] _low;
     private readonly double[] _high;
     private readonly double[] _logs;
 
-    private CauseTable(Plan plan, SituationStart start, Fact fact, SimTime within, ulong seed, ImmutableArray<Look> looks, double[] low, double[] high, ImmutableArray<Cause> causes, double[] logs, int tried)
+    private CauseTable(BoundSearch search, Plan plan, SituationStart start, ulong seed, ImmutableArray<Look> looks, double[] low, double[] high, ImmutableArray<Cause> causes, double[] logs, int tried)
     {
-        (Plan, _start, Fact, _wanted, _within, _seed) = (plan, start, fact, plan.Facts[fact.Name], within, seed);
+        (Search, Plan, _start, _seed) = (search, plan, start, seed);
         (Looks, _low, _high, Causes, _logs, Tried) = (looks, low, high, causes, logs, tried);
     }
 
     /// <summary>Of what bears on the fact alone.</summary>
     public Plan Plan { get; }
 
-    public Fact Fact { get; }
-
-    public Situation Situation => _start.Situation;
+    public BoundSearch Search { get; }
 
     /// <summary>Things that keep the fact from coming to hold, in the order of the book.</summary>
     public ImmutableArray<Cause> Causes { get; }
@@ -59,20 +54,16 @@ public sealed class CauseTable
     public int Begin => _start.Situation.People is [var first, ..] ? Math.Max(0, Plan.Ways.IndexOf(first.Places[0])) : 0;
 
     /// <summary>Makes the table. Null where the fact does not come to hold in the situation though nothing is wrong; then <paramref name="holds"/> says in how many cases it did.</summary>
-    /// <param name="plan">Of the machine or the train of the situation.</param>
-    /// <param name="situation">In which the fact comes to hold by itself.</param>
-    /// <param name="fact">What is to come to hold.</param>
-    /// <param name="within">After how long it holds.</param>
+    /// <param name="search">What is looked into.</param>
     /// <param name="seed">Settles the draws of the cases.</param>
     /// <param name="holds">In how many of <see cref="UsualCases"/> cases the fact came to hold.</param>
     /// <param name="stop">Gives up.</param>
-    public static CauseTable? Make(Plan plan, Situation situation, Fact fact, SimTime within, ulong seed, out int holds, CancellationToken stop = default)
+    public static CauseTable? Make(BoundSearch search, ulong seed, out int holds, CancellationToken stop = default)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(fact);
-        Signal wanted = plan.Facts[fact.Name];
-        Plan only = plan.Only([wanted]);
-        SituationStart start = SituationStart.Bind(only, situation, []) ?? throw new ArgumentException("The situation does not fit the plan.", nameof(situation));
+        ArgumentNullException.ThrowIfNull(search);
+        (Signal wanted, SimTime within) = (search.Wanted, search.Within);
+        Plan only = search.Plan.Only([wanted]);
+        SituationStart start = SituationStart.Bind(only, search.Situation, [])!;
         ImmutableArray<Look> looks = Look.AllOf(only);
         double[] low = [.. looks.Select(_ => double.PositiveInfinity)], high = [.. looks.Select(_ => double.NegativeInfinity)];
         Dictionary<int, int> stands = [];
@@ -113,7 +104,7 @@ public sealed class CauseTable
         int[] breaking = [.. Enumerable.Range(0, all.Length).Where(c => broke[c] == CasesEach)];
         int[] telling = [.. Enumerable.Range(0, looks.Length).Where(l => breaking.Any(c => counts[(((c * looks.Length) + l) * Outcomes) + 1] < CasesEach))];
         double[] logs = [.. breaking.SelectMany(c => telling.SelectMany(l => Enumerable.Range(0, Outcomes).Select(o => Math.Log((counts[(((c * looks.Length) + l) * Outcomes) + o] + Unseen) / (CasesEach + (Outcomes * Unseen))))))];
-        return new(only, start, fact, within, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
+        return new(search, only, start, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
     }
 
     /// <summary>The machine with some things wrong, in a case that the table was not made from; and whether the fact holds all the same.</summary>
@@ -121,8 +112,8 @@ public sealed class CauseTable
     internal (int[] Seen, bool Holds)[] See(IReadOnlyList<ImmutableArray<Cause>> wrong, LaneRunner runner, int firstCase)
     {
         (int[], bool)[] seen = new (int[], bool)[wrong.Count];
-        runner.Run(wrong.Count, _within, (world, i) => Put(world, _start, _seed, (ulong)(firstCase + i), wrong[i]), (world, i) =>
-            seen[i] = ([.. Looks.Select((look, l) => Compare(look.See(world), _low[l], _high[l]) - 1)], world.Value(_wanted) >= 0));
+        runner.Run(wrong.Count, Search.Within, (world, i) => Put(world, _start, _seed, (ulong)(firstCase + i), wrong[i]), (world, i) =>
+            seen[i] = ([.. Looks.Select((look, l) => Compare(look.See(world), _low[l], _high[l]) - 1)], world.Value(Search.Wanted) >= 0));
         return seen;
     }
 
