@@ -36,6 +36,24 @@ public sealed class RelayLogicTests
         }));
     }
 
+    /// <summary>A broken winding carries no current and pulls nothing, whatever voltage stands at its ends. Source: derived.</summary>
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(0.5, true)]
+    [InlineData(0.3, false)]
+    [InlineData(0, false)]
+    public void Coil_WithABrokenWinding_StaysDown(double opening, bool up)
+    {
+        CircuitBuilder b = new();
+        (Node top, Node ground) = Rails(b);
+        Input whole = b.AddInput("whole", opening);
+        Coil coil = b.AddCoil("coil", top, ground, Winding, 30, 10, opening: whole);
+        Circuit circuit = b.Build();
+        CircuitState state = circuit.NewState();
+        circuit.Solve(circuit.NewInputs(), state);
+        Assert.Equal(up, state.IsUp(coil));
+    }
+
     /// <summary>Two changeover switches: a ⊕ b.</summary>
     [Fact]
     public void A3_11_TwoWaySwitch_HasItsTruthVector()
