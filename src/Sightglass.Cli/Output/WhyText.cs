@@ -41,7 +41,7 @@ internal static class WhyText
         {
             WhyAnswer.Step step = answer.Looks[i];
             string way = step.WayM < 0.5 ? "" : string.Create(CultureInfo.InvariantCulture, $", {step.WayM:0} m on");
-            WalkText.Wrap(output, $"{i + 1,3}. ", $"{step.Look} ({step.Place}{way})");
+            WalkText.Wrap(output, $"{i + 1,3}. ", $"{step.Look}: {step.Usual}? ({step.Place}{way})");
             string more = step.Causes.Length > Named ? $"; or one of {step.Causes.Length - Named} more" : "";
             WalkText.Wrap(output, $"     {Percent(step.Likely),5}  ", $"if not: {string.Join("; ", step.Causes.Take(Named))}{more}");
         }

@@ -11,7 +11,7 @@ namespace Sightglass.Cli.Verbs;
 internal sealed class WhyVerb : BookVerb
 {
     private readonly Argument<string?> _search = new("SEARCH") { Description = "A search of the book: \"it does not load\". Default: all of them are listed.", Arity = ArgumentArity.ZeroOrOne };
-    private readonly Option<string[]> _seen = new("--seen") { Description = "What was looked at already: \"NAME: as usual\", \"NAME: lower\", \"NAME: higher\"; of a lamp or a sign dark or gone is lower, lit or there is higher.", HelpName = "LOOK", DefaultValueFactory = _ => [] };
+    private readonly Option<string[]> _seen = new("--seen") { Description = "What was looked at already, and what it showed: \"load lamp: dark\", \"isolation switch: as usual\"; for a reading also lower and higher.", HelpName = "LOOK", DefaultValueFactory = _ => [] };
     private readonly Option<int> _try = new("--try") { Description = "Put something wrong in so many cases, and look for it.", HelpName = "N" };
     private readonly Option<int> _faults = new("--faults") { Description = "With --try: things put wrong at once.", HelpName = "1|2", DefaultValueFactory = _ => 1 };
     private readonly Option<ulong> _seed = new("--seed") { Description = "Settles all draws.", DefaultValueFactory = _ => 1 };
@@ -32,7 +32,7 @@ internal sealed class WhyVerb : BookVerb
     [
         ("why", "what the book looks into"),
         ("why \"it does not load\"", "where to look for what keeps it from loading, nearest and likeliest first"),
-        ("why \"it does not load\" --seen \"load lamp: lower\" --seen \"loading lamp E: as usual\"", "and what it may be once something was seen"),
+        ("why \"it does not load\" --seen \"load lamp: dark\" --seen \"loading lamp E: lit\"", "and what it may be once something was seen"),
         ("why \"it does not load\" --try 1000", "how often that order finds what was put wrong"),
     ];
 
@@ -58,7 +58,15 @@ internal sealed class WhyVerb : BookVerb
 
         if (line.GetValue(_search) is not { } name)
         {
-            WhyText.List(line.InvocationConfiguration.Output, book);
+            if (line.GetValue(Json))
+            {
+                Answer.Write(line.InvocationConfiguration.Output, WhyListAnswer.Of(book));
+            }
+            else
+            {
+                WhyText.List(line.InvocationConfiguration.Output, book);
+            }
+
             return Task.FromResult(ExitCode.Good);
         }
 
@@ -93,7 +101,7 @@ internal sealed class WhyVerb : BookVerb
         Belief belief = new(table);
         foreach (string seen in line.GetValue(_seen)!)
         {
-            if (LookWords.Read(seen, table, out int look, out int shows) is { } trouble)
+            if (SeenWords.Read(seen, table, out int look, out int shows) is { } trouble)
             {
                 return WrongUse(line, trouble);
             }

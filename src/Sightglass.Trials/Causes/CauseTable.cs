@@ -24,16 +24,19 @@ public sealed class CauseTable
     /// <summary>What is added to every count, so that what was never seen is unlikely and not impossible.</summary>
     private const double Unseen = 0.05;
 
+    /// <summary>Below this it was not seen in any case.</summary>
+    private static readonly double s_seldom = Math.Log(0.1);
+
     private readonly SituationStart _start;
     private readonly ulong _seed;
     private readonly double[] _low;
     private readonly double[] _high;
     private readonly double[] _logs;
 
-    private CauseTable(BoundSearch search, Plan plan, SituationStart start, ulong seed, ImmutableArray<Look> looks, double[] low, double[] high, ImmutableArray<Cause> causes, double[] logs, int tried)
+    private CauseTable(BoundSearch search, Plan plan, SituationStart start, ulong seed, ImmutableArray<Look> looks, ImmutableArray<(double Least, double Most)> usual, double[] low, double[] high, ImmutableArray<Cause> causes, double[] logs, int tried)
     {
         (Search, Plan, _start, _seed) = (search, plan, start, seed);
-        (Looks, _low, _high, Causes, _logs, Tried) = (looks, low, high, causes, logs, tried);
+        (Looks, Usual, _low, _high, Causes, _logs, Tried) = (looks, usual, low, high, causes, logs, tried);
     }
 
     /// <summary>Of what bears on the fact alone.</summary>
@@ -46,6 +49,9 @@ public sealed class CauseTable
 
     /// <summary>What tells any of them from others, in the order of the book.</summary>
     public ImmutableArray<Look> Looks { get; }
+
+    /// <summary>Between which values each look shows the usual: SI as read, the position's number, 1 and 0.</summary>
+    public ImmutableArray<(double Least, double Most)> Usual { get; }
 
     /// <summary>How many things were put wrong.</summary>
     public int Tried { get; }
@@ -104,7 +110,7 @@ public sealed class CauseTable
         int[] breaking = [.. Enumerable.Range(0, all.Length).Where(c => broke[c] == CasesEach)];
         int[] telling = [.. Enumerable.Range(0, looks.Length).Where(l => breaking.Any(c => counts[(((c * looks.Length) + l) * Outcomes) + 1] < CasesEach))];
         double[] logs = [.. breaking.SelectMany(c => telling.SelectMany(l => Enumerable.Range(0, Outcomes).Select(o => Math.Log((counts[(((c * looks.Length) + l) * Outcomes) + o] + Unseen) / (CasesEach + (Outcomes * Unseen))))))];
-        return new(search, only, start, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
+        return new(search, only, start, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => (low[l] + Slack(looks[l]), high[l] - Slack(looks[l])))], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
     }
 
     /// <summary>The machine with some things wrong, in a case that the table was not made from; and whether the fact holds all the same.</summary>
@@ -119,6 +125,9 @@ public sealed class CauseTable
 
     /// <summary>Logarithm of how likely a look shows an outcome with one thing wrong.</summary>
     internal double LogOf(int cause, int look, int outcome) => _logs[(((cause * Looks.Length) + look) * Outcomes) + outcome + 1];
+
+    /// <summary>Whether a look shows an outcome with anything that may be wrong.</summary>
+    internal bool CanShow(int look, int outcome) => Enumerable.Range(0, Causes.Length).Any(c => LogOf(c, look, outcome) > s_seldom);
 
     /// <summary>What a look mostly shows with one thing wrong.</summary>
     internal int MostlyOf(int cause, int look)

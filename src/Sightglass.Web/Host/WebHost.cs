@@ -18,6 +18,7 @@ using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
 using Sightglass.Web.Rules;
+using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
 using Sightglass.Web.WalkDown;
 
@@ -62,6 +63,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));

@@ -1,0 +1,56 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sightglass.Browser.Tests;
+
+/// <summary>Why something does not come about, as somebody at the telephone uses it.</summary>
+public sealed class SearchTests(Site site) : IClassFixture<Site>
+{
+    private const string Page = "/searches/it%20does%20not%20load";
+
+    [Theory]
+    [InlineData("/searches", ColorScheme.Light, 1440, 900)]
+    [InlineData(Page, ColorScheme.Light, 1440, 900)]
+    [InlineData(Page, ColorScheme.Dark, 390, 844)]
+    [InlineData(Page, ColorScheme.Light, 1920, 1080)]
+    public async Task Pages_LookedAtByAxe_NothingFound(string path, ColorScheme scheme, int width, int height)
+    {
+        IPage page = await site.Open(path, width, height, scheme);
+        if (path == Page)
+        {
+            await Expect(page.Locator(".why-causes li")).Not.ToHaveCountAsync(0);
+        }
+
+        AxeResult result = await page.RunAxe();
+        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}")));
+        Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), "the page is wider than its window");
+        await Site.Keep(page, $"search-{(path == Page ? "one" : "list")}-{width}");
+    }
+
+    /// <summary>Lamps answered one after the other lead to the parking brake; an answer taken back opens the rest again. By keyboard alone.</summary>
+    [Fact]
+    public async Task Search_Answered_LeadsToTheCause()
+    {
+        IPage page = await site.Open("/searches");
+        await page.GetByRole(AriaRole.Link, new() { Name = "It does not load" }).FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        ILocator first = page.Locator(".why-causes li").First;
+        await Expect(first).ToBeVisibleAsync();
+        await Expect(page.Locator(".why-looks li[aria-current=step]")).ToContainTextAsync("labelled “Power allowed”");
+        await Answer(page, "Field lamp", "lit");
+        await Answer(page, "A notch is heard at the engine", "yes");
+        await Answer(page, "Parking brake lamp", "lit");
+        await Expect(first).ToContainTextAsync("Parking brake control at set");
+        await Expect(first).ToContainTextAsync("9");
+        await page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "Parking brake lamp" }).GetByRole(AriaRole.Button, new() { Name = "take back" }).PressAsync("Enter");
+        await Expect(page.Locator(".why-looks .done")).ToHaveCountAsync(2);
+        await Expect(page.Locator(".why-causes li")).Not.ToHaveCountAsync(1);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin again" }).PressAsync("Enter");
+        await Expect(page.Locator(".why-looks .done")).ToHaveCountAsync(0);
+    }
+
+    private static Task Answer(IPage page, string look, string answer) =>
+        page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = look }).GetByRole(AriaRole.Button, new() { Name = answer, Exact = true }).PressAsync("Enter");
+}
