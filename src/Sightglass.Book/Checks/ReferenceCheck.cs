@@ -90,6 +90,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Card => book.CardNames.Contains(name, StringComparer.Ordinal),
         NameUse.Car => book.Cars.ContainsKey(name),
         NameUse.Train => book.Trains.ContainsKey(name),
+        NameUse.Situation => book.Situations.ContainsKey(name),
         _ => book.RoadNumbers.ContainsKey(name),
     };
 
@@ -103,6 +104,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Card => book.CardNames,
         NameUse.Car => book.Cars.Keys,
         NameUse.Train => book.Trains.Keys,
+        NameUse.Situation => book.Situations.Keys,
         _ => book.RoadNumbers.Keys,
     };
 

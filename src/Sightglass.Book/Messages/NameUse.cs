@@ -13,6 +13,7 @@ internal enum NameUse
     /// <summary>A class of cars.</summary>
     Car,
     Train,
+    Situation,
     RoadNumber,
 
     /// <summary>The file of a card, without its ending.</summary>

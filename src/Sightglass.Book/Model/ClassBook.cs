@@ -40,6 +40,9 @@ public sealed record ClassBook
     /// <summary>Width, metres; y runs from −Width/2 (left) to +Width/2 (right, seen facing forward).</summary>
     public double Width { get; init; } = 3.1;
 
+    /// <summary>The situation in which the machine is in service and nothing is wrong; null where the author names none.</summary>
+    public string? InService { get; init; }
+
     /// <summary>Side on which the walk starts.</summary>
     public Side WalkStart { get; init; } = Side.Right;
 

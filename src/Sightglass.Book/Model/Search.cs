@@ -18,9 +18,6 @@ public sealed record Search(string Name, Span Span)
     /// <summary>A situation in which it comes to hold while nothing is wrong.</summary>
     public required string Situation { get; init; }
 
-    /// <summary>Where the situation is named.</summary>
-    public required Span SituationSpan { get; init; }
-
     /// <summary>Seconds until it holds.</summary>
     public double Within { get; init; } = 60;
 }

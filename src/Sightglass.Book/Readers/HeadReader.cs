@@ -27,6 +27,7 @@ internal static class HeadReader
             Length = map.Positive("length", Dimension.Metre, 20),
             Width = map.Positive("width", Dimension.Metre, 3.1),
             WalkStart = map.Choice("walk starts", "right", "left") == "left" ? Side.Left : Side.Right,
+            InService = map.Name("in service", NameUse.Situation),
             ShownIn = Units(map.List("shown in"), context),
         };
     }

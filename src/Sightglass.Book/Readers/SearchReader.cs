@@ -1,10 +1,11 @@
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
 
-/// <summary>Reads searches. What they name is looked for where they are bound to a plant, because a train has names of its own.</summary>
+/// <summary>Reads searches. The fact is looked for where they are bound to a plant, because a train has names of its own.</summary>
 internal static class SearchReader
 {
     public static Search? Read(YamlEntry entry, ReadContext context)
@@ -16,14 +17,12 @@ internal static class SearchReader
 
         bool whole = map.Required("wanted", "FACT") & map.Required("situation", "SITUATION");
         YamlScalar? wanted = map.Scalar("wanted");
-        YamlScalar? situation = map.Scalar("situation");
         Search search = new(entry.Name, entry.Key.Span)
         {
             Text = map.Text("text"),
             Wanted = wanted?.Value.Trim() ?? "",
             WantedSpan = wanted?.Span ?? default,
-            Situation = situation?.Value.Trim() ?? "",
-            SituationSpan = situation?.Span ?? default,
+            Situation = map.Name("situation", NameUse.Situation) ?? "",
             Within = map.Positive("within", Dimension.Second, 60),
         };
         map.Finish();

@@ -18,7 +18,7 @@ public sealed record BoundSearch(Search Search, Plan Plan, Situation Situation, 
 
     /// <param name="fleet">The plans of the book, all without errors.</param>
     /// <param name="search">Of the book.</param>
-    /// <param name="found">Takes W016, W017 and what does not fit of the situation.</param>
+    /// <param name="found">Takes W016 and what does not fit of the situation.</param>
     /// <param name="roadNumber">Of the machine; null for the class, or the first that the situation allows.</param>
     /// <returns>Null where something does not fit.</returns>
     public static BoundSearch? Bind(Fleet fleet, Search search, DiagnosticList found, string? roadNumber = null)
@@ -26,13 +26,7 @@ public sealed record BoundSearch(Search Search, Plan Plan, Situation Situation, 
         ArgumentNullException.ThrowIfNull(fleet);
         ArgumentNullException.ThrowIfNull(search);
         ArgumentNullException.ThrowIfNull(found);
-        ClassBook book = fleet.Class!.Book;
-        if (!book.Situations.TryGetValue(search.Situation, out Situation? situation))
-        {
-            found.Error("W016", search.SituationSpan, $"there is no situation `{search.Situation}`", Nearest.DidYouMean(search.Situation, book.Situations.Keys) ?? "describe it among the situations");
-            return null;
-        }
-
+        Situation situation = fleet.Class!.Book.Situations[search.Situation]; // a book that names another one is not read
         if (fleet.For(roadNumber ?? situation.RoadNumbers.FirstOrDefault(), situation.Train) is not { } plan)
         {
             return null;
@@ -40,7 +34,7 @@ public sealed record BoundSearch(Search Search, Plan Plan, Situation Situation, 
 
         if (!plan.Facts.TryGetValue(search.Wanted, out Signal? wanted))
         {
-            found.Error("W017", search.WantedSpan, $"there is no fact `{search.Wanted}`", Nearest.DidYouMean(search.Wanted, plan.Facts.Keys) ?? "describe it among the facts");
+            found.Error("W016", search.WantedSpan, $"there is no fact `{search.Wanted}`", Nearest.DidYouMean(search.Wanted, plan.Facts.Keys) ?? "describe it among the facts");
             return null;
         }
 

@@ -80,7 +80,7 @@ public sealed class CauseTable
             held += world.Value(wanted) >= 0 ? 1 : 0;
             for (int l = 0; l < looks.Length; l++)
             {
-                double shown = looks[l].See(world), slack = Slack(looks[l]);
+                double shown = looks[l].See(world), slack = looks[l].Slack;
                 (low[l], high[l]) = (Math.Min(low[l], shown - slack), Math.Max(high[l], shown + slack));
             }
 
@@ -88,7 +88,7 @@ public sealed class CauseTable
             {
                 stands[item.Position!.Value.Index] = (int)world.GetSlot(item.Position.Value);
             }
-        }, stop);
+        }, stop: stop);
         holds = held;
         if (held < UsualCases)
         {
@@ -106,11 +106,11 @@ public sealed class CauseTable
             {
                 counts[(((cause * looks.Length) + l) * Outcomes) + Compare(looks[l].See(world), low[l], high[l])]++;
             }
-        }, stop);
+        }, stop: stop);
         int[] breaking = [.. Enumerable.Range(0, all.Length).Where(c => broke[c] == CasesEach)];
         int[] telling = [.. Enumerable.Range(0, looks.Length).Where(l => breaking.Any(c => counts[(((c * looks.Length) + l) * Outcomes) + 1] < CasesEach))];
         double[] logs = [.. breaking.SelectMany(c => telling.SelectMany(l => Enumerable.Range(0, Outcomes).Select(o => Math.Log((counts[(((c * looks.Length) + l) * Outcomes) + o] + Unseen) / (CasesEach + (Outcomes * Unseen))))))];
-        return new(search, only, start, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => (low[l] + Slack(looks[l]), high[l] - Slack(looks[l])))], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
+        return new(search, only, start, seed, [.. telling.Select(l => looks[l])], [.. telling.Select(l => (low[l] + looks[l].Slack, high[l] - looks[l].Slack))], [.. telling.Select(l => low[l])], [.. telling.Select(l => high[l])], [.. breaking.Select(c => all[c])], logs, all.Length);
     }
 
     /// <summary>The machine with some things wrong, in a case that the table was not made from; and whether the fact holds all the same.</summary>
@@ -157,7 +157,4 @@ public sealed class CauseTable
         cause.Position is { } position && world.GetSlot(world.Plan.Items[cause.Item.Name].Position!.Value) != cause.Item.Positions.IndexOf(position);
 
     private static int Compare(double shown, double low, double high) => shown < low ? 0 : shown > high ? 2 : 1;
-
-    /// <summary>How far an instrument may be from what it was seen to show and still show the usual: a step of its scale, or a fiftieth of it.</summary>
-    private static double Slack(Look look) => look.Kind == LookKind.Reading ? Math.Max(look.Item!.Reading!.Resolution, (look.Item.Reading.Maximum - look.Item.Reading.Minimum) / 50) : 0;
 }

@@ -22,8 +22,9 @@ internal sealed class LaneRunner : IDisposable
     /// <param name="within">Until when each is run.</param>
     /// <param name="begin">Puts a world, just reset, where the numbered one starts.</param>
     /// <param name="end">Looks at it at the end; not called for one that could not be run to it.</param>
+    /// <param name="over">Called for each when it rests, whether it could be run to the end or not.</param>
     /// <param name="stop">Between two steps.</param>
-    public void Run(int count, SimTime within, Action<World.World, int> begin, Action<World.World, int> end, CancellationToken stop = default)
+    public void Run(int count, SimTime within, Action<World.World, int> begin, Action<World.World, int> end, Action<World.World, int>? over = null, CancellationToken stop = default)
     {
         int next = 0;
         int[] at = new int[_worlds.Length];
@@ -42,6 +43,7 @@ internal sealed class LaneRunner : IDisposable
             {
                 if (at[lane] >= 0 && !HasTask(lane) && !_worlds[lane].Advance())
                 {
+                    over?.Invoke(_worlds[lane], at[lane]);
                     busy -= Load(lane) ? 0 : 1;
                 }
             }

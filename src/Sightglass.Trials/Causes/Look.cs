@@ -23,6 +23,9 @@ public sealed record Look(LookKind Kind, string Name, Item? Item, ImmutableArray
         return [.. plan.Book.ItemsInOrder.Select(i => plan.Items.GetValueOrDefault(i.Name)).OfType<ItemPlan>().Select(i => OfItem(plan, i)).OfType<Look>(), .. plan.Book.Signs.Values.OrderBy(s => s.Span).Select(s => OfSign(plan, s)).OfType<Look>()];
     }
 
+    /// <summary>How far an instrument may be from what it was seen to show and still show the same: a step of its scale, or a fiftieth of it. SI; 0 for all else.</summary>
+    internal double Slack => Kind == LookKind.Reading ? Math.Max(Item!.Reading!.Resolution, (Item.Reading.Maximum - Item.Reading.Minimum) / 50) : 0;
+
     /// <summary>What it shows now: SI as read, the position's number, or 1 and 0. Only with a state in view.</summary>
     internal double See(World.World world) => Kind switch
     {

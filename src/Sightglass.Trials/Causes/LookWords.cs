@@ -34,6 +34,18 @@ public static class LookWords
         };
     }
 
+    /// <summary>What is otherwise: <c>load lamp: dark instead of lit</c>.</summary>
+    internal static string Changed(Look look, double was, double now) => look.Kind == LookKind.Sign
+        ? now > 0.5 ? Say.With($"now: {look.Name}") : Say.With($"no longer: {look.Name}")
+        : Say.With($"{look.Name}: {Value(look, now)} instead of {Value(look, was)}");
+
+    private static string Value(Look look, double value) => look.Kind switch
+    {
+        LookKind.Lamp => value > 0.5 ? Say.It("lit") : Say.It("dark"),
+        LookKind.Position => Say.Word(look.Item!.Positions[(int)value]),
+        _ => QuantityFormat.Text(value, look.Item!.Reading!.Unit, look.Item.Reading.Resolution),
+    };
+
     private static string Position(Item item, double least, double most, int shows)
     {
         string[] there = [.. item.Positions.Where((_, i) => shows == 0 ? i >= least && i <= most : shows < 0 ? i < least : i > most).Select(p => Say.Word(p))];

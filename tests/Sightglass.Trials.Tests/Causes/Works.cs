@@ -37,7 +37,6 @@ internal static class Works
           it does not work: { wanted: it works, situation: working, within: 10 s }
           it rests: { wanted: it works, situation: at rest, within: 10 s }
           it is lost: { wanted: it flies, situation: working }
-          it is nowhere: { wanted: it works, situation: flying }
         """;
 
     public static BoundSearch? Bind(string search, DiagnosticList found)

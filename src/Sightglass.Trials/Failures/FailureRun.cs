@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
+using Sightglass.Trials.Causes;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Trials.Failures;
+
+/// <summary>
+/// What happens if something fails: the machine in service is run for some time without the failure and with it, in the same case, and compared. Every fault is as it is where nothing is said of it.
+/// </summary>
+public static class FailureRun
+{
+    /// <summary>How long a failure has shown itself.</summary>
+    public static readonly SimTime Usual = SimTime.FromSeconds(300);
+
+    private const ulong Seed = 1;
+
+    /// <param name="plan">Of the machine or the train of the situation.</param>
+    /// <param name="situation">In which the machine is in service and nothing is wrong.</param>
+    /// <param name="items">What fails, each by itself.</param>
+    /// <param name="time">How long it is run.</param>
+    /// <param name="stop">Gives up.</param>
+    /// <returns>Every fault of every item, in their order. Empty for items that are described and not alive.</returns>
+    public static ImmutableArray<Failure> Of(Plan plan, Situation situation, IReadOnlyList<Item> items, SimTime time, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(items);
+        SituationStart start = SituationStart.Bind(plan, situation, []) ?? throw new ArgumentException("The situation does not fit the plan.", nameof(situation));
+        (Item Item, string Fault)[] faults = [.. items.SelectMany(i => plan.Items.TryGetValue(i.Name, out ItemPlan? p) ? p.Faults.Keys.Select(f => (i, f)) : [])];
+        if (faults.Length == 0)
+        {
+            return [];
+        }
+
+        ImmutableArray<Look> looks = Look.AllOf(plan);
+        Fact[] facts = [.. plan.Book.FactsInOrder];
+        Seen?[] seen = new Seen?[faults.Length + 1];
+        string?[] trouble = new string?[seen.Length];
+        using LaneRunner runner = new(plan);
+        runner.Run(seen.Length, time, Begin, (world, i) => seen[i] = new([.. looks.Select(l => l.See(world))], [.. facts.Select(f => world.Value(plan.Facts[f.Name]) >= 0)]), (world, i) => trouble[i] = world.Trouble, stop);
+        return seen[0] is not { } whole ? [] : [.. faults.Select((f, i) => Compared(plan, f.Item, f.Fault, looks, facts, whole, seen[i + 1], trouble[i + 1]))];
+
+        void Begin(World.World world, int i)
+        {
+            start.Apply(world, Seed, 0);
+            if (i > 0)
+            {
+                world.Do(new World.WorldAction.PutIn(faults[i - 1].Item.Name, faults[i - 1].Fault, ImmutableSortedDictionary<string, double>.Empty), SimTime.Zero);
+            }
+        }
+    }
+
+    private static Failure Compared(Plan plan, Item item, string fault, ImmutableArray<Look> looks, Fact[] facts, Seen whole, Seen? with, string? trouble)
+    {
+        if (with is null)
+        {
+            return new(item, fault, [], [], [], trouble ?? "");
+        }
+
+        int at = item.Places.IsEmpty ? 0 : Math.Max(0, plan.Ways.IndexOf(item.Places[0]));
+        FailureChange[] changes = [.. looks.Select((l, i) => new FailureChange(l, whole.Shown[i], with.Shown[i])).Where(c => Math.Abs(c.Is - c.Was) > c.Look.Slack)];
+        return new(item, fault, [.. facts.Where((_, i) => whole.Holds[i] && !with.Holds[i])], [.. facts.Where((_, i) => !whole.Holds[i] && with.Holds[i])],
+            [.. changes.OrderBy(c => c.Look.Places.Min(p => plan.Ways.Seconds(at, p)))], null);
+    }
+
+    private sealed record Seen(double[] Shown, bool[] Holds);
+}
