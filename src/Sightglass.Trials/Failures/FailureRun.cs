@@ -48,10 +48,17 @@ public static class FailureRun
             start.Apply(world, Seed, 0);
             if (i > 0)
             {
-                world.Do(new World.WorldAction.PutIn(faults[i - 1].Item.Name, faults[i - 1].Fault, ImmutableSortedDictionary<string, double>.Empty), SimTime.Zero);
+                (Item item, string fault) = faults[i - 1];
+                world.Do(new World.WorldAction.PutIn(item.Name, fault, ValuesOf(plan.Items[item.Name], fault)), SimTime.Zero);
             }
         }
     }
+
+    /// <summary>Values of a fault that are not as usual: an instrument that shows wrong does so by a tenth of its scale.</summary>
+    private static ImmutableSortedDictionary<string, double> ValuesOf(ItemPlan plan, string fault) =>
+        plan.Faults[fault][0] is { Usual: 0, Name: var name } && plan.Item.Reading is { } reading
+            ? ImmutableSortedDictionary<string, double>.Empty.Add(name, (reading.Maximum - reading.Minimum) / 10)
+            : ImmutableSortedDictionary<string, double>.Empty;
 
     private static Failure Compared(Plan plan, Item item, string fault, ImmutableArray<Look> looks, Fact[] facts, Seen whole, Seen? with, string? trouble)
     {

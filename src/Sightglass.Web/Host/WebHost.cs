@@ -12,6 +12,7 @@ using Sightglass.Storage;
 using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
+using Sightglass.Web.Failures;
 using Sightglass.Web.Lesson;
 using Sightglass.Web.Live;
 using Sightglass.Web.Papers;
@@ -63,7 +64,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
-        builder.Services.AddSingleton(_ => new SearchDesk(shelf));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
