@@ -73,7 +73,7 @@ public static class LessonPlanner
             says.Add(item.Texts.Repair);
         }
 
-        bool hands = request.Audience is { } role && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
+        bool hands = request.Audience is { } role && item.Hands && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
         return new(item, editing.Says(item, [.. says.Where(t => t.Length > 0)]), hands, hands && item.Authority?.Permission is { } owner && owner != request.Audience ? owner : null)
         {
             Defects = [.. request.Defects.Where(d => d.Item == item.Name)],
