@@ -13,7 +13,7 @@ namespace Sightglass.Training.Lessons;
 public sealed record LessonPoint(Item Item, ImmutableArray<string> Says, bool Hands, string? Permission)
 {
     /// <summary>What <c>Otherwise as told of</c> takes to say.</summary>
-    private const int WordsOfOtherwise = 4;
+    private const int WordsOfAHint = 4;
 
     /// <summary>What does not work of it on that day.</summary>
     public ImmutableArray<Defect> Defects { get; init; } = [];
@@ -25,21 +25,25 @@ public sealed record LessonPoint(Item Item, ImmutableArray<string> Says, bool Ha
     public string? As { get; init; }
 
     /// <summary>What is said here, each in the language that is spoken.</summary>
-    public IEnumerable<string> Said => Says.Where(s => !Again.Contains(s)).Select(s => Say.Book(s)).Concat(As is { } other ? [Otherwise(other)] : []);
+    public IEnumerable<string> Said => Says.Where(s => !Again.Contains(s)).Select(s => Say.Book(s)).Concat(As is { } other ? [Hint(other)] : []);
 
     /// <summary>How many words are said. In English, so that a lesson takes as long in any language.</summary>
-    public int Words => Says.Where(s => !Again.Contains(s)).Sum(Count) + (As is { } other ? WordsOfOtherwise + Count(other) : 0);
+    public int Words => Says.Where(s => !Again.Contains(s)).Sum(Count) + (As is { } other ? WordsOfAHint + Count(other) : 0);
 
-    /// <summary>As it is told after what was told: by a hint where that is shorter.</summary>
-    /// <param name="told">By text, the thing of which it was told; of the same sort.</param>
-    internal LessonPoint After(IReadOnlyDictionary<string, string> told)
+    /// <summary>As it is told after what was told: by a hint at the thing that shares most with it, where that is shorter.</summary>
+    /// <param name="before">Things of the same sort, in the order in which they were told.</param>
+    internal LessonPoint After(IReadOnlyList<LessonPoint> before)
     {
-        ImmutableArray<string> again = [.. Says.Where(told.ContainsKey)];
-        LessonPoint shorter = this with { Again = again, As = again.IsEmpty ? null : told[again[0]] };
+        if (before.MaxBy(b => b.Says.Intersect(Says).Sum(Count)) is not { } other)
+        {
+            return this;
+        }
+
+        LessonPoint shorter = this with { Again = [.. Says.Where(other.Says.Contains)], As = other.Item.Name };
         return shorter.Words < Words ? shorter : this;
     }
 
-    private static string Otherwise(string other) => Say.With($"Otherwise as told of: {other}.");
+    private string Hint(string other) => Again.All(t => t == Item.Normal) ? Say.With($"Normal as told of: {other}.") : Say.With($"Otherwise as told of: {other}.");
 
     private static int Count(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length;
 }

@@ -10,7 +10,7 @@ internal sealed class Retelling(LessonTimes times)
     private const int WordsOfTheSame = 8;
 
     private readonly Dictionary<string, int> _told = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Dictionary<string, string>> _said = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<LessonPoint>> _said = new(StringComparer.Ordinal);
     private readonly HashSet<string> _answered = new(StringComparer.Ordinal);
 
     /// <summary>The next stop of the station, as long as what is told there takes now.</summary>
@@ -37,17 +37,13 @@ internal sealed class Retelling(LessonTimes times)
 
     private LessonPoint Point(LessonPoint point)
     {
-        if (!_said.TryGetValue(point.Item.Kind.Name, out Dictionary<string, string>? said))
+        if (!_said.TryGetValue(point.Item.Kind.Name, out List<LessonPoint>? said))
         {
-            _said[point.Item.Kind.Name] = said = new(StringComparer.Ordinal);
+            _said[point.Item.Kind.Name] = said = [];
         }
 
         LessonPoint told = point.After(said);
-        foreach (string text in point.Says)
-        {
-            said.TryAdd(text, point.Item.Name);
-        }
-
+        said.Add(point);
         return told;
     }
 
