@@ -11,7 +11,7 @@ public sealed class LessonPlannerTests
 {
     private static readonly ClassBook s_book = Books.Curlew.Book;
 
-    /// <summary>The gauge in the cab: its words at 120 a minute, its questions at 45 s each, and that for every turn of eleven people where there is room for three.</summary>
+    /// <summary>The gauge in the cab: its words at 120 a minute, its questions at 45 s each, and that for every turn of ten people where there is room for three and whoever speaks stays.</summary>
     [Fact]
     public void Seconds_OfOneStop_AsByHand()
     {
@@ -20,9 +20,11 @@ public sealed class LessonPlannerTests
         int words = Words(gauge.Purpose) + Words(gauge.Normal) + Words(gauge.Texts.Know);
         LessonStop stop = Assert.Single(plan.Stops);
         int cautions = stop.Cautions.Sum(c => Words(c.Caution.Text));
-        Assert.Equal(4, stop.Turns);
-        Assert.Equal(4 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
+        Assert.Equal(5, stop.Turns);
+        Assert.Equal(5 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
         Assert.Equal(480 + stop.Seconds + 300, plan.Seconds, 1e-9);
+        LessonStop faster = Assert.Single(Of(new(new("gauge", ["cab fuel gauge"]), 10, Depth.Know) { Times = new() { WordsAMinute = 150 } }).Stops);
+        Assert.Equal(5 * (((words + cautions) / 150.0 * 60) + (45 * gauge.Questions.Length)), faster.Seconds, 1e-9);
     }
 
     [Fact]
