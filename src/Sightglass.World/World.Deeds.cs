@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
-using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 using Sightglass.World.Agenda;
@@ -66,7 +66,7 @@ public sealed partial class World
     {
         if (Journal is not null)
         {
-            Note(JournalKind.Truth, $"Truth: {new ClosedWord(fault.Fault)} of {fault.Item}.");
+            Note(JournalKind.Truth, $"Truth: {new PositionWord(fault.Item, fault.Fault)} of {fault.Item}.");
         }
 
         if (fault.Sticks && fault.Plan.Held is { } held && fault.Plan.Shown is { } shown)
@@ -84,7 +84,7 @@ public sealed partial class World
     {
         if (Journal is not null)
         {
-            Note(JournalKind.Truth, $"Truth: {new ClosedWord(fault)} of {item} is gone.");
+            Note(JournalKind.Truth, $"Truth: {new PositionWord(item, fault)} of {item} is gone.");
         }
 
         foreach (FaultValue value in Plan.Items[item].Faults[fault])
@@ -108,7 +108,7 @@ public sealed partial class World
                 if (Journal is not null)
                 {
                     FormattableString who = o.Person < 0 ? (FormattableString)$"instructor" : $"{_people[o.Person].Role.Name}";
-                    ClosedWord to = new(o.Position);
+                    PositionWord to = new(o.Item, o.Position);
                     Note(JournalKind.Deed, moved ? (FormattableString)$"{who} puts {o.Item} to {to}." : $"{who} puts {o.Item} to {to}, but it does not move.");
                 }
 

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Web.Machine;
 
@@ -16,6 +17,18 @@ public sealed class FaultPlacesTests
     [InlineData("4101", "brake pipe and main reservoir pipe hoses between car 1 and car 2", "coupling of car 1 and car 2: brake pipe and main reservoir pipe hoses")]
     [InlineData("4101", "aft supply valve", "aft supply valve")]
     public void Words_OfAnItem_SayWhere(string road, string item, string expected) => Assert.Equal(expected, new FaultPlaces(s_book, road).Words(item));
+
+    /// <summary>What a fault is called agrees with the thing that has it, where a language asks for that.</summary>
+    [Theory]
+    [InlineData("Válvula de mano: trabada")]
+    [InlineData("Manguera: reventada")]
+    [InlineData("Relé: trabado")]
+    [InlineData("Llave de corte: trabada")]
+    public void Of_APlan_NamesFaultsAsTheLanguageAgrees(string expected)
+    {
+        using IDisposable speaking = Tongue.Spanish.Speak();
+        Assert.Contains(expected, FaultChoice.Of(Shelves.Curlew.Now.PlanOf(Shelves.Leak), _ => true).Select(c => c.Words));
+    }
 
     /// <summary>What two vehicles have between them is offered at both, and a pair of hoses in the systems of both lines.</summary>
     [Theory]

@@ -1,5 +1,6 @@
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
+using Sightglass.Book.Language;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Journal;
 using Sightglass.World.Runs;
@@ -16,11 +17,11 @@ public sealed class JournalLanguageTests
         (IReadOnlyList<JournalEntry> journal, _) = Run();
         Assert.Contains(journal, j => j.Text == "Instructor puts aft supply valve to closed.");
         Assert.Contains(journal, j => j.Text == "Truth: leak of centre compartment.");
-        using (Tongue.Spanish.Speak())
+        using (WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), []).TongueOf("es").Speak())
         {
             string told = string.Join('\n', journal.Select(j => j.Text));
-            Assert.Contains("Instructor pone en «cerrada»: aft supply valve.", told, StringComparison.Ordinal);
-            Assert.Contains("Verdad: falla «fuga» en: centre compartment.", told, StringComparison.Ordinal);
+            Assert.Contains("Instructor pone en «cerrada»: válvula de suministro del compartimento trasero.", told, StringComparison.Ordinal);
+            Assert.Contains("Verdad: falla «fuga» en: compartimento central.", told, StringComparison.Ordinal);
             Assert.DoesNotContain("Truth", told, StringComparison.Ordinal);
             Assert.DoesNotContain("puts", told, StringComparison.Ordinal);
         }

@@ -9,7 +9,7 @@ public static class KindSheetDefects
     private static readonly string[] s_common =
     [
         "kind", "system", "position", "places", "label", "for", "normal", "cautions", "know", "operate", "repair", "asks", "photo", "connects to", "ports", "positions",
-        "usual", "who", "permission", "told", "takes",
+        "usual", "who", "permission", "told", "takes", "hands",
     ];
 
     /// <summary>One sentence for each defect; empty for a good sheet.</summary>

@@ -66,6 +66,9 @@ public sealed record Item
     /// <summary>Seconds that operating takes.</summary>
     public double OperateSeconds { get; init; } = 2;
 
+    /// <summary>Whether everybody who is taught may try it, and it can be put back as it was.</summary>
+    public bool Hands { get; init; }
+
     public Reading? Reading { get; init; }
 
     /// <summary>Free links to other items in the reading panel.</summary>

@@ -92,6 +92,7 @@ internal sealed class ItemReader
             UsualPosition = usual,
             Authority = Authority(),
             OperateSeconds = _map.Positive("takes", Dimension.Second, 2),
+            Hands = _map.YesNo("hands", absent: false),
             Ports = _kind.Role == KindRole.Store ? PortReader.Read(_map.Take("ports"), _context) : ImmutableSortedDictionary<string, Port>.Empty,
             From = End("from"),
             To = End("to"),

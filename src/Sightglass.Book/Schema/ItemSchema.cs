@@ -85,6 +85,7 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         Key("permission", new JsonObject { ["type"] = new JsonArray("string", "null"), ["description"] = "The role whose permission it needs." }),
         Key("told", Ref("names", "Roles that must be told.")),
         Key("takes", quantities.Value(Dimension.Second, "How long operating takes.", "2 s")),
+        Key("hands", Ref("yes or no", "Whether everybody who is taught may try it in a lesson, and it can be put back there as it was; usual: no.")),
     ];
 
     private JsonObject Kinds() => new()

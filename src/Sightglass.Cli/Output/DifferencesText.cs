@@ -100,6 +100,7 @@ internal static class DifferencesText
         DifferenceSort.New => "New",
         DifferenceSort.Gone => "Gone",
         DifferenceSort.Moved => "Moved",
+        DifferenceSort.LabelledOtherwise => "Labelled otherwise",
         _ => "Built otherwise",
     };
 }

@@ -47,7 +47,7 @@ internal sealed record LessonAnswer(
         Math.Round(stop.Seconds / 60, 1),
         stop.Turns,
         [.. stop.Cautions.Select(c => new Told(c.Caution.Word.ToString().ToLowerInvariant(), c.Caution.Text, c.AsAt))],
-        [.. stop.Points.Select(p => new Point(p.Item.Name, p.Says, p.Hands, p.Permission))],
+        [.. stop.Points.Select(p => new Point(p.Item.Name, [.. p.Says.Where(s => !p.Again.Contains(s))], p.As, p.Hands, p.Permission))],
         [.. stop.Questions.Select(q => new Asked(q.Asked, q.Answer))]);
 
     internal sealed record Station(double Minutes, IReadOnlyList<Stop> Stops);
@@ -57,7 +57,8 @@ internal sealed record LessonAnswer(
     /// <param name="AsAt">Number of the stop, counted through the lesson from 1, that told it whole; null where this one does.</param>
     internal sealed record Told(string Word, string Text, int? AsAt);
 
-    internal sealed record Point(string Item, IReadOnlyList<string> Says, bool Hands, string? Permission);
+    /// <param name="As">The thing of which the rest was told before; null where all is said here.</param>
+    internal sealed record Point(string Item, IReadOnlyList<string> Says, string? As, bool Hands, string? Permission);
 
     internal sealed record Asked(string Question, string Answer);
 }

@@ -47,7 +47,7 @@ internal static class LessonText
 
         foreach (LessonPoint point in stop.Points)
         {
-            WalkText.Wrap(output, $"   • {point.Item.Name}: ", string.Join(" ", point.Says));
+            WalkText.Wrap(output, $"   • {point.Item.Name}: ", string.Join(" ", point.Said));
             if (point.Hands)
             {
                 WalkText.Wrap(output, "     Hands: ", $"each in turn, and back as it was{(point.Permission is { } owner ? $", with permission of the {owner}" : "")}.");

@@ -28,7 +28,7 @@ internal static class TriedCard
     {
         ClassBook book = results[0].Trial.Setup.Book;
         CardStamp stamp = new(
-            [.. results.Select(r => $"{Say.Book(r.Trial.Setup.Situation.Name)}: {TrialWords.Counts(r.Trial)}")],
+            [.. results.Select(r => TriedWords.Of(r.Trial))],
             Say.With($"{book.Title}, edition {book.Edition}, book {BookHash.Of(folder)}, seed {results[0].Trial.Seed}, {BuildName.Text}."),
             day,
             Hindrance(results) is null ? approvedBy : null);

@@ -18,6 +18,7 @@ internal sealed class LessonVerb : BookVerb
     private readonly Option<int> _people = new("--people") { Description = "How many are taught.", HelpName = "N", DefaultValueFactory = _ => 10 };
     private readonly Option<int> _stations = new("--stations") { Description = "At so many stations somebody speaks, and as many groups go round.", HelpName = "N", DefaultValueFactory = _ => 1 };
     private readonly Option<double?> _minutes = new("--minutes") { Description = "How long there is: says what does not fit.", HelpName = "N" };
+    private readonly Option<int> _words = new("--words") { Description = "Words a minute that whoever teaches speaks, with pointing.", HelpName = "N", DefaultValueFactory = _ => LessonTimes.Slowly };
     private readonly Option<Depth> _depth = new("--depth") { Description = "How deep: know, operate, repair.", DefaultValueFactory = _ => Depth.Operate };
     private readonly Option<string?> _audience = new("--audience") { Description = "The role of those who are taught: what it may operate, hands may try. Default: that of --role.", HelpName = "ROLE" };
     private readonly Option<string?> _html = OutputFile.Option("--html", "Write the lesson, with its pictures, as a page to print into this file instead.");
@@ -30,7 +31,7 @@ internal sealed class LessonVerb : BookVerb
         Add(_route.Purpose);
         Add(BookOption);
         Add(RoadNumber);
-        foreach (Option option in new Option[] { _people, _stations, _minutes, _depth, _audience, _html, _vtt, _data }.Concat(_route.All))
+        foreach (Option option in new Option[] { _people, _stations, _minutes, _words, _depth, _audience, _html, _vtt, _data }.Concat(_route.All))
         {
             Add(option);
         }
@@ -49,9 +50,9 @@ internal sealed class LessonVerb : BookVerb
             return Task.FromResult(exit);
         }
 
-        if (line.GetValue(_people) < 1 || line.GetValue(_stations) < 1 || line.GetValue(_minutes) is <= 0)
+        if (line.GetValue(_people) < 1 || line.GetValue(_stations) < 1 || line.GetValue(_minutes) is <= 0 || line.GetValue(_words) < 1)
         {
-            return WrongUse(line, "--people and --stations are 1 or more, --minutes more than 0");
+            return WrongUse(line, "--people, --stations and --words are 1 or more, --minutes more than 0");
         }
 
         if (_route.Read(line, book) is not var (request, spoken))
@@ -68,6 +69,7 @@ internal sealed class LessonVerb : BookVerb
         LessonRequest lesson = new(request, line.GetValue(_people), line.GetValue(_depth))
         {
             Minutes = line.GetValue(_minutes),
+            Times = new() { WordsAMinute = line.GetValue(_words) },
             Stations = line.GetValue(_stations),
             Audience = audience,
             Kit = book.Walks.TryGetValue(line.GetValue(_route.Purpose)!, out PlannedWalk? walk) ? walk.Kit : [],

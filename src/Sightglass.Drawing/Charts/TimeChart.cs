@@ -32,6 +32,9 @@ public sealed record TimeChart
 
     public double Height { get; init; } = 190;
 
+    /// <summary>Whether names stand in rows over the plot, each with its line, as a narrow page needs it. Default false: where the lines end.</summary>
+    public bool NamesAbove { get; init; }
+
     /// <summary>Whether hidden truth is drawn. Default true.</summary>
     public bool Truth { get; init; } = true;
 }

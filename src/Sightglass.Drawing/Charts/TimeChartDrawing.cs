@@ -14,6 +14,10 @@ public static class TimeChartDrawing
     private const double LabelSize = 13;
     private const double EndSize = 15;
     private const double NameStep = 18;
+    private const double AboveStep = 22;
+
+    /// <summary>The piece of a line before its name, pixels.</summary>
+    private const double Sample = 26;
 
     /// <summary>The chart as SVG.</summary>
     public static string Render(TimeChart chart, SvgOptions? svg = null)
@@ -31,7 +35,7 @@ public static class TimeChartDrawing
         (double y0, double y1) = Up(chart, shown);
         int decimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(y1 - y0, 6));
         double left = ChartTicks.Round(y0, y1, 6).Select(t => TextMeasure.Width(ChartNumber.Text(t, decimals), TextFace.Sans400, LabelSize)).DefaultIfEmpty(10).Max() + 12;
-        double right = shown.Select(s => TextMeasure.Width(End(chart, s), TextFace.Sans600, EndSize)).DefaultIfEmpty(0).Max() + 14;
+        double right = chart.NamesAbove ? LabelSize * 2 : shown.Select(s => TextMeasure.Width(End(chart, s), TextFace.Sans600, EndSize)).DefaultIfEmpty(0).Max() + 14;
         return (left, right);
     }
 
@@ -41,7 +45,7 @@ public static class TimeChartDrawing
         ImmutableArray<Series> shown = Shown(chart);
         (double x0, double x1) = chart.Across ?? Ends(shown.SelectMany(s => s.Points).Select(p => p.X));
         (double y0, double y1) = Up(chart, shown);
-        ChartScale scale = new(x0, x1 > x0 ? x1 : x0 + 1, y0, y1, margins.Left, chart.Width - margins.Right, Top, chart.Height - Bottom);
+        ChartScale scale = new(x0, x1 > x0 ? x1 : x0 + 1, y0, y1, margins.Left, chart.Width - margins.Right, Top + (chart.NamesAbove ? (AboveStep * shown.Length) + (LabelSize / 2) : 0), chart.Height - Bottom);
         Define(w, prefix, shown);
         Grid(w, chart, scale);
         if (shown.Count(s => s.IsTruth) == 1 && shown.Count(s => !s.IsTruth) == 1)
@@ -53,7 +57,12 @@ public static class TimeChartDrawing
         {
             foreach ((Series series, int i) in sort.Select((s, i) => (s, i)))
             {
-                w.Path($"c-line{(sort.Key ? " c-truth" : "")}{(i > 0 ? $" c-nth-{((i - 1) % 3) + 1}" : "")}", ChartLine.Path(Pixels(scale, series)));
+                string look = $"c-line{(sort.Key ? " c-truth" : "")}{(i > 0 ? $" c-nth-{((i - 1) % 3) + 1}" : "")}";
+                w.Path(look, ChartLine.Path(Pixels(scale, series)));
+                if (chart.NamesAbove)
+                {
+                    Above(w, chart, series, look, Top + (AboveStep * shown.IndexOf(series)));
+                }
             }
         }
 
@@ -63,7 +72,10 @@ public static class TimeChartDrawing
             w.Open("g").Title(happened.Words).Path(happened.IsTruth ? "c-event c-event-truth" : "c-event", new SvgPath().Segment(x, scale.Low, x, scale.Low - 10)).Close();
         }
 
-        Names(w, chart, scale, shown);
+        if (!chart.NamesAbove)
+        {
+            Names(w, chart, scale, shown);
+        }
     }
 
     /// <summary>The axis of time or of whatever runs along.</summary>
@@ -136,6 +148,12 @@ public static class TimeChartDrawing
 
     private static List<(double X, double Y)> Pixels(ChartScale scale, Series series) =>
         ChartLine.Thin(series.Points.Where(p => p.X >= scale.X0 && p.X <= scale.X1 && double.IsFinite(p.Y)).Select(p => (scale.X(p.X), scale.Y(p.Y))), scale.Right - scale.Left);
+
+    private static void Above(SvgWriter w, TimeChart chart, Series series, string look, double y)
+    {
+        w.Path(look, new SvgPath().Segment(0, y + (EndSize / 2), Sample, y + (EndSize / 2)));
+        w.Text(series.IsTruth ? "c-end c-end-truth" : "c-end", Sample + 8, y + EndSize - 2, TextMeasure.Fit(End(chart, series), TextFace.Sans600, EndSize, chart.Width - Sample - 8));
+    }
 
     // Names stand where the lines end, moved apart where two end together.
     private static void Names(SvgWriter w, TimeChart chart, ChartScale scale, ImmutableArray<Series> shown)

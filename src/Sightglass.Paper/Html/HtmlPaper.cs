@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Net;
 using System.Text;
 using Sightglass.Basics.Language;
@@ -25,12 +26,39 @@ public static class HtmlPaper
         }
 
         page.Append("\">");
-        foreach (PaperBlock block in paper.Blocks)
+        for (int i = 0; i < paper.Blocks.Length;)
         {
-            Write(page, block, alone);
+            int kept = Together(paper.Blocks, i);
+            if (kept > 1)
+            {
+                Group(page, "together", paper.Blocks.AsSpan(i, kept).ToArray(), alone);
+            }
+            else
+            {
+                Write(page, paper.Blocks[i], alone);
+            }
+
+            i += kept;
         }
 
         return page.Append("</article>").ToString();
+    }
+
+    /// <summary>How many blocks stand on one leaf: the heading of a stop, all its cautions, and the first that is shown there.</summary>
+    private static int Together(ImmutableArray<PaperBlock> blocks, int at)
+    {
+        if (blocks[at] is not PaperBlock.Heading { Number: not null })
+        {
+            return 1;
+        }
+
+        int end = at + 1;
+        while (end < blocks.Length && blocks[end] is PaperBlock.Notice)
+        {
+            end++;
+        }
+
+        return end - at + (end < blocks.Length && blocks[end] is (PaperBlock.Photos or PaperBlock.Paragraph) ? 1 : 0);
     }
 
     private static void Write(StringBuilder page, PaperBlock block, bool alone)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Sentences;
@@ -7,7 +8,7 @@ using Sightglass.Paper.Document;
 namespace Sightglass.Paper.Papers;
 
 /// <summary>A card for the pocket, with the very text that was tried and its stamp.</summary>
-public static class CardPaper
+public static partial class CardPaper
 {
     /// <param name="card">Without errors.</param>
     /// <param name="stamp">What is said of it.</param>
@@ -78,9 +79,12 @@ public static class CardPaper
     private static (string Word, string After) Parted(string text) =>
         text.IndexOf(':', StringComparison.Ordinal) is >= 0 and var colon ? (text[..colon], text[(colon + 1)..].Trim()) : ("", text);
 
-    /// <summary>A text that was wrapped in its file, in one line; what stands in braces is for the program to fill in, and for a person to.</summary>
+    /// <summary>A text that was wrapped in its file, in one line; what stands in braces is for the program to fill in, and for a person to: a letter stays one, a word stands in brackets.</summary>
     private static string Flat(string text) =>
-        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
+        Gap().Replace(string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), m => m.Groups[1].Length > 1 ? $"[{m.Groups[1].Value}]" : m.Groups[1].Value);
+
+    [GeneratedRegex(@"\{([^{}]*)\}", RegexOptions.CultureInvariant)]
+    private static partial Regex Gap();
 
     private static string WithoutNumber(string step) => step.IndexOf(". ", StringComparison.Ordinal) is > 0 and var dot && step[..dot].All(char.IsDigit) ? step[(dot + 2)..] : step;
 }

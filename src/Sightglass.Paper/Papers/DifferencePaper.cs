@@ -122,6 +122,7 @@ public static class DifferencePaper
         DifferenceSort.New => Say.As("difference", "New"),
         DifferenceSort.Gone => Say.As("difference", "Gone"),
         DifferenceSort.Moved => Say.As("difference", "Moved"),
+        DifferenceSort.LabelledOtherwise => Say.As("difference", "Labelled otherwise"),
         _ => Say.As("difference", "Built otherwise"),
     };
 }

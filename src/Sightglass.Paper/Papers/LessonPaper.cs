@@ -103,7 +103,7 @@ public static class LessonPaper
 
         foreach (LessonPoint point in stop.Points)
         {
-            PaperText says = PaperText.Strong(PaperWords.Named(point.Item.Name) + ".").And(" " + Say.Names(point.Says, " "));
+            PaperText says = PaperText.Strong(PaperWords.Named(point.Item.Name) + ".").And(" " + string.Join(' ', point.Said));
             if (point.Hands)
             {
                 string turn = point.Permission is { } owner ? Say.With($"each in turn, and back as it was, with permission of the {owner}.") : Say.It("each in turn, and back as it was.");

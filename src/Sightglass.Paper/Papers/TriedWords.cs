@@ -10,6 +10,13 @@ public static class TriedWords
     /// <summary>Road numbers that are told by name in a sentence.</summary>
     private const int MostNumbers = 6;
 
+    /// <summary>Its situation, and what it came to.</summary>
+    public static string Of(TrialResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return $"{Say.Begin(Say.Book(result.Setup.Situation.Name))}: {Counts(result)}";
+    }
+
     /// <summary>In how many cases, on which machines, how they ended.</summary>
     public static string Counts(TrialResult result)
     {

@@ -16,6 +16,9 @@ public enum DifferenceSort
     /// <summary>Somewhere else.</summary>
     Moved,
 
+    /// <summary>Lettered otherwise: another label.</summary>
+    LabelledOtherwise,
+
     /// <summary>Built otherwise: its kind, a parameter, what it is joined to.</summary>
     BuiltOtherwise,
 }

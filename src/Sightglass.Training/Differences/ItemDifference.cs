@@ -22,6 +22,7 @@ public sealed record ItemDifference(Item? Before, Item? After, DifferenceSort So
         DifferenceSort.ShowsOtherwise when Changes.Any(c => c.What is "shows" or "scale") => Say.It("The same needle says something else: what was read from it before is not what it tells now."),
         DifferenceSort.Gone => Say.It("Whoever reaches for it finds nothing."),
         DifferenceSort.Moved => Say.It("Whoever goes where it was finds something else there, or nothing."),
+        DifferenceSort.LabelledOtherwise => Say.It("Whoever looks for the label they know does not find it."),
         _ => null,
     };
 }

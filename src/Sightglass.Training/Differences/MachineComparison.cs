@@ -40,11 +40,18 @@ public static class MachineComparison
         Change[] works = [.. Works(before, after)];
         Change[] shows = [.. Shows(before, after)];
         Change[] moved = [.. Moved(before, after)];
+        Change[] label = [.. Changed(() => [("label", Say.Book(before.Label), Say.Book(after.Label))])];
         Change[] built = [.. Built(before, after)];
-        ImmutableArray<Change> all = [.. works, .. shows, .. moved, .. built];
+        ImmutableArray<Change> all = [.. works, .. shows, .. moved, .. label, .. built];
         return all.IsEmpty
             ? null
-            : new(before, after, works.Length > 0 ? DifferenceSort.WorksOtherwise : shows.Length > 0 ? DifferenceSort.ShowsOtherwise : moved.Length > 0 ? DifferenceSort.Moved : DifferenceSort.BuiltOtherwise, all);
+            : new(before, after, Gravest(), all);
+
+        DifferenceSort Gravest() => works.Length > 0 ? DifferenceSort.WorksOtherwise
+            : shows.Length > 0 ? DifferenceSort.ShowsOtherwise
+            : moved.Length > 0 ? DifferenceSort.Moved
+            : label.Length > 0 ? DifferenceSort.LabelledOtherwise
+            : DifferenceSort.BuiltOtherwise;
     }
 
     private static IEnumerable<Change> Works(Item before, Item after) =>

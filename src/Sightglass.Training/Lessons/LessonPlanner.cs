@@ -9,24 +9,24 @@ namespace Sightglass.Training.Lessons;
 public static class LessonPlanner
 {
     /// <returns>Null where there is no such walk.</returns>
-    public static LessonPlan? Plan(ClassBook book, LessonRequest request, LessonTimes? times = null)
+    public static LessonPlan? Plan(ClassBook book, LessonRequest request)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(request);
-        times ??= new();
         RouteRequest route = request.Route with { People = null };
         if (RoutePlanner.Plan(book, route) is not { } walk)
         {
             return null;
         }
 
-        LessonPlan plan = Along(walk, request, times);
-        return plan with { Advice = LessonAdvice.Of(plan, (way, changed) => Along(way, changed, times)) };
+        LessonPlan plan = Along(walk, request);
+        return plan with { Advice = LessonAdvice.Of(plan, (way, changed) => Along(way, changed)) };
     }
 
     /// <summary>Along a walk that is found already.</summary>
-    private static LessonPlan Along(RoutePlan walk, LessonRequest request, LessonTimes times)
+    private static LessonPlan Along(RoutePlan walk, LessonRequest request)
     {
+        LessonTimes times = request.Times;
         LessonEditing editing = new(request.Edits);
         RouteStop[] shows = [.. walk.Stops.Where(s => s.Items.Any(i => !editing.PassesBy(i)))];
         int stations = Math.Clamp(request.Stations, 1, Math.Max(1, Math.Min(request.People, shows.Length)));
@@ -54,7 +54,7 @@ public static class LessonPlanner
         Item[] shown = [.. stop.Items.Where(i => !editing.PassesBy(i))];
         ImmutableArray<LessonPoint> points = [.. shown.Select(i => Point(i, stop, request, tried, editing))];
         ImmutableArray<Question> questions = [.. shown.SelectMany(editing.Questions)];
-        int turns = stop.TurnsOf(group + 1);
+        int turns = stop.TurnsOf(group, staying: 1);
         double spoken = (points.Sum(p => p.Words) + LessonStop.Whole(stop).Sum(c => c.Words)) / times.WordsAMinute * 60;
         double hands = points.Where(p => p.Hands).Sum(p => (p.Item.OperateSeconds + times.HandOver) * group);
         return new(stop, points, questions, turns, (turns * (spoken + (questions.Length * times.Question))) + hands);
@@ -73,7 +73,7 @@ public static class LessonPlanner
             says.Add(item.Texts.Repair);
         }
 
-        bool hands = request.Audience is { } role && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
+        bool hands = request.Audience is { } role && item.Hands && !item.Positions.IsEmpty && !stop.OnTouch.Any(h => h.Items.Contains(item.Name)) && (item.Authority is not { } a || a.Who.IsEmpty || a.Who.Contains(role)) && tried.Add(item.Kind.Name);
         return new(item, editing.Says(item, [.. says.Where(t => t.Length > 0)]), hands, hands && item.Authority?.Permission is { } owner && owner != request.Audience ? owner : null)
         {
             Defects = [.. request.Defects.Where(d => d.Item == item.Name)],

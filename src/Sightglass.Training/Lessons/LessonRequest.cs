@@ -25,6 +25,9 @@ public sealed record LessonRequest(RouteRequest Route, int People, Depth Depth)
     /// <summary>What does not work on the machine on that day.</summary>
     public ImmutableArray<Defect> Defects { get; init; } = [];
 
+    /// <summary>How long people take, and how fast whoever teaches speaks.</summary>
+    public LessonTimes Times { get; init; } = new();
+
     /// <summary>What to bring, beside what protections need.</summary>
     public ImmutableArray<string> Kit { get; init; } = [];
 }

@@ -3,8 +3,10 @@ namespace Sightglass.Training.Lessons;
 /// <summary>How long people take in a lesson. Common practice, no source.</summary>
 public sealed record LessonTimes
 {
-    /// <summary>Spoken slowly, with pointing.</summary>
-    public double WordsAMinute { get; init; } = 120;
+    /// <summary>Words a minute, spoken slowly, with pointing.</summary>
+    public const int Slowly = 120;
+
+    public double WordsAMinute { get; init; } = Slowly;
 
     /// <summary>From the question to the end of the talk about the answer, s.</summary>
     public double Question { get; init; } = 45;

@@ -87,7 +87,13 @@ public static class LessonWords
 
         foreach (string owner in plan.Stops.SelectMany(s => s.Points).Select(p => p.Permission).OfType<string>().Distinct(StringComparer.Ordinal))
         {
-            yield return Say.With($"Permission of the {owner} for: {Say.Names(plan.Stops.SelectMany(s => s.Points).Where(p => p.Permission == owner).Select(p => p.Item.Name))}.");
+            yield return Say.With($"Permission of the {owner} for: {Say.Names(plan.Stops.SelectMany(s => s.Points).Where(p => p.Permission == owner).Select(p => p.Item.Name), "; ")}.");
+        }
+
+        foreach (IGrouping<string, string> told in plan.Stops.SelectMany(s => s.Points).Where(p => p.Hands).SelectMany(p => p.Item.Authority?.Told ?? [], (p, role) => (role, p.Item.Name))
+            .Where(t => t.role != plan.Request.Audience).GroupBy(t => t.role, t => t.Name, StringComparer.Ordinal))
+        {
+            yield return Say.With($"The {told.Key} is told before hands try: {Say.Names(told, "; ")}.");
         }
     }
 
@@ -102,7 +108,7 @@ public static class LessonWords
     public static IEnumerable<string> Fallback(LessonPlan plan)
     {
         ClassBook book = plan.Route.Book;
-        yield return Say.With($"The strip on the wall (page Walk) in the same order of stops: {Say.Names(plan.Stops.Select(s => s.Stop.Place.Name))}.");
+        yield return Say.With($"The strip on the wall (page Walk) in the same order of stops: {Say.Names(plan.Stops.Select(s => s.Stop.Place.Name), "; ")}.");
         string[] alive = [.. plan.Stops.SelectMany(s => s.Points).Select(p => p.Item.System).OfType<string>().Distinct(StringComparer.Ordinal).Where(s => book.Systems[s].Alive)];
         if (alive.Length > 0)
         {
@@ -112,7 +118,7 @@ public static class LessonWords
         string[] hands = [.. plan.Stops.SelectMany(s => s.Points).Where(p => p.Hands).Select(p => p.Item.Name)];
         if (hands.Length > 0)
         {
-            yield return Say.With($"Not replaced by a room, so make it good at the machine: hands on {Say.Names(hands)}.");
+            yield return Say.With($"Not replaced by a room, so make it good at the machine: hands on {Say.Names(hands, "; ")}.");
         }
     }
 

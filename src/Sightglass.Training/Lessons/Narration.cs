@@ -33,9 +33,9 @@ public static class Narration
             foreach (LessonPoint point in stop.Points)
             {
                 Speak($"{Say.Begin(Say.Book(point.Item.Name))}.", 0);
-                foreach (string says in point.Says)
+                foreach (string says in point.Said)
                 {
-                    SpeakAll(Say.Book(says));
+                    SpeakAll(says);
                 }
             }
 

@@ -15,5 +15,16 @@ public sealed record RouteStop(
     Place Place, double Seconds, double Metres, ImmutableArray<string> Passed, ImmutableArray<Item> Items, ImmutableArray<Hazard> Hazards, ImmutableArray<Hazard> OnTouch)
 {
     /// <summary>In how many turns a group comes by; 1 where the book says of no room.</summary>
-    public int TurnsOf(int? people) => people is { } n && Place.Room is { } room ? Math.Max(1, (n + room - 1) / room) : 1;
+    /// <param name="people">Who come by; null where it does not matter.</param>
+    /// <param name="staying">Who stand there in every turn beside them, as whoever speaks; where there is room for one alone they speak from outside.</param>
+    public int TurnsOf(int? people, int staying = 0)
+    {
+        if (people is not { } n || Place.Room is not { } room)
+        {
+            return 1;
+        }
+
+        int atOnce = Math.Max(1, room - staying);
+        return Math.Max(1, (n + atOnce - 1) / atOnce);
+    }
 }

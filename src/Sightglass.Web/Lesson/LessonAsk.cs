@@ -10,11 +10,13 @@ namespace Sightglass.Web.Lesson;
 /// <summary>What an address asks of a lesson; what it does not say, or says wrongly, is as usual.</summary>
 /// <param name="Book">The machine.</param>
 /// <param name="Shows">A purpose.</param>
-internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople, int? AskedStations, int? AskedMinutes, string? AskedDepth, string? AskedAudience)
+internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople, int? AskedStations, int? AskedMinutes, int? AskedWords, string? AskedDepth, string? AskedAudience)
 {
     private const int MostPeople = 60;
     private const int MostStations = 12;
     private const int MostMinutes = 600;
+    private const int FewestWords = 40;
+    private const int MostWords = 240;
 
     public string Purpose => RoutePurposes.Of(Book) is var all && all.Contains(Shows, StringComparer.Ordinal) ? Shows! : all.First();
 
@@ -23,6 +25,9 @@ internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople
     public int Stations => Math.Clamp(AskedStations ?? 1, 1, MostStations);
 
     public int Minutes => Math.Clamp(AskedMinutes ?? 120, 1, MostMinutes);
+
+    /// <summary>A minute, spoken by whoever teaches.</summary>
+    public int Words => Math.Clamp(AskedWords ?? LessonTimes.Slowly, FewestWords, MostWords);
 
     public Depth Depth => Enum.TryParse(AskedDepth, ignoreCase: true, out Depth depth) && Enum.IsDefined(depth) ? depth : Depth.Operate;
 
@@ -46,6 +51,7 @@ internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople
         {
             Minutes = Minutes,
             Stations = Stations,
+            Times = new() { WordsAMinute = Words },
             Audience = Audience.Length > 0 ? Audience : null,
             Kit = Walk?.Kit ?? [],
             Edits = edits,
@@ -57,7 +63,7 @@ internal sealed record LessonAsk(ClassBook Book, string? Shows, int? AskedPeople
     {
         (string Key, object? Value)[] all =
         [
-            ("shows", Purpose), ("people", People), ("stations", Stations), ("minutes", Minutes), ("depth", Depth.ToString().ToLowerInvariant()), ("audience", Audience), ("kept", kept?.ToString()),
+            ("shows", Purpose), ("people", People), ("stations", Stations), ("minutes", Minutes), ("words", Words), ("depth", Depth.ToString().ToLowerInvariant()), ("audience", Audience), ("kept", kept?.ToString()),
         ];
         return string.Join('&', all.Where(p => p.Value is not null).Select(p => $"{p.Key}={Uri.EscapeDataString(Convert.ToString(p.Value, CultureInfo.InvariantCulture)!)}"));
     }

@@ -40,7 +40,7 @@ internal static class LessonFiles
     public static LessonPlan? Plan(HttpContext context, MachineRoom room, DataDesk data, TimeProvider clock)
     {
         ClassBook book = PhonePapers.BookOf(context, room);
-        LessonAsk ask = new(book, Text("shows"), Number("people"), Number("stations"), Number("minutes"), Text("depth"), Text("audience"));
+        LessonAsk ask = new(book, Text("shows"), Number("people"), Number("stations"), Number("minutes"), Number("words"), Text("depth"), Text("audience"));
         LessonDesk kept = new(data.Folder, clock);
         ImmutableArray<LessonEdit> edits = Guid.TryParse(Text("kept"), out Guid id) && kept.Find(id) is { } lesson && lesson.Book == book.Title ? [.. kept.EditsOf(id)] : [];
         return LessonPlanner.Plan(book, ask.Request(edits, new DefectDesk(data.Folder, clock), DateOnly.FromDateTime(clock.GetLocalNow().Date)));

@@ -59,6 +59,9 @@ public sealed partial class LessonPage : IAsyncDisposable
     [SupplyParameterFromQuery(Name = "minutes")]
     private int? AskedMinutes { get; set; }
 
+    [SupplyParameterFromQuery(Name = "words")]
+    private int? AskedWords { get; set; }
+
     [SupplyParameterFromQuery(Name = "depth")]
     private string? AskedDepth { get; set; }
 
@@ -67,7 +70,7 @@ public sealed partial class LessonPage : IAsyncDisposable
 
     private ClassBook Book => Room.Shelf.BookOf(Room.Session.Start.RoadNumber, null);
 
-    private LessonAsk Ask => new(Book, AskedPurpose, AskedPeople, AskedStations, AskedMinutes, AskedDepth, AskedAudience);
+    private LessonAsk Ask => new(Book, AskedPurpose, AskedPeople, AskedStations, AskedMinutes, AskedWords, AskedDepth, AskedAudience);
 
     private string Purpose => Ask.Purpose;
 
@@ -76,6 +79,8 @@ public sealed partial class LessonPage : IAsyncDisposable
     private int Stations => Ask.Stations;
 
     private int Minutes => Ask.Minutes;
+
+    private int WordsAMinute => Ask.Words;
 
     private Depth Depth => Ask.Depth;
 
@@ -107,7 +112,7 @@ public sealed partial class LessonPage : IAsyncDisposable
             (_editing, _dropping, _asked) = (_editing && Kept is not null, false, "");
         }
 
-        string asked = string.Join('|', Book.RoadNumberInUse, Purpose, People, Stations, Minutes, Depth, Audience);
+        string asked = string.Join('|', Book.RoadNumberInUse, Purpose, People, Stations, Minutes, WordsAMinute, Depth, Audience);
         if (asked != _asked)
         {
             _asked = asked;
@@ -259,6 +264,7 @@ public sealed partial class LessonPage : IAsyncDisposable
                 ["people"] = Number(what == nameof(People), value, People),
                 ["stations"] = Number(what == nameof(Stations), value, Stations),
                 ["minutes"] = Number(what == nameof(Minutes), value, Minutes),
+                ["words"] = Number(what == nameof(WordsAMinute), value, WordsAMinute),
                 ["depth"] = (what == nameof(Depth) ? value : Depth.ToString()).ToLowerInvariant(),
                 ["audience"] = what == nameof(Audience) ? value : AskedAudience,
                 ["kept"] = Kept?.Id,

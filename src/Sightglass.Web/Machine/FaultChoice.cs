@@ -4,6 +4,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 using Sightglass.Plant.Plans;
 using Sightglass.Web.Live;
 
@@ -23,7 +24,7 @@ internal sealed record FaultChoice(string Key, string Words, KindFault Fault, Im
            orderby same.Key.Role == KindRole.Store ? 0 : same.Key.Role == KindRole.Indication ? 2 : 1, same.Key.Kind, same.Key.Fault.Name
            select new FaultChoice(
                $"{same.Key.Kind}|{same.Key.Fault.Name}",
-               $"{Live.Words.Capital(Say.Word(same.Key.Kind))}: {Say.Word(same.Key.Fault.Name)}",
+               $"{Live.Words.Capital(Say.Word(same.Key.Kind))}: {PositionWords.Of(Say.Word(same.Key.Kind), same.Key.Fault.Name)}",
                same.Key.Fault,
                [.. same.OrderBy(i => i.Position?.X ?? 0).ThenBy(i => i.Name, StringComparer.Ordinal).Select(i => i.Name)]),
     ];

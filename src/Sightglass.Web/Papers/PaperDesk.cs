@@ -205,7 +205,7 @@ public sealed class PaperDesk(BookShelf shelf, DataDesk data, TimeProvider clock
         }
 
         bool passed = results.Any(r => r.Applicable > 0) && results.All(r => r.Failed == 0 && r.Undecided == 0 && !r.StoppedEarly);
-        return (string.Join('\n', results.Select(r => $"{Words.Capital(r.Setup.Situation.Name)}: {TriedWords.Counts(r)}")), passed);
+        return (string.Join('\n', results.Select(TriedWords.Of)), passed);
     }
 
     private static Card? Read(ServedBook book, SourceText text) => CardReader.Read(text, BookOf(book, text), []);

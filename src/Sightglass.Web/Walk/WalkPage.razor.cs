@@ -22,12 +22,6 @@ public sealed partial class WalkPage : IAsyncDisposable
     /// <summary>Drawn as large as it is shown, so that labels keep their 13 px.</summary>
     private static readonly StripOptions s_strip = new() { Scale = 38, MostTiers = 3, You = "" };
 
-    /// <summary>For a printed sheet: a side a row, nobody on it.</summary>
-    private static readonly StripOptions s_row = new() { Scale = 38, MostTiers = 8, Interactive = false };
-
-    /// <summary>A train on paper: nobody could read its names.</summary>
-    private static readonly StripOptions s_silhouette = new() { Scale = 9, Interactive = false };
-
     /// <summary>The small picture of a train is as wide as this, pixels; that of a machine as it is.</summary>
     private const double OverviewWidth = 1100;
 
@@ -269,8 +263,7 @@ public sealed partial class WalkPage : IAsyncDisposable
         Book = PhotoShelf.With(Room.Shelf.BookOf(Room.Session.Start.RoadNumber, AskedTrain ?? Room.Session.Plan.Book.TrainInUse), Data);
         Route = WalkRoute.Of(Book);
         RunsLeft = new WalkSides(Book).RunsLeft;
-        _rows = string.Concat(new Side[][] { [Side.Right], [Side.Left], [Side.Rear, Side.Front] }.Select(
-            (sides, i) => StripDrawing.Render(Book, (IsTrain ? s_silhouette : s_row) with { Sides = [.. sides] }, SvgOptions.Inline with { IdPrefix = $"row{i + 1}-" })));
+        _rows = WalkRows.Of(Book, Room.Shelf.BookOf(Room.Session.Start.RoadNumber, null));
         _sheet = new();
         _been.Clear();
         _at = 0;

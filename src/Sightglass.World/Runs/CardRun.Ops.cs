@@ -268,7 +268,7 @@ public sealed partial class CardRun
         bool moved = _world.Turn(item, position);
         if (!moved && _world.Journal is not null)
         {
-            ClosedWord to = new(position);
+            PositionWord to = new(item.Name, position);
             _world.Note(JournalKind.Finding, _world.HeldBy(item, position) is { } held ? (FormattableString)$"{item.Name} does not move to {to}: it moves only while {held}." : $"{item.Name} does not move to {to}.", Step);
         }
     }

@@ -48,6 +48,7 @@ public sealed class MachineComparisonTests
     [InlineData("x: 5 m", "x: 7 m", DifferenceSort.Moved)]
     [InlineData("who: [hand]", "who: [other]", DifferenceSort.WorksOtherwise)]
     [InlineData("diameter: 20 mm", "diameter: 25 mm", DifferenceSort.BuiltOtherwise)]
+    [InlineData("for: Opens.", "label: COCK, for: Opens.", DifferenceSort.LabelledOtherwise)]
     [InlineData("for: Opens.", "for: Opens it.", null)] // other words are no other machine
     public void Of_OneThingChanged_Sorted(string was, string now, DifferenceSort? sort) =>
         Assert.Equal(sort is { } s ? [s] : Array.Empty<DifferenceSort>(), MachineComparison.Of(Book(Valve), Book(Valve.Replace(was, now, StringComparison.Ordinal))).Select(d => d.Sort));

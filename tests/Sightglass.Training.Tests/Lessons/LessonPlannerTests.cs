@@ -11,7 +11,7 @@ public sealed class LessonPlannerTests
 {
     private static readonly ClassBook s_book = Books.Curlew.Book;
 
-    /// <summary>The gauge in the cab: its words at 120 a minute, its questions at 45 s each, and that for every turn of eleven people where there is room for three.</summary>
+    /// <summary>The gauge in the cab: its words at 120 a minute, its questions at 45 s each, and that for every turn of ten people where there is room for three and whoever speaks stays.</summary>
     [Fact]
     public void Seconds_OfOneStop_AsByHand()
     {
@@ -20,9 +20,11 @@ public sealed class LessonPlannerTests
         int words = Words(gauge.Purpose) + Words(gauge.Normal) + Words(gauge.Texts.Know);
         LessonStop stop = Assert.Single(plan.Stops);
         int cautions = stop.Cautions.Sum(c => Words(c.Caution.Text));
-        Assert.Equal(4, stop.Turns);
-        Assert.Equal(4 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
+        Assert.Equal(5, stop.Turns);
+        Assert.Equal(5 * (((words + cautions) / 120.0 * 60) + (45 * gauge.Questions.Length)), stop.Seconds, 1e-9);
         Assert.Equal(480 + stop.Seconds + 300, plan.Seconds, 1e-9);
+        LessonStop faster = Assert.Single(Of(new(new("gauge", ["cab fuel gauge"]), 10, Depth.Know) { Times = new() { WordsAMinute = 150 } }).Stops);
+        Assert.Equal(5 * (((words + cautions) / 150.0 * 60) + (45 * gauge.Questions.Length)), faster.Seconds, 1e-9);
     }
 
     [Fact]
@@ -75,7 +77,7 @@ public sealed class LessonPlannerTests
             ImmutableArray<LessonStop> stops = [.. Enumerable.Range(0, n).Select(_ => Stop(chance.Next(10, 900), chance.Next(0, 60)))];
             ImmutableArray<LessonStation> divided = Stationing.Divide(stops, stations, new());
             Assert.Equal(stations, divided.Length);
-            Assert.Equal(stops, divided.SelectMany(s => s.Stops));
+            Assert.Equal(stops.Select(s => (s.Stop, s.Seconds)), divided.SelectMany(s => s.Stops).Select(s => (s.Stop, s.Seconds)));
             Assert.Equal(Best(stops, stations), divided.Max(s => s.Seconds), 1e-9);
         }
     }
@@ -90,13 +92,49 @@ public sealed class LessonPlannerTests
         Assert.Equal(480 + (3 * plan.Stations.Max(s => s.Seconds)) + (2 * plan.ChangeSeconds) + 300, plan.Seconds, 1e-9);
     }
 
-    /// <summary>Every question of the book stands in the lesson that shows its item, with its answer.</summary>
+    /// <summary>Every question of the book stands in the lesson that shows its item, with its answer; those of alike things whose answer is the same once.</summary>
     [Fact]
     public void Questions_WholeMachine_AllOfTheBook()
     {
-        string[] asked = [.. Of(new(RouteRequest.OfWhole(s_book), 6, Depth.Know)).Stops.SelectMany(s => s.Questions).Select(q => q.Asked)];
-        Assert.Equal(s_book.Items.Values.SelectMany(i => i.Questions).Select(q => q.Asked).Order(StringComparer.Ordinal), asked.Order(StringComparer.Ordinal));
-        Assert.True(asked.Length >= 20);
+        Question[] asked = [.. Of(new(RouteRequest.OfWhole(s_book), 6, Depth.Know)).Stops.SelectMany(s => s.Questions)];
+        Question[] all = [.. s_book.Items.Values.SelectMany(i => i.Questions)];
+        Assert.Equal(all.Select(q => q.Answer).Distinct().Order(StringComparer.Ordinal), asked.Select(q => q.Answer).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(all.GroupBy(q => q.Answer).Where(g => Words(g.Key) < 8).Sum(g => g.Count()) + all.Select(q => q.Answer).Distinct().Count(a => Words(a) >= 8), asked.Length);
+        Assert.True(all.Length >= 20 && asked.Length < all.Length);
+    }
+
+    /// <summary>What a station has told of one thing it tells of others of its sort by a hint; every station begins anew, and nothing that only this one says is lost.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void Said_OfAlikeThings_OnceAStation(int stations)
+    {
+        LessonPlan plan = Of(new(RouteRequest.OfSystem(s_book, "fuel"), 12, Depth.Operate) { Stations = stations });
+        foreach (LessonStation station in plan.Stations)
+        {
+            HashSet<(string, string)> told = [];
+            foreach (LessonPoint point in station.Stops.SelectMany(s => s.Points))
+            {
+                string kind = point.Item.Kind.Name;
+                Assert.All(point.Again, text => Assert.Contains((kind, text), told));
+                Assert.Equal(point.Again.IsEmpty, point.As is null);
+                Assert.True(point.As is not { } other || (s_book.Items[other].Kind.Name == kind && point.Said.Last().Contains(other, StringComparison.Ordinal)));
+                Assert.Equal(point.Says, point.Says.Where(t => point.Again.Contains(t) || point.Said.Contains(t)));
+                Assert.True(point.Words <= point.Says.Sum(Words));
+                told.UnionWith(point.Says.Select(t => (kind, t)));
+            }
+        }
+
+        Assert.Contains(plan.Stops.SelectMany(s => s.Points), p => p.As is not null);
+    }
+
+    /// <summary>Hands go only where the author lets them, whatever a role may operate: no emergency control is pushed to try it.</summary>
+    [Fact]
+    public void Hands_EmergencyControl_IsShownAlone()
+    {
+        Assert.DoesNotContain("emergency fuel cut-off, right", s_book.Items.Values.Where(i => i.Hands).Select(i => i.Name));
+        LessonPoint[] tried = [.. Of(new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate) { Audience = "conductor" }).Stops.SelectMany(s => s.Points).Where(p => p.Hands)];
+        Assert.Equal(["hand valve"], tried.Select(p => p.Item.Kind.Name));
     }
 
     /// <summary>Every stop, also on the way that a group goes which begins at another station.</summary>
@@ -177,7 +215,7 @@ public sealed class LessonPlannerTests
     [Fact]
     public void Waits_Stations_WhatEachGroupStandsIdle()
     {
-        LessonPlan plan = Of(new(RouteRequest.OfSystem(s_book, "fuel"), 10, Depth.Operate) { Stations = 3 });
+        LessonPlan plan = Of(new(RouteRequest.OfWhole(s_book), 10, Depth.Operate) { Stations = 3 });
         double longest = plan.Stations.Max(s => s.Seconds);
         Assert.Equal(plan.Stations.Count(s => longest - s.Seconds >= 60), plan.GroupsWaiting);
         Assert.True(plan.GroupsWaiting > 0);
