@@ -71,7 +71,7 @@ public sealed class ReceptacleKind : KindBuilder
         }
 
         _ = PinPairs.CrossesOf(plan, item);
-        Signal[] jumpers = [.. plan.Book.ItemsInOrder.Where(i => i.Kind.Name == JumperKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(j => new SlotSignal(plan.PositionSlot(j), 1, -0.5))];
+        Signal[] jumpers = [.. plan.Items.Where(i => i.Kind.Name == JumperKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(j => new SlotSignal(plan.PositionSlot(j), 1, -0.5))];
         plan.Name($"plugged of {item.Name}", Dimension.One, jumpers.Length == 0 ? new ConstantSignal(-1) : new AnySignal([.. jumpers]), isCondition: true);
         JoinByCover(plan, item);
     }
