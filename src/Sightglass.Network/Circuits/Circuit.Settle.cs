@@ -78,6 +78,12 @@ public sealed partial class Circuit
     private bool IsWantedUp(int coil, CircuitState state)
     {
         ref readonly CoilRow row = ref _coils[coil];
+        if (state.Openings[row.Branch] <= 0)
+        {
+            // A broken winding has its voltage and no current.
+            return false;
+        }
+
         double volts = Across(row.Branch, state);
         volts = row.Polarised ? volts : Math.Abs(volts);
         return state.UpCoils[coil] ? volts > row.Drop : volts >= row.Pick;
