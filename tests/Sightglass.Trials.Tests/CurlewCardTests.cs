@@ -77,6 +77,9 @@ public sealed class CurlewCardTests
     [InlineData("release-an-overcharged-train", "overcharged train")]
     [InlineData("change-to-the-other-unit", "changing units")]
     [InlineData("haul-dead-in-tow", "dead behind another machine")]
+    [InlineData("door-light-stays-dark", "door light that stays dark")]
+    [InlineData("no-sand-from-the-second-machine", "second machine without sand")]
+    [InlineData("alarm-rings-in-some-unit", "alarm in one of two machines")]
     public void Card_ItsTrain_EndsWellOrSafelyAndMostlyWell(string card, string situation)
     {
         TrialResult result = Try(card, situation, null, TrainCases);

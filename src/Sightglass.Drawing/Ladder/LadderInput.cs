@@ -10,15 +10,15 @@ namespace Sightglass.Drawing.Ladder;
 /// <param name="Parts">In the order of the book.</param>
 public sealed record LadderInput(string Title, ImmutableArray<LadderWire> Wires, ImmutableArray<LadderPart> Parts)
 {
-    /// <summary>The wire at which most parts meet, and the minus of most sources: what is drawn hangs between them.</summary>
+    /// <summary>The wire at which most parts meet, and the one at which most end: what is drawn hangs between them. Where no source hangs on the lower one, as in a car that is fed through a plug, the upper one is the wire that feeds most and is fed by least.</summary>
     public (string Plus, string Minus) Rails
     {
         get
         {
-            IEnumerable<LadderPart> sources = Parts.Where(p => p.IsSource);
-            string minus = MostMet((sources.Any() ? sources : Parts).Select(p => p.Minus), "");
+            string minus = MostMet(Parts.Select(p => p.Minus), "");
             HashSet<string> frames = [.. Wires.Where(w => w.IsFrame).Select(w => w.Id)];
-            return (MostMet(Parts.SelectMany(p => new[] { p.Plus, p.Minus }).Where(w => !frames.Contains(w)), minus), minus);
+            bool fed = Parts.Any(p => p.IsSource && p.Minus == minus);
+            return (fed ? MostMet(Parts.SelectMany(p => new[] { p.Plus, p.Minus }).Where(w => !frames.Contains(w)), minus) : Feeding(minus), minus);
         }
     }
 
@@ -57,6 +57,10 @@ public sealed record LadderInput(string Title, ImmutableArray<LadderWire> Wires,
         Dictionary<string, int> order = Wires.Select((w, i) => (w.Id, i)).ToDictionary(w => w.Id, w => w.i, StringComparer.Ordinal);
         return ends.Where(e => e != but).CountBy(e => e).OrderByDescending(e => e.Value).ThenBy(e => order[e.Key]).Select(e => e.Key).FirstOrDefault(Wires.IsEmpty ? "" : Wires[0].Id);
     }
+
+    /// <summary>The wire at which parts begin most, less those that end there; of several the first in the book.</summary>
+    private string Feeding(string but) =>
+        Wires.Where(w => w.Id != but && !w.IsFrame).Select(w => (w.Id, Net: Parts.Count(p => p.Plus == w.Id) - Parts.Count(p => p.Minus == w.Id))).OrderByDescending(w => w.Net).Select(w => w.Id).FirstOrDefault(Wires.IsEmpty ? "" : Wires[0].Id);
 
     private static LadderPart Part(Item item)
     {

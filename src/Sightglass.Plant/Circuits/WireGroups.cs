@@ -22,12 +22,20 @@ internal sealed class WireGroups
     /// <summary>The wire that stands for all that are worked out with a wire.</summary>
     public string Of(string wire)
     {
-        while (_joinedTo.TryGetValue(wire, out string? before))
+        string root = wire;
+        while (_joinedTo.TryGetValue(root, out string? before))
         {
-            wire = before;
+            root = before;
         }
 
-        return wire;
+        // The way is kept short: a wire goes through every jumper of a long train.
+        while (_joinedTo.TryGetValue(wire, out string? next) && next != root)
+        {
+            _joinedTo[wire] = root;
+            wire = next;
+        }
+
+        return root;
     }
 
     private void Join(IEnumerable<string> wires)

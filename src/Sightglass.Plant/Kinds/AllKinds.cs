@@ -68,6 +68,8 @@ internal static class AllKinds
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),
+        new DoorKind(),
+        new AxleKind(),
         new GaugeKind(),
         new SightGlassKind(),
         new LampKind(),

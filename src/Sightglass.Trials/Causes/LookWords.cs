@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
 
 namespace Sightglass.Trials.Causes;
 
@@ -42,13 +43,13 @@ public static class LookWords
     private static string Value(Look look, double value) => look.Kind switch
     {
         LookKind.Lamp => value > 0.5 ? Say.It("lit") : Say.It("dark"),
-        LookKind.Position => Say.Word(look.Item!.Positions[(int)value]),
+        LookKind.Position => new PositionWord(look.Name, look.Item!.Positions[(int)value]).ToString(),
         _ => QuantityFormat.Text(value, look.Item!.Reading!.Unit, look.Item.Reading.Resolution),
     };
 
     private static string Position(Item item, double least, double most, int shows)
     {
-        string[] there = [.. item.Positions.Where((_, i) => shows == 0 ? i >= least && i <= most : shows < 0 ? i < least : i > most).Select(p => Say.Word(p))];
+        string[] there = [.. item.Positions.Where((_, i) => shows == 0 ? i >= least && i <= most : shows < 0 ? i < least : i > most).Select(p => new PositionWord(item.Name, p).ToString())];
         return Say.With($"at {string.Join(" / ", there)}");
     }
 

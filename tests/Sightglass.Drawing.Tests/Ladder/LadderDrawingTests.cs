@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Sightglass.Book.Model;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Drawing.Ladder;
 
@@ -11,6 +12,15 @@ public sealed class LadderDrawingTests
     [Fact]
     public void Rails_OfTheDemo_AreTheBarAndTheMinusOfTheBattery() =>
         Assert.Equal(("low voltage bar", "battery negative"), s_layout.Input.Rails);
+
+    /// <summary>A car is fed through a plug: what feeds most is above, not the joint of the loop at which most contacts meet.</summary>
+    [Fact]
+    public void Rails_OfACarWithoutASource_AreWhatFeedsItAndItsMinus()
+    {
+        ClassBook train = DemoBooks.Curlew.Coupled("local train");
+        int car = train.Vehicles.Single(v => v.Name == "car 2").Index;
+        Assert.Equal(("communication plus of car 2", "communication minus of car 2"), LadderInput.Of(train, "communication", car).Rails);
+    }
 
     [Fact]
     public void Render_WithoutTruth_TellsNoVoltageAndNoCurrent()

@@ -178,6 +178,25 @@ public sealed class RelayLogicTests
         Assert.Equal(after, s.IsUp(coil));
     }
 
+    /// <summary>A winding that is broken has its voltage all the same and lets go.</summary>
+    [Fact]
+    public void Coil_WindingBroken_FallsThoughItsVoltageIsThere()
+    {
+        CircuitBuilder b = new();
+        (Node top, Node ground) = Rails(b);
+        Input whole = b.AddInput("whole", 1);
+        Coil coil = b.AddCoil("coil", top, ground, Winding, 40, 10, opening: whole);
+        Circuit circuit = b.Build();
+        CircuitState s = circuit.NewState();
+        double[] inputs = circuit.NewInputs();
+        circuit.Solve(inputs, s);
+        Assert.True(s.IsUp(coil));
+        inputs[whole.Index] = 0;
+        circuit.Solve(inputs, s);
+        Assert.False(s.IsUp(coil));
+        Assert.Equal(64, s.Voltage(top), 1e-6);
+    }
+
     private static (Node Top, Node Ground) Rails(CircuitBuilder b)
     {
         Node ground = DirectCurrentTests.Ground(b);

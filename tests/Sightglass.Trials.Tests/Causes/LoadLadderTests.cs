@@ -35,7 +35,7 @@ public sealed class LoadLadderTests
     [InlineData("reverser at centred")]
     [InlineData("control line breaker at off")]
     [InlineData("high voltage cabinet at open")]
-    [InlineData("traction cables: grounded")]
+    [InlineData("traction circuit: grounded")]
     [InlineData("load contactor: open coil")]
     [InlineData("emergency cut-off valve at tripped")]
     [InlineData("alerter at timed out")]

@@ -101,7 +101,7 @@ public sealed class JumperKind : KindBuilder
             AddPhases(plan, item, pair, one, other);
         }
 
-        Warm(plan, item, Math.Min(one.Get(ReceptacleKind.Rated), other.Get(ReceptacleKind.Rated)));
+        Warm(plan, item, pairs.Any(p => p.IsBus), Math.Min(one.Get(ReceptacleKind.Rated), other.Get(ReceptacleKind.Rated)));
     }
 
     /// <summary>Whether it, or what it was in, was parted live.</summary>
@@ -158,8 +158,16 @@ public sealed class JumperKind : KindBuilder
         return (values[0], values[1]);
     }
 
-    private static void Warm(PlanBuilder plan, Item item, double rated)
+    /// <summary>Of power pins only: where it has none it is cold for ever, and nothing is stepped for it.</summary>
+    private static void Warm(PlanBuilder plan, Item item, bool hasPower, double rated)
     {
+        if (!hasPower)
+        {
+            plan.Name($"warmth of {item.Name}", Dimension.One, new ConstantSignal(0));
+            plan.Name($"hot of {item.Name}", Dimension.One, new ConstantSignal(-1), isCondition: true);
+            return;
+        }
+
         Slot amperes = FeederSheet.Amperes(plan, item);
         int network = plan.NetworkOf(item, Fluid.Charge);
         Amount warmth = LagNumber.Add(plan, network, $"warmth of {item.Name}", Lag.Follower(Warms), s => s[amperes.Index] * s[amperes.Index] / (rated * rated));

@@ -23,8 +23,8 @@ public sealed class ReceptacleKind : KindBuilder
         Name = "receptacle",
         Purpose = "A socket at the end of a vehicle that takes the jumper to the next one: of head-end power, of the control line, of the communication line.",
         Details = """
-            `pins` says which wire each pin is, by its number; one of them may be a busbar, and then the pin stands for its three phases. A train joins the receptacles of facing ends by a jumper, pin by pin. Without a jumper in it its cover, shut, may join two wires: the
-            loop that shows a train line complete. What the pins are for is the book's matter; numbers are invented or common practice.
+            `pins` says which wire each pin is, by its number; one of them may be a busbar, and then the pin stands for its three phases. A train joins the receptacles of facing ends by a jumper, pin by pin. Without a jumper in it its cover, shut, may join wires: the
+            loops that show a train line complete, or every door of a train shut. What the pins are for is the book's matter; numbers are invented or common practice.
             """,
         Medium = "control",
         Role = KindRole.Control,
@@ -36,7 +36,7 @@ public sealed class ReceptacleKind : KindBuilder
         [
             new(Pins, ParameterType.Pins, Dimension.One, "Its wires, and at most one busbar.", Required: true),
             new(Crosses, ParameterType.Text, Dimension.One, "Pairs of pins that change places in the jumper: `5 with 6, 8 with 9`."),
-            Parameter.Items(CoverJoins, "Two wires that its shut cover joins while no jumper is in it."),
+            Parameter.Items(CoverJoins, "Two wires or more that its shut cover joins while no jumper is in it."),
             Parameter.Of(Ohms, Dimension.Resistance, "Of each phase of the jumpers in it, with their pins.", "1 mOhm", "1e-6 Ohm", "1 Ohm"),
             Parameter.Of(Reactance, Dimension.Resistance, "Of each phase.", "0.5 mOhm", "0 Ohm", "1 Ohm"),
             Parameter.Of(Rated, Dimension.Ampere, "What the jumpers in it stand for ever, together.", "400 A", "0.1 A", "10000 A"),
@@ -71,7 +71,7 @@ public sealed class ReceptacleKind : KindBuilder
         }
 
         _ = PinPairs.CrossesOf(plan, item);
-        Signal[] jumpers = [.. plan.Book.ItemsInOrder.Where(i => i.Kind.Name == JumperKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(j => new SlotSignal(plan.PositionSlot(j), 1, -0.5))];
+        Signal[] jumpers = [.. plan.Items.Where(i => i.Kind.Name == JumperKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(j => new SlotSignal(plan.PositionSlot(j), 1, -0.5))];
         plan.Name($"plugged of {item.Name}", Dimension.One, jumpers.Length == 0 ? new ConstantSignal(-1) : new AnySignal([.. jumpers]), isCondition: true);
         JoinByCover(plan, item);
     }
@@ -86,17 +86,21 @@ public sealed class ReceptacleKind : KindBuilder
             return;
         }
 
-        if (named.Names is not [var one, var other] || one == other || !IsWire(plan, one) || !IsWire(plan, other))
+        string[] wires = [.. named.Names.Distinct()];
+        if (wires.Length < 2 || wires.Length < named.Names.Length || !wires.All(w => IsWire(plan, w)))
         {
             plan.Found.Error("P041", named.Span, $"the cover of `{item.Name}` joins no two wires", $"write `{CoverJoins}: [WIRE, WIRE]`");
             return;
         }
 
-        CircuitPart part = plan.Circuits.PartOf(one);
+        CircuitPart part = plan.Circuits.PartOf(wires[0]);
         Slot position = plan.PositionSlot(item);
         Slot broken = plan.Fault(item, "cover contact open", ("", 1))[0];
         SlotFunction free = plan.HeadOpening(item);
-        part.Draft.AddResistance($"cover of {item.Name}", part.NodeOf(one), part.NodeOf(other), PinPairs.Ohms, part.Follow(item.Name, s => s[position.Index] > 0.5 && s[broken.Index] < 0.5 ? free(s) : 0));
+        foreach (string other in wires.Skip(1))
+        {
+            part.Draft.AddResistance($"cover of {item.Name}", part.NodeOf(wires[0]), part.NodeOf(other), PinPairs.Ohms, part.Follow(item.Name, s => s[position.Index] > 0.5 && s[broken.Index] < 0.5 ? free(s) : 0));
+        }
     }
 
     private static bool IsWire(PlanBuilder plan, string name) => plan.Book.Items.TryGetValue(name, out Item? item) && item.Kind is { Role: KindRole.Wire, Alternates: false };
