@@ -62,7 +62,7 @@ public sealed partial class LessonVerbTests
     }
 
     [Theory]
-    [InlineData("--people and --stations are 1 or more", "lesson", "--people", "0")]
+    [InlineData("--people, --stations and --words are 1 or more", "lesson", "--people", "0")]
     [InlineData("did you mean `engineer`", "lesson", "--audience", "enginer")]
     [InlineData("did you mean `first look`", "lesson", "first lock")]
     public async Task Lesson_WrongValue_SaysWhatWouldBeRight(string says, params string[] arguments)

@@ -9,25 +9,27 @@ public sealed class SheetAdviceTests
     [Theory]
     [InlineData("letter", 7.5, null)]
     [InlineData("letter", 7.4, "a4")] // 7.4 × 297 / 279 = 7.9
-    [InlineData("letter", 5.2, "a3")] // × 420 / 279 = 7.8, and A4 is not enough
-    [InlineData("letter", 4.9, "tabloid")] // × 432 / 279 = 7.6, where A3 gives 7.4
+    [InlineData("letter", 5.2, "tabloid")] // × 432 / 279 = 8.1, and A4 is not enough; tabloid is smaller than A3
+    [InlineData("letter", 4.9, "tabloid")] // × 432 / 279 = 7.6
     [InlineData("letter", 4.0, "a2")]
-    [InlineData("letter", 1.0, "a2")] // none does: the largest
-    [InlineData("a3", 7.4, "tabloid")] // × 432 / 420 = 7.6
+    [InlineData("letter", 1.0, "")] // none does
     public void Of_NamesOfASize_NamesTheSmallestSheetThatDoes(string sheet, double letters, string? named)
     {
-        string? advice = SheetAdvice.Of(PaperLook.Sheet, PaperSheet.Find(sheet)!, letters);
+        PaperSheet asked = PaperSheet.Find(sheet)!;
+        string? advice = SheetAdvice.Of(PaperLook.Sheet, asked, letters, s => letters * Long(s) / Long(asked));
         if (named is null)
         {
             Assert.Null(advice);
         }
         else
         {
-            Assert.EndsWith($"take a larger sheet: --size {named}.", advice, StringComparison.Ordinal);
+            Assert.EndsWith(named.Length == 0 ? "no sheet here is large enough: look at it on the page." : $"take a larger sheet: --size {named}.", advice, StringComparison.Ordinal);
         }
+
+        static double Long(PaperSheet s) => Math.Max(s.Width, s.Height);
     }
 
     [Fact]
     public void Of_TheLargestSheet_LeadsToThePage() =>
-        Assert.Equal("Names on the drawing come out at 6.9 pt, and 7.5 is the least that is read well; no sheet here is larger: look at it on the page.", SheetAdvice.Of(PaperLook.Poster, PaperSheet.A2, 6.94));
+        Assert.Equal("Names on the drawing come out at 6.9 pt, and 7.5 is the least that is read well; no sheet here is large enough: look at it on the page.", SheetAdvice.Of(PaperLook.Poster, PaperSheet.A2, 6.94, _ => 100));
 }

@@ -10,23 +10,18 @@ internal static class SheetAdvice
     /// <param name="look">Of the paper.</param>
     /// <param name="sheet">That it was written for.</param>
     /// <param name="letters">The least size of words on its drawings, pt; infinite where there is none.</param>
+    /// <param name="on">What that comes to on another sheet: how a drawing lies on it is its own.</param>
     /// <returns>Null where they can be read.</returns>
-    public static string? Of(PaperLook look, PaperSheet sheet, double letters)
+    public static string? Of(PaperLook look, PaperSheet sheet, double letters, Func<PaperSheet, double> on)
     {
         if (letters >= PdfFile.Readable)
         {
             return null;
         }
 
-        string larger = Larger(look, sheet, letters) is { } named ? $"take a larger sheet: --size {named}" : "no sheet here is larger: look at it on the page";
-        return string.Create(CultureInfo.InvariantCulture, $"Names on the drawing come out at {letters:0.0} pt, and {PdfFile.Readable:0.0} is the least that is read well; {larger}.");
-    }
-
-    /// <summary>The smallest sheet on which words of this size come out well; the largest there is where none does, null where this is it.</summary>
-    private static string? Larger(PaperLook look, PaperSheet sheet, double letters)
-    {
-        static double Long(PaperSheet s) => Math.Max(s.Width, s.Height);
-        PaperSheet[] larger = [.. PaperSheet.All.Where(s => s.Fits(look) && Long(s) > Long(sheet)).OrderBy(Long)];
-        return (Array.Find(larger, s => letters * Long(s) / Long(sheet) >= PdfFile.Readable) ?? larger.LastOrDefault())?.Name;
+        static double Area(PaperSheet s) => s.Width * s.Height;
+        PaperSheet? larger = PaperSheet.All.Where(s => s.Fits(look) && Area(s) > Area(sheet)).OrderBy(Area).Select(s => s with { Large = sheet.Large }).FirstOrDefault(s => on(s) >= PdfFile.Readable);
+        string take = larger is null ? "no sheet here is large enough: look at it on the page" : $"take a larger sheet: --size {larger.Name}";
+        return string.Create(CultureInfo.InvariantCulture, $"Names on the drawing come out at {letters:0.0} pt, and {PdfFile.Readable:0.0} is the least that is read well; {take}.");
     }
 }

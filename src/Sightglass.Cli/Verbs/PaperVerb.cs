@@ -98,8 +98,11 @@ internal sealed class PaperVerb : BookVerb
         }
 
         int exit;
-        PaperDocument? paper = sort == "card" ? Card(line, stop, out exit) : Open(line, out exit) is { } book ? Of(line, sort, book, sheet, out exit) : null;
-        return paper is null ? exit : Save(line, (paper with { Printed = Today }).In(line.GetValue(_units)), sheet);
+        ClassBook? book = null;
+        PaperDocument? paper = sort == "card" ? Card(line, stop, out exit) : (book = Open(line, out exit)) is not null ? Of(line, sort, book, sheet, out exit) : null;
+        return paper is null ? exit : Save(line, Dated(paper), sheet, other => PdfPaper.Write(Dated(book is null ? paper : Of(line, sort, book, other, out _)!), other).LeastLetters);
+
+        PaperDocument Dated(PaperDocument made) => (made with { Printed = Today }).In(line.GetValue(_units));
     }
 
     private PaperSheet? SheetOf(ParseResult line, string sort)
@@ -236,7 +239,7 @@ internal sealed class PaperVerb : BookVerb
 
     private string? PageAt(ParseResult line, string page) => line.GetValue(_address) is { } address ? $"{address.TrimEnd('/')}/{page}" : null;
 
-    private int Save(ParseResult line, PaperDocument paper, PaperSheet sheet)
+    private int Save(ParseResult line, PaperDocument paper, PaperSheet sheet, Func<PaperSheet, double> lettersOn)
     {
         PdfFile? pdf = null;
         if (line.GetValue(_pdf) is { } pdfFile)
@@ -250,7 +253,7 @@ internal sealed class PaperVerb : BookVerb
             OutputFile.Write(htmlFile, HtmlPage.Write(paper, sheet));
         }
 
-        if (pdf is not null && SheetAdvice.Of(paper.Look, sheet, pdf.LeastLetters) is { } advice)
+        if (pdf is not null && SheetAdvice.Of(paper.Look, sheet, pdf.LeastLetters, lettersOn) is { } advice)
         {
             line.InvocationConfiguration.Error.WriteLine(advice);
         }
