@@ -18,7 +18,7 @@ public sealed class ClassroomReaderTests
             shows: [volume of forward compartment, { is: level of forward compartment, as: level }]
             answers: [{ says: Much., when: fill of forward compartment > 50 % }, { says: Little. }]
         searches:
-          it is dry: { wanted: fuel is left, situation: a hole, within: 90 s, text: Nothing comes. }
+          it is dry: { wanted: fuel is left, situation: leaking compartment, within: 90 s, text: Nothing comes. }
         habits:
           one tank:
             lines: [{ item: forward supply valve, was: one, here: two, hurts: half a job }]
@@ -41,7 +41,7 @@ public sealed class ClassroomReaderTests
         Assert.Equal([("volume of forward compartment", "volume of forward compartment"), ("level of forward compartment", "level")], bet.Shows.Select(s => (s.Formula, s.Name)));
         Assert.Equal([("Much.", "fill of forward compartment > 50 %"), ("Little.", null)], bet.Answers.Select(a => (a.Says, a.When)));
         Search search = book.Searches["it is dry"];
-        Assert.Equal(("fuel is left", "a hole", 90.0, "Nothing comes."), (search.Wanted, search.Situation, search.Within, search.Text));
+        Assert.Equal(("fuel is left", "leaking compartment", 90.0, "Nothing comes."), (search.Wanted, search.Situation, search.Within, search.Text));
         Picture picture = book.Pictures["panel"];
         Assert.Equal(("photos/panel.jpg", "Two handles.", "fuel panel, right"), (picture.File, picture.Shows, picture.Place));
         Assert.Equal(new PictureMark("forward supply valve", 0.4, 0.55, 0.1, 0.2), picture.Marks.Single());
@@ -62,7 +62,7 @@ public sealed class ClassroomReaderTests
     [InlineData("acts: [{ after: 90 s, set: grade, to: -1 % }, { set: forward supply valve, to: closed }]", "acts: soon", "a list")]
     [InlineData("wanted: fuel is left, ", "", "wanted")]
     [InlineData("within: 90 s", "within: 0 s", "more than zero")]
-    [InlineData("situation: a hole, within", "situations: a hole, within", "situation")]
+    [InlineData("situation: leaking compartment, within", "situation: leaking compartments, within", "did you mean `leaking compartment`")]
     [InlineData("item: forward supply valve", "item: forward suply valve", "forward supply valve")]
     [InlineData("file: photos/panel.jpg", "file: ../panel.jpg", "does not lie in the book's folder")]
     [InlineData("file: photos/panel.jpg", "file: photos/panel.tiff", "a picture that browsers show")]

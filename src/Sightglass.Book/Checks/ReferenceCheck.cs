@@ -70,6 +70,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Place => book.Places[name].Span,
         NameUse.Role => book.Roles[name].Span,
         NameUse.System => book.Systems[name].Span,
+        NameUse.Situation => book.Situations[name].Span,
         _ => book.Protections[name].Span,
     };
 

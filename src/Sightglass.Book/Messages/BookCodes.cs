@@ -86,5 +86,6 @@ public static class BookCodes
         new("B104", Severity.Error, "A line of two vehicles cannot be coupled."),
         new("B105", Severity.Error, "No car of the train has what is named of each."),
         new("B106", Severity.Error, "A pin has no number, or two wires."),
+        new("B107", Severity.Error, "A situation is not declared."),
     ];
 }

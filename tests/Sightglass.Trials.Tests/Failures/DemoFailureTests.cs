@@ -14,13 +14,16 @@ public sealed class DemoFailureTests
 
     private static Item[] Met => [.. s_plan.Value.Book.ItemsInOrder.Where(i => !i.Places.IsEmpty)];
 
-    /// <summary>The reason is always the same: the item is described and its system not alive yet. The number may only fall.</summary>
+    /// <summary>Kinds that fail by what they are made of or fed with, and not by themselves.</summary>
+    private static readonly string[] s_byOthers = ["engine", "fuel line"];
+
+    /// <summary>The reason is nearly always the same: the item is described and its system not alive yet. The number may only fall.</summary>
     [Fact]
     public void Items_ThatDoNotAnswer_AreDescribedOnlyAndCounted()
     {
         Item[] silent = [.. Met.Where(i => !s_plan.Value.Items.TryGetValue(i.Name, out ItemPlan? p) || p.Faults.IsEmpty)];
-        Assert.All(silent, i => Assert.Equal("described", i.Kind.Name));
-        Assert.True(silent.Length <= 86, $"{silent.Length}: {string.Join("; ", silent.GroupBy(i => i.System).Select(g => $"{g.Key}: {g.Count()}"))}");
+        Assert.All(silent, i => Assert.Contains(i.Kind.Name, s_byOthers.Append("described")));
+        Assert.True(silent.Length <= 84, $"{silent.Length}: {string.Join("; ", silent.GroupBy(i => i.System).Select(g => $"{g.Key}: {g.Count()}"))}");
     }
 
     /// <summary>Each fault of everything that people meet can be run to the end, and a good part of them shows within half a minute.</summary>
