@@ -13,9 +13,6 @@ namespace Sightglass.Cli.Verbs;
 /// <summary><c>fails</c>: what happens if an item fails.</summary>
 internal sealed class FailsVerb : BookVerb
 {
-    /// <summary>Items worked out at once: eight lanes hold about as many faults.</summary>
-    private const int Together = 8;
-
     private readonly Argument<string?> _item = new("ITEM") { Description = "An item of the book. Default: all that people meet, one line each.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<string?> _in = new("--in") { Description = "The situation in which it fails. Default: that in which the book says the machine is in service.", HelpName = "SITUATION" };
     private readonly Option<string> _for = new("--for") { Description = "How long it has been failed.", HelpName = "TIME", DefaultValueFactory = _ => "5 min" };
@@ -34,7 +31,7 @@ internal sealed class FailsVerb : BookVerb
     [
         ("fails \"load contactor\"", "what shows when its coil breaks"),
         ("fails \"front brake pipe hose\" --for 1min", "shortly after it has burst"),
-        ("fails", "every item that people meet: what can fail, and whether anybody notices"),
+        ("fails --in \"machine that loads\" --for 10s", "every item that people meet on the machine alone: what can fail, and whether anybody notices at once"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
@@ -88,15 +85,7 @@ internal sealed class FailsVerb : BookVerb
             items = [.. plan.Book.ItemsInOrder.Where(i => !i.Places.IsEmpty)];
         }
 
-        Dictionary<string, ImmutableArray<Failure>> failures = new(StringComparer.Ordinal);
-        foreach (Item[] some in items.Chunk(Together))
-        {
-            foreach (IGrouping<string, Failure> one in FailureRun.Of(plan, situation, some, time, stop).GroupBy(f => f.Item.Name))
-            {
-                failures[one.Key] = [.. one];
-            }
-        }
-
+        Dictionary<string, ImmutableArray<Failure>> failures = FailureRun.Of(plan, situation, items, time, stop).GroupBy(f => f.Item.Name).ToDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.Ordinal);
         FailsAnswer answer = FailsAnswer.Of(situation, time, items, failures);
         if (line.GetValue(Json))
         {

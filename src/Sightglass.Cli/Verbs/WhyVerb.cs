@@ -33,7 +33,7 @@ internal sealed class WhyVerb : BookVerb
         ("why", "what the book looks into"),
         ("why \"it does not load\"", "where to look for what keeps it from loading, nearest and likeliest first"),
         ("why \"it does not load\" --seen \"load lamp: dark\" --seen \"loading lamp E: lit\"", "and what it may be once something was seen"),
-        ("why \"it does not load\" --try 1000", "how often that order finds what was put wrong"),
+        ("why \"it does not load\" --try 200", "how often that order finds what was put wrong"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)
