@@ -24,6 +24,8 @@ public readonly record struct Dimension(sbyte Mass, sbyte Length, sbyte Time, sb
     public static readonly Dimension Force = new(1, 1, -2);
     public static readonly Dimension Acceleration = new(0, 1, -2);
     public static readonly Dimension Resistance = new(1, 2, -3, 0, -2);
+    public static readonly Dimension HeatCapacity = new(1, 2, -2, -1);
+    public static readonly Dimension HeatConductance = new(1, 2, -3, -1);
 
     public static Dimension operator *(Dimension a, Dimension b) => new(
         (sbyte)(a.Mass + b.Mass), (sbyte)(a.Length + b.Length), (sbyte)(a.Time + b.Time), (sbyte)(a.Temperature + b.Temperature), (sbyte)(a.Current + b.Current));

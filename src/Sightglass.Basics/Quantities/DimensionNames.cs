@@ -26,6 +26,8 @@ internal static class DimensionNames
         [Dimension.Force] = "force",
         [Dimension.Acceleration] = "acceleration",
         [Dimension.Resistance] = "resistance",
+        [Dimension.HeatCapacity] = "heat capacity",
+        [Dimension.HeatConductance] = "heat conductance",
     };
 
     private static readonly Dictionary<Dimension, string> s_examples = new()
@@ -51,6 +53,8 @@ internal static class DimensionNames
         [Dimension.Force] = "`180 kN`",
         [Dimension.Acceleration] = "`0.5 m/s^2`",
         [Dimension.Resistance] = "`0.4 Ohm`",
+        [Dimension.HeatCapacity] = "`4.2 kJ/K`",
+        [Dimension.HeatConductance] = "`25 kW/K`",
     };
 
     public static string NameOf(Dimension d) => s_names.TryGetValue(d, out string? name) ? name : Product(d);

@@ -130,5 +130,7 @@ internal static class UnitList
         new("kg/m^3", Dimension.Density, 1), new("kg/L", Dimension.Density, 1e3), new("lb/ft^3", Dimension.Density, Pound / (Foot * Foot * Foot)),
         new("m^2/s", Dimension.KinematicViscosity, 1), new("mm^2/s", Dimension.KinematicViscosity, 1e-6), new("cSt", Dimension.KinematicViscosity, 1e-6),
         new("N", Dimension.Force, 1), new("kN", Dimension.Force, 1e3), new("lbf", Dimension.Force, PoundForce), new("m/s^2", Dimension.Acceleration, 1),
+        new("J/K", Dimension.HeatCapacity, 1), new("kJ/K", Dimension.HeatCapacity, 1e3), new("MJ/K", Dimension.HeatCapacity, 1e6),
+        new("W/K", Dimension.HeatConductance, 1), new("kW/K", Dimension.HeatConductance, 1e3), new("MW/K", Dimension.HeatConductance, 1e6),
     ];
 }

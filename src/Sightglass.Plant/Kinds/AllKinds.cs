@@ -2,6 +2,7 @@ using Sightglass.Plant.Kinds.Air;
 using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Electric;
 using Sightglass.Plant.Kinds.Fuel;
+using Sightglass.Plant.Kinds.Heat;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Kinds.ThreePhase;
 
@@ -65,6 +66,12 @@ internal static class AllKinds
         new ThreePhaseLoadKind(),
         new ReceptacleKind(),
         new JumperKind(),
+        new ThermalMassKind(),
+        new HeatSourceKind(),
+        new HeatExchangerKind(),
+        new FanKind(),
+        new ScreenKind(),
+        new ShutterKind(),
         new HandleKind("handle", "A handle with positions.", []),
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),

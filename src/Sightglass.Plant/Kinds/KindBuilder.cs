@@ -12,6 +12,9 @@ public abstract class KindBuilder
     /// <summary>What it holds, of a store.</summary>
     public virtual Fluid? Holds => null;
 
+    /// <summary>Whether its ends are thermal masses and not stores of what flows.</summary>
+    public virtual bool PassesHeat => false;
+
     /// <summary>Names of stores that an item joins beyond those that it names itself.</summary>
     public virtual IEnumerable<string> AlsoJoins(ClassBook book, Item item) => [];
 

@@ -11,4 +11,7 @@ public enum Fluid
 
     /// <summary>Electric charge.</summary>
     Charge,
+
+    /// <summary>Heat.</summary>
+    Heat,
 }

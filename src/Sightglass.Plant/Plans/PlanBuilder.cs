@@ -6,6 +6,7 @@ using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Plant.Circuits;
 using Sightglass.Plant.Feeders;
+using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
@@ -151,6 +152,16 @@ public sealed class PlanBuilder
         if (!_stores.TryGetValue(reference.Item, out StoreEnd? end))
         {
             Found.Error("P002", reference.Span, $"`{reference.Item}` is not a store that `{path.Name}` can end at", Nearest.DidYouMean(reference.Item, _stores.Keys));
+            return null;
+        }
+
+        if (end.Holds == StoreSort.Heat != (KindLibrary.Find(path.Kind.Name)?.PassesHeat ?? false))
+        {
+            Found.Error(
+                "P047",
+                reference.Span,
+                $"heat and what flows do not mix: `{path.Name}` cannot end at `{reference.Item}`",
+                end.Holds == StoreSort.Heat ? "join a thermal mass by a heat exchanger or a heat source" : "name a thermal mass");
             return null;
         }
 
@@ -344,6 +355,14 @@ public sealed class PlanBuilder
         new FormulaSignal(formula).TellReads(reads);
         return [.. reads.Networks];
     }
+
+    /// <summary>The network whose state a formula speaks of; another where it speaks of slots only; null where it speaks of several.</summary>
+    internal int? OneNetworkOf(Formula formula, int otherwise) => NetworksOf(formula) switch
+    {
+        [] => otherwise,
+        [var one] => one,
+        _ => null,
+    };
 
     /// <summary>Hands a number of one network to others: the slot holds what was told last, which is never further from the truth than the band.</summary>
     /// <param name="name">For messages.</param>

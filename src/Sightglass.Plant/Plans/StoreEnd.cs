@@ -24,6 +24,9 @@ public enum StoreSort
     /// <summary>A gas that fills it.</summary>
     Gas,
 
+    /// <summary>Something warm: it holds heat and nothing else.</summary>
+    Heat,
+
     /// <summary>The outside: what leaves is booked, and only air comes in.</summary>
     Outside,
 }

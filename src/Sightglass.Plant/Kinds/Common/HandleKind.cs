@@ -1,6 +1,8 @@
+using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Kinds.Common;
 
@@ -16,12 +18,14 @@ public class HandleKind(string name, string purpose, params string[] positions) 
         Symbol = "handle",
         Positions = [.. positions],
         Parameters = [Interlock.Parameter],
+        Quantities = [new("step", Dimension.One, "The number of the position in which it stands, 0 for the first.")],
         Faults = [new("stuck", "It does not move from where it stands.", [])],
     };
 
     public override void Declare(PlanBuilder plan, Item item)
     {
-        plan.PositionSlot(item);
+        Slot position = plan.PositionSlot(item);
+        plan.Name($"step of {item.Name}", Dimension.One, new SlotSignal(position));
         plan.JamFault(item);
     }
 }

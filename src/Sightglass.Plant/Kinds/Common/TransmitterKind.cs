@@ -45,7 +45,7 @@ public sealed class TransmitterKind : KindBuilder
             return;
         }
 
-        if (plan.NetworksOf(formula) is not [var network])
+        if ((plan.Networks.Count == 0 ? null : plan.OneNetworkOf(formula, plan.NetworkOfSystem(item) ?? 0)) is not { } network)
         {
             plan.Found.Error("P015", value.Span, $"`{item.Name}` sends what is not worked out together", "speak of the items of one system, or of systems that a path joins; write a transmitter for each");
             return;

@@ -2,6 +2,7 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Kinds.Paths;
 
@@ -30,4 +31,12 @@ internal static class Drive
         Slot position = plan.PositionSlot(by);
         return s => s[position.Index] > 0.5 ? 1 : 0;
     }
+
+    /// <summary>The same as a signal; null after an error, which <see cref="Speed"/> tells.</summary>
+    public static Signal? Turning(PlanBuilder plan, Item item) =>
+        !item.Parameters.TryGetValue("driven by", out ParameterValue? driver) || driver.Names.Length == 0 ? new ConstantSignal(1)
+        : !plan.Book.Items.TryGetValue(driver.Names[0], out Item? by) ? null
+        : by.Kind.Role == KindRole.Signal ? new SlotSignal(Told.By(plan, by))
+        : by.Positions.IsDefaultOrEmpty ? null
+        : new AllSignal([new SlotSignal(plan.PositionSlot(by)), new ConstantSignal(1)]);
 }
