@@ -18,11 +18,11 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
     /// <summary>All networks without which signals would come out otherwise.</summary>
     public SortedSet<int> Of(IEnumerable<Signal> signals) => From(signals).Networks;
 
-    /// <summary>The same, those of given switches that look at nothing else, and the slots that bear on them, by their indices.</summary>
+    /// <summary>The same, those of given switches that look at nothing else (and of those that hand on a number, only where it is asked for), and the slots that bear on them, by their indices.</summary>
     public (SortedSet<int> Networks, ImmutableArray<SwitchRule> Switches, IReadOnlySet<int> Slots) Of(IEnumerable<Signal> signals, IEnumerable<SwitchRule> switches)
     {
         Spread asked = From(signals);
-        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && NothingElse(asked, s))], asked.Slots);
+        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && (!s.Follows || asked.Slots.Contains(s.Sets.Index)) && NothingElse(asked, s))], asked.Slots);
     }
 
     private Spread From(IEnumerable<Signal> signals)
