@@ -26,7 +26,9 @@ public sealed partial class Plan
     public Plan Only(IEnumerable<Signal> asked)
     {
         (SortedSet<int> needed, ImmutableArray<SwitchRule> switches, IReadOnlySet<int> slots) = _needs.Value.Of(asked, Whole.Switches);
-        return needed.Count == NetworkNames.Length ? Whole : new(Whole)
+        ImmutableArray<Resolver> resolvers = [.. Whole.Resolvers.Where(r => r.Sets.Any(s => slots.Contains(s.Index)))];
+        bool all = needed.Count == NetworkNames.Length && switches.Length == Whole.Switches.Length && resolvers.Length == Whole.Resolvers.Length;
+        return all ? Whole : new(Whole)
         {
             Book = Book,
             NetworkNames = NetworkNames,
@@ -36,7 +38,7 @@ public sealed partial class Plan
             Bindings = [.. Whole.Bindings.Where(b => needed.Contains(b.Network))],
             Switches = switches,
             Pulses = Pulses,
-            Resolvers = [.. Whole.Resolvers.Where(r => r.Sets.Any(s => slots.Contains(s.Index)))],
+            Resolvers = resolvers,
             Items = Items,
             Starts = Starts,
             Readings = Readings,
