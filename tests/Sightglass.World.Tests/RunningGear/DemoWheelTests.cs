@@ -27,7 +27,7 @@ public sealed class DemoWheelTests
         for (int i = 0; i < 8; i++)
         {
             double expected = (total / 8) + ((i < 4 ? -1 : 1) * along / 12.2 / 4) + ((i % 2 == 0 ? 1 : -1) * across / 1.5 / 4);
-            Assert.Equal(expected, wheels[i], 15.0); // three compartments, each told on within 25 kg
+            Assert.Equal(expected, wheels[i], 25.0); // three compartments, each told on within 50 kg
         }
 
         Assert.True(rig.At(1, w => w.Value(rig.Plan.Facts["the wheel loads are right"])) >= 0);

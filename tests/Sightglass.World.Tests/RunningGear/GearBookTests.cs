@@ -50,7 +50,7 @@ public sealed class GearBookTests
         Assert.Equal(19.2e3, wheels[0] + wheels[1], 1.0);
     }
 
-    /// <summary>Fuel that runs out lightens the side that it leaves, within what is told on (25 kg); nobody touches anything else.</summary>
+    /// <summary>Fuel that runs out lightens the side that it leaves, within what is told on (50 kg); nobody touches anything else.</summary>
     [Fact]
     public void Tank_RunsOut_WheelsFollow()
     {
@@ -62,11 +62,11 @@ public sealed class GearBookTests
         {
             double[] now = rig.Wheels(at, "a1", "a2", "a3", "a4");
             double right = rig.At(at, "mass of tank, right"), left = rig.At(at, "mass of tank, left");
-            Assert.Equal(70e3 + 16e3 + 16e3 + right + left, now.Sum(), 25 + 1e-3);
+            Assert.Equal(70e3 + 16e3 + 16e3 + right + left, now.Sum(), 50 + 1e-3);
 
             // The lever from 1 m at which the tanks hang to 0.75 m at which the wheels stand.
             double sides = now.Where((_, i) => i % 2 == 0).Sum() - now.Where((_, i) => i % 2 == 1).Sum();
-            Assert.Equal((right - left) / 0.75, sides, 25 / 0.75);
+            Assert.Equal((right - left) / 0.75, sides, 50 / 0.75);
         }
 
         Assert.True(rig.At(600, "mass of tank, right") < 1000);

@@ -16,8 +16,8 @@ public sealed partial class TankKind
     private const double LeastMouth = 0.5e-3;
     private const double NominalHole = 0.1;
 
-    /// <summary>kg by which its weight moves before it is told to what carries it (common practice, no source: a shop scale is read to 20 kg or more).</summary>
-    private const double ToldIn = 25;
+    /// <summary>kg by which its weight moves before it is told to what carries it: an eighth of it is less than a shop scale is read to (common practice, no source).</summary>
+    private const double ToldIn = 50;
 
     public override void Declare(PlanBuilder plan, Item item)
     {
