@@ -24,6 +24,7 @@ internal static class DimensionNames
         [Dimension.Voltage] = "voltage",
         [Dimension.KinematicViscosity] = "kinematic viscosity",
         [Dimension.Force] = "force",
+        [Dimension.Stiffness] = "stiffness",
         [Dimension.Acceleration] = "acceleration",
         [Dimension.Resistance] = "resistance",
     };
@@ -49,6 +50,7 @@ internal static class DimensionNames
         [Dimension.Voltage] = "`74 V`",
         [Dimension.KinematicViscosity] = "`3 mm^2/s`",
         [Dimension.Force] = "`180 kN`",
+        [Dimension.Stiffness] = "`1.5 kN/mm`",
         [Dimension.Acceleration] = "`0.5 m/s^2`",
         [Dimension.Resistance] = "`0.4 Ohm`",
     };

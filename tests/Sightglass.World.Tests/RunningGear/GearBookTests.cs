@@ -20,7 +20,7 @@ public sealed class GearBookTests
         for (int i = 0; i < x.Length; i++)
         {
             Assert.Equal(forces[i], rig.Axle(1, $"a{i}"), 1e-4 * forces[i]); // the axle gives by a part in 10⁵ on its rail, the source's ground does not
-            Assert.Equal(forces[i] / 2 / GearMachine.Gravity, rig.At(2, $"load of r{i}"), 1e-4 * forces[i]);
+            Assert.Equal(forces[i] / 2 / GearMachine.Gravity, rig.At(2, $"spring load of r{i}"), 1e-4 * forces[i]);
         }
     }
 
@@ -86,7 +86,7 @@ public sealed class GearBookTests
         rig.Mend(5, "p1 right", "packed");
         rig.Break(6, "p1 right", "missing");
         double[] now = rig.Wheels(7, "a1", "a2", "a3", "a4");
-        Assert.Equal(0, rig.At(8, "load of p1 right"), 1e-9);
+        Assert.Equal(0, rig.At(8, "spring load of p1 right"), 1e-9);
         Assert.True(now[0] < now[1] && now[3] < now[2], string.Join(' ', now));
         rig.Mend(9, "p1 right", "missing");
         Assert.Equal(usual, rig.Reads(10, "p1 right"), 1e-9);

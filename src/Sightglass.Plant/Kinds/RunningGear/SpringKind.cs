@@ -20,8 +20,6 @@ public sealed class SpringKind : KindBuilder
     /// <summary>Of coils on coils or a frame on its stop, N/m: steel on steel.</summary>
     private const double StopStiffness = 1e9;
 
-    private static readonly Dimension s_stiffness = new(1, 0, -2);
-
     public override KindSheet Sheet { get; } = new()
     {
         Name = "spring",
@@ -36,14 +34,14 @@ public sealed class SpringKind : KindBuilder
         [
             Parameter.Item(Carries, "The body, truck frame or equaliser that rests on it.", required: true),
             Parameter.Item(StandsOn, "The truck frame, equaliser or axle on which it stands.", required: true),
-            Parameter.Needed("stiffness", s_stiffness, "Of all its coils and leaves together.", "1 N/m", "1e10 N/m"),
+            Parameter.Needed("stiffness", Dimension.Stiffness, "Of all its coils and leaves together.", "1 N/m", "1e10 N/m"),
             Parameter.Of(Free, Dimension.Metre, "Its height with nothing on it.", "400 mm", "1 mm", "3 m"),
             Parameter.Of(Least, Dimension.Metre, "At which coils lie on each other, or the frame on its stop.", "250 mm", "0 mm", "3 m"),
             Parameter.Item(RenewedBy, "A control: in any but its first position the spring is a new one, whatever was wrong with the old one."),
         ],
         Quantities =
         [
-            new("height", Dimension.Metre, "As a rule beside it shows it."), new("load", Dimension.Kilogram, "What it and its stop carry."),
+            new("height", Dimension.Metre, "As a rule beside it shows it."), new("spring load", Dimension.Kilogram, "What it and its stop carry."),
             new("solid", Dimension.One, "It has come to its end and does not spring.", IsCondition: true),
         ],
         Faults =
@@ -62,7 +60,7 @@ public sealed class SpringKind : KindBuilder
     {
         SlotSignal height = new(plan.SlotNamed($"height of {item.Name}"));
         plan.Name($"height of {item.Name}", Dimension.Metre, height);
-        plan.Name($"load of {item.Name}", Dimension.Kilogram, new SlotSignal(plan.SlotNamed($"load of {item.Name}")));
+        plan.Name($"spring load of {item.Name}", Dimension.Kilogram, new SlotSignal(plan.SlotNamed($"spring load of {item.Name}")));
         plan.Name($"solid of {item.Name}", Dimension.One, new SlotSignal(plan.SlotNamed($"solid of {item.Name}"), 1, -0.5), isCondition: true);
         plan.Update(plan.PlanOf(item) with { Shown = height });
     }
@@ -107,7 +105,7 @@ public sealed class SpringKind : KindBuilder
         Spring spring = part.Join(item.Name, upper, lower, at.X, at.Y, item.Get("stiffness"), s => isNew(s) ? 1 : s[missing.Index] > 0.5 ? 0 : 1 - s[cracked.Index]);
         Spring stop = part.Join(item.Name, upper, lower, at.X, at.Y, StopStiffness, gap: s => isNew(s) ? way : way * (1 - s[packed.Index]));
         part.Tell(plan.SlotNamed($"height of {item.Name}"), s => free + s.Sag(lower.Body, at.X, at.Y) - s.Sag(upper.Body, at.X, at.Y));
-        part.Tell(plan.SlotNamed($"load of {item.Name}"), s => (s.Force(spring) + s.Force(stop)) / GearPart.Gravity);
+        part.Tell(plan.SlotNamed($"spring load of {item.Name}"), s => (s.Force(spring) + s.Force(stop)) / GearPart.Gravity);
         part.Tell(plan.SlotNamed($"solid of {item.Name}"), s => s.Force(stop) > 0 ? 1 : 0);
     }
 }
