@@ -4,6 +4,7 @@ using Sightglass.Network.Groups;
 using Sightglass.Network.Step;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Agenda;
+using Sightglass.World.Hazards;
 using Sightglass.World.Journal;
 using Sightglass.World.People;
 using Sightglass.World.Runs;
@@ -66,7 +67,7 @@ public sealed partial class World
         ArgumentNullException.ThrowIfNull(bank);
         (_bank, _lane) = (bank, lane);
         HumanTimes = times ?? new();
-        _hazards = new(bank.Plan);
+        _hazards = HazardTable.Of(bank.Plan);
         _protections = [.. bank.Plan.Book.Protections.Values];
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];

@@ -25,8 +25,14 @@ public sealed class CommandLineTests
     {
         using ScratchFolder scratch = new();
         string[] words = [.. Words(example).Select(w => w.Contains('.', StringComparison.Ordinal) && char.IsAsciiLetter(w[^1]) && !w.Contains('/', StringComparison.Ordinal) ? scratch.At(w) : w)];
+        bool told = false;
+        foreach (int at in words.Index().Where(w => w.Item is "--cases" or "--try").Select(w => w.Index))
+        {
+            (words[at + 1], told) = ("16", true); // that it is understood shows in a few of them
+        }
+
         string own = words[0] == "new" ? scratch.At("my-class") : "books/smallest";
-        Call call = await Call.Of([.. words.Select(w => w == "my-class" ? own : w)]);
+        Call call = await Call.Of([.. words.Select(w => w == "my-class" ? own : w), .. words[0] == "try" && !told ? (string[])["--cases", "16"] : []]);
         Assert.True(call.Exit is ExitCode.Good or ExitCode.No, $"{call.Exit}: {call.Error}");
         Assert.Empty(call.Error);
     }

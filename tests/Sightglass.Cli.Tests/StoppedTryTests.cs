@@ -48,11 +48,11 @@ public sealed partial class StoppedTryTests
         Assert.Equal(AnytimeBound.Lower(Number("done") + Number("stopped"), Number("applicable"), 0.95), trial.GetProperty("lower_bound").GetDouble(), 1e-12);
     }
 
-    /// <summary>Interrupted once it has worked for a quarter of a minute: starting, reading the book and its plans takes less even on a busy machine, a million cases take minutes.</summary>
+    /// <summary>Interrupted once it has worked for ten seconds of its own: starting, reading the book and its plans takes less even on a busy machine, a million cases take minutes.</summary>
     private static async Task<Call> Interrupted(params string[] more)
     {
         using Process process = CliProcess.Start([.. s_try, "--cases", $"{Cases}", .. more]);
-        while (!process.HasExited && process.TotalProcessorTime < TimeSpan.FromSeconds(15))
+        while (!process.HasExited && process.TotalProcessorTime < TimeSpan.FromSeconds(10))
         {
             await Task.Delay(50, TestContext.Current.CancellationToken);
         }

@@ -57,6 +57,7 @@ public sealed class CurlewCardTests
     [InlineData("standing-brake-test", "before a standing brake test", null)]
     [InlineData("reset-a-penalty", "penalty application", null)]
     [InlineData("prove-the-check-valve", "check valve may pass", null)]
+    [InlineData("weigh-before-it-leaves", "before it leaves the shop", null)]
     public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
     {
         TrialResult result = Try(card, situation, roadNumber);

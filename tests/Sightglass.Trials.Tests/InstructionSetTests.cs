@@ -12,12 +12,14 @@ public sealed class InstructionSetTests
 {
     private const string Expected = "SIGHTGLASS_TEST_EXPECTED";
 
+    private static readonly Lazy<string> s_outcomes = new(Outcomes);
+
     [Theory]
     [InlineData("DOTNET_EnableAVX512")]
     [InlineData("DOTNET_EnableAVX2")]
     public async Task Run_InstructionSetOff_SameOutcomes(string setting)
     {
-        string found = Outcomes();
+        string found = s_outcomes.Value;
         if (Environment.GetEnvironmentVariable(Expected) is { } expected)
         {
             Assert.False(Environment.GetEnvironmentVariable("DOTNET_EnableAVX512") == "0" && Avx512F.IsSupported, "AVX-512 was to be off");

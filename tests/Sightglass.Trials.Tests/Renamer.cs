@@ -38,7 +38,7 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "normal range", "in order", "runs for"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "normal range", "in order", "in service", "runs for"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));

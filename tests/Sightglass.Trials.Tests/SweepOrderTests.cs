@@ -7,9 +7,9 @@ namespace Sightglass.Trials.Tests;
 public sealed class SweepOrderTests
 {
     [Theory]
-    [InlineData("empty-a-leaking-compartment", "leaking compartment", 256)]
-    [InlineData("prime-a-starved-engine", "starving engine", 256)]
-    [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", 256)]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment", 128)]
+    [InlineData("prime-a-starved-engine", "starving engine", 128)]
+    [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", 128)]
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 64)]
     [InlineData("couple-the-air-of-a-train", "engine change", 32)]
     [InlineData("brake-test-of-the-train", "before departure", 32)]

@@ -63,9 +63,9 @@ public sealed class TakenUpElsewhereTests
         {
             string end = EndOf(Begin(card, situation, number));
             double length = double.Parse(end.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
+            World world = Begin(card, situation, number);
             foreach (double at in Enumerable.Range(0, 50).Select(i => chance.NextDouble() * (i % 2 == 0 ? length : Math.Min(length, 120))).Order())
             {
-                World world = Begin(card, situation, number);
                 world.RunTo(SimTime.FromSeconds(at));
                 WorldSnapshot saved = world.Save();
                 walking += saved.People.Any(p => p.WalkingTo >= 0) ? 1 : 0;

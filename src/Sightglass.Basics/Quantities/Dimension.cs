@@ -22,6 +22,7 @@ public readonly record struct Dimension(sbyte Mass, sbyte Length, sbyte Time, sb
     public static readonly Dimension Voltage = new(1, 2, -3, 0, -1);
     public static readonly Dimension KinematicViscosity = new(0, 2, -1);
     public static readonly Dimension Force = new(1, 1, -2);
+    public static readonly Dimension Stiffness = new(1, 0, -2);
     public static readonly Dimension Acceleration = new(0, 1, -2);
     public static readonly Dimension Resistance = new(1, 2, -3, 0, -2);
     public static readonly Dimension HeatCapacity = new(1, 2, -2, -1);

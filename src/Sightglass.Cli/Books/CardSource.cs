@@ -22,10 +22,15 @@ internal static class CardSource
         }
 
         book = book.In(Tongue.Spoken);
-        SourceText[] own = [.. book.CardTexts.Where(t => IsNamed(t, book, named))];
-        if (own.Length == 1)
+        if (One(t => IsFile(t, named)) is { } file)
         {
-            return own[0];
+            return file;
+        }
+
+        // Titles stand in the cards: every one is read for them, so files come first.
+        if (One(t => string.Equals(TitleOf(t, book), named, StringComparison.OrdinalIgnoreCase)) is { } titled)
+        {
+            return titled;
         }
 
         IEnumerable<string> names = book.CardTexts.Select(t => TitleOf(t, book)).Concat(book.CardTexts.Select(t => FileName(t.Path)));
@@ -33,6 +38,8 @@ internal static class CardSource
             ? $"There is no card `{named}`; {hint}"
             : $"There is no card `{named}`: neither a file nor a title in the book. It has: {string.Join("; ", book.CardTexts.Select(t => TitleOf(t, book)))}.");
         return null;
+
+        SourceText? One(Func<SourceText, bool> isIt) => book.CardTexts.Where(isIt).Take(2).ToArray() is [var only] ? only : null;
     }
 
     /// <summary>The card's programs, one for each thing its letter may stand for; null with the reasons in <paramref name="found"/>.</summary>
@@ -47,10 +54,8 @@ internal static class CardSource
         return found.HasErrors || choices.IsEmpty ? null : (card, choices);
     }
 
-    private static bool IsNamed(SourceText text, ClassBook book, string named) =>
-        string.Equals(FileName(text.Path), named, StringComparison.OrdinalIgnoreCase)
-        || string.Equals(text.Path, named.Replace('\\', '/'), StringComparison.Ordinal)
-        || string.Equals(TitleOf(text, book), named, StringComparison.OrdinalIgnoreCase);
+    private static bool IsFile(SourceText text, string named) =>
+        string.Equals(FileName(text.Path), named, StringComparison.OrdinalIgnoreCase) || string.Equals(text.Path, named.Replace('\\', '/'), StringComparison.Ordinal);
 
     private static string TitleOf(SourceText text, ClassBook book) => CardReader.Read(text, book.For(text), [])?.Title ?? FileName(text.Path);
 

@@ -4,6 +4,7 @@ using Sightglass.Plant.Kinds.Electric;
 using Sightglass.Plant.Kinds.Fuel;
 using Sightglass.Plant.Kinds.Heat;
 using Sightglass.Plant.Kinds.Paths;
+using Sightglass.Plant.Kinds.RunningGear;
 using Sightglass.Plant.Kinds.ThreePhase;
 
 namespace Sightglass.Plant.Kinds;
@@ -77,6 +78,11 @@ internal static class AllKinds
         new PushButtonKind(),
         new DoorKind(),
         new AxleKind(),
+        new BodyKind(),
+        new TruckFrameKind(),
+        new EqualiserKind(),
+        new SpringKind(),
+        new CarriedLoadKind(),
         new GaugeKind(),
         new SightGlassKind(),
         new LampKind(),

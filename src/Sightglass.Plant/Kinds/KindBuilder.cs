@@ -18,7 +18,10 @@ public abstract class KindBuilder
     /// <summary>Names of stores that an item joins beyond those that it names itself.</summary>
     public virtual IEnumerable<string> AlsoJoins(ClassBook book, Item item) => [];
 
-    /// <summary>Wires, by name, that are worked out together because of an item: a set for each circuit that it lies in.</summary>
+    /// <summary>What an item presses with on what it lies on, kg, from the slots; null for what has no weight that counts.</summary>
+    public virtual SlotFunction? Weighs(PlanBuilder plan, Item item) => null;
+
+    /// <summary>Wires, or masses on springs, by name, that are worked out together because of an item: a set for each circuit that it lies in.</summary>
     public virtual IEnumerable<IEnumerable<string>> JoinsWires(ClassBook book, Item item) => item.Kind.Conducts ? [EndsOf(item)] : [];
 
     /// <summary>The items at which an item ends.</summary>

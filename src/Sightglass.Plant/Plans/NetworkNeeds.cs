@@ -18,11 +18,11 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
     /// <summary>All networks without which signals would come out otherwise.</summary>
     public SortedSet<int> Of(IEnumerable<Signal> signals) => From(signals).Networks;
 
-    /// <summary>The same, those of given switches that look at nothing else, and the slots that bear on them, by their indices.</summary>
+    /// <summary>The same, those of given switches that look at nothing else (and of those that hand on a number, only where it is asked for), and the slots that bear on them, by their indices.</summary>
     public (SortedSet<int> Networks, ImmutableArray<SwitchRule> Switches, IReadOnlySet<int> Slots) Of(IEnumerable<Signal> signals, IEnumerable<SwitchRule> switches)
     {
         Spread asked = From(signals);
-        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && NothingElse(asked, s))], asked.Slots);
+        return (asked.Networks, [.. switches.Where(s => asked.Networks.Contains(s.Network) && (!s.Follows || asked.Slots.Contains(s.Sets.Index)) && NothingElse(asked, s))], asked.Slots);
     }
 
     private Spread From(IEnumerable<Signal> signals)
@@ -47,6 +47,10 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
     private sealed class Spread(NetworkNeeds needs, Spread? known)
     {
         private readonly HashSet<int> _slots = [];
+
+        /// <summary>What sets a slot or steers a network, once what it reads has been seen: a circuit sets hundreds of slots.</summary>
+        private readonly HashSet<ItemTies> _read = [];
+
         private readonly Queue<int> _openNetworks = new();
         private readonly Queue<int> _openSlots = new();
 
@@ -62,7 +66,7 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
                 {
                     foreach (ItemTies item in needs._setting[slot])
                     {
-                        See(item.Reads);
+                        SeeReads(item);
                         foreach (SwitchRule rule in item.Switches.Where(s => s.Sets.Index == slot))
                         {
                             See(rule, item);
@@ -73,7 +77,7 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
                 {
                     foreach (ItemTies item in needs._steering[network])
                     {
-                        See(item.Reads);
+                        SeeReads(item);
                     }
                 }
                 else
@@ -103,7 +107,15 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
         {
             See(rule.Network);
             See([rule.Margin, rule.To]);
-            See(item.Reads);
+            SeeReads(item);
+        }
+
+        private void SeeReads(ItemTies item)
+        {
+            if (_read.Add(item))
+            {
+                See(item.Reads);
+            }
         }
 
         private void See(int network)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Plant.Signals;
 
@@ -8,6 +9,7 @@ public sealed partial class Plan
 {
     private readonly Lazy<NetworkNeeds> _needs;
     private readonly Plan? _whole;
+    private readonly ConcurrentDictionary<Signal, bool> _known = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The networks that worlds of this plan step, by number, in order.</summary>
     public required ImmutableArray<int> Stepped { get; init; }
@@ -26,7 +28,9 @@ public sealed partial class Plan
     public Plan Only(IEnumerable<Signal> asked)
     {
         (SortedSet<int> needed, ImmutableArray<SwitchRule> switches, IReadOnlySet<int> slots) = _needs.Value.Of(asked, Whole.Switches);
-        return needed.Count == NetworkNames.Length ? Whole : new(Whole)
+        ImmutableArray<Resolver> resolvers = [.. Whole.Resolvers.Where(r => r.Sets.Any(s => slots.Contains(s.Index)))];
+        bool all = needed.Count == NetworkNames.Length && switches.Length == Whole.Switches.Length && resolvers.Length == Whole.Resolvers.Length;
+        return all ? Whole : new(Whole)
         {
             Book = Book,
             NetworkNames = NetworkNames,
@@ -36,7 +40,7 @@ public sealed partial class Plan
             Bindings = [.. Whole.Bindings.Where(b => needed.Contains(b.Network))],
             Switches = switches,
             Pulses = Pulses,
-            Resolvers = [.. Whole.Resolvers.Where(r => r.Sets.Any(s => slots.Contains(s.Index)))],
+            Resolvers = resolvers,
             Items = Items,
             Starts = Starts,
             Readings = Readings,
@@ -57,5 +61,5 @@ public sealed partial class Plan
     public IReadOnlySet<int> SlotsBehind(Signal signal) => _needs.Value.Of([signal], []).Slots;
 
     /// <summary>Whether all that a signal depends on is stepped, so that it may be asked for.</summary>
-    public bool Knows(Signal signal) => _needs.Value.Of([signal]).All(Steps);
+    public bool Knows(Signal signal) => Stepped.Length == NetworkNames.Length || _known.GetOrAdd(signal, s => _needs.Value.Of([s]).All(Steps));
 }

@@ -6,6 +6,7 @@ using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Plant.Circuits;
 using Sightglass.Plant.Feeders;
+using Sightglass.Plant.Gear;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Signals;
 
@@ -35,7 +36,7 @@ public sealed class PlanBuilder
         (Book, Found, _groups) = (book, found, new(book));
         Items = [.. book.ItemsInOrder];
         WireGroups groups = new(book);
-        (Circuits, Feeders) = (new(this, groups), new(this, groups));
+        (Circuits, Feeders, Gear) = (new(this, groups), new(this, groups), new(this, groups));
     }
 
     public ClassBook Book { get; }
@@ -49,6 +50,8 @@ public sealed class PlanBuilder
     internal CircuitDraft Circuits { get; }
 
     internal FeederDraft Feeders { get; }
+
+    internal GearDraft Gear { get; }
 
     public PlanScope Scope { get; } = new();
 
@@ -72,9 +75,9 @@ public sealed class PlanBuilder
     internal IEnumerable<string> NetworkNames => _systems.Select(s => string.Join(" and ", s));
 
     /// <summary>What ties each item to networks and slots.</summary>
-    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties)).Concat(Feeders.Parts.Select(p => p.Ties));
+    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties)).Concat(Feeders.Parts.Select(p => p.Ties)).Concat(Gear.Parts.Select(p => p.Ties));
 
-    /// <summary>What solves the circuits and feeders: once everything is built.</summary>
+    /// <summary>What solves circuits, feeders and running gear: once everything is built.</summary>
     internal IEnumerable<Resolver> Resolvers()
     {
         foreach ((ItemTies item, ItemTies of) in _readBy)
@@ -82,7 +85,7 @@ public sealed class PlanBuilder
             of.Reads.UnionWith(item.Reads);
         }
 
-        return [.. Circuits.Parts.Select(p => p.Build()).OfType<Resolver>(), .. Feeders.Parts.Select(p => p.Build()).OfType<Resolver>()];
+        return [.. Circuits.Parts.Select(p => p.Build()).OfType<Resolver>(), .. Feeders.Parts.Select(p => p.Build()).OfType<Resolver>(), .. Gear.Parts.Select(p => p.Build()).OfType<Resolver>()];
     }
 
     /// <summary>Whatever the item that is being built reads, a resolver reads.</summary>
@@ -158,7 +161,7 @@ public sealed class PlanBuilder
         if (end.Holds == StoreSort.Heat != (KindLibrary.Find(path.Kind.Name)?.PassesHeat ?? false))
         {
             Found.Error(
-                "P047",
+                "P055",
                 reference.Span,
                 $"heat and what flows do not mix: `{path.Name}` cannot end at `{reference.Item}`",
                 end.Holds == StoreSort.Heat ? "join a thermal mass by a heat exchanger or a heat source" : "name a thermal mass");

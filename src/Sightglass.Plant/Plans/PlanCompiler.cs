@@ -31,6 +31,7 @@ public static class PlanCompiler
         ImmutableSortedDictionary<string, Signal> facts = Facts(book, builder);
         Pass(builder, (kind, item) => kind.Indicate(builder, item));
         Pass(builder, (_, item) => Interlock.Bind(builder, item));
+        builder.Gear.Check();
         ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan, s.Vehicle)));
         ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan, h.Vehicle)));
         ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>
-/// A part of the plant that holds nothing and so is solved, not stepped: wires, later alternating current and springs. From slots, and signals that see slots only, it works out other slots, at events;
+/// A part of the plant that holds nothing and so is solved, not stepped: wires, alternating current, springs. From slots, and signals that see slots only, it works out other slots, at events;
 /// what it must remember (a coil that is up) is one of the slots that it sets. Immutable; each world has a room of its own in which it is worked out.
 /// </summary>
 /// <param name="name">For messages.</param>

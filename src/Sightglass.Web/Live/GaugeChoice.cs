@@ -29,10 +29,12 @@ internal static class GaugeChoice
     private static List<LiveGauge> Of(Plan plan, Item[] items, Item[] read)
     {
         Item[] tanks = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"fill of {i.Name}") is not null)];
-        List<LiveGauge> chosen = [.. read.Where(i => i.Kind.Symbol == "gauge").Take(Most).Select(g => Gauge(plan, g, tanks))];
+        // What nothing is stored in and nothing goes through has no picture beside which they would have to fit.
+        int most = items.Any(i => i.Kind.Role is KindRole.Store or KindRole.Path) ? Most : int.MaxValue;
+        List<LiveGauge> chosen = [.. read.Where(i => i.Kind.Symbol == "gauge").Take(most).Select(g => Gauge(plan, g, tanks))];
         if (chosen.Count == 0)
         {
-            chosen.AddRange(read.Take(Most).Select(g => Gauge(plan, g, tanks)));
+            chosen.AddRange(read.Take(most).Select(g => Gauge(plan, g, tanks)));
         }
 
         if (Ground(plan, tanks) is { } ground)

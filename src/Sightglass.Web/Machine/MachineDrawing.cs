@@ -29,6 +29,9 @@ internal abstract class MachineDrawing
     /// <summary>Whether hoses are drawn crossed.</summary>
     public virtual bool IsCrossed => false;
 
+    /// <summary>Whether there is nothing to draw: a system that is read at its instruments alone.</summary>
+    public virtual bool IsEmpty => false;
+
     public abstract Bounds Sheet { get; }
 
     /// <summary>How to read it, in a sentence.</summary>

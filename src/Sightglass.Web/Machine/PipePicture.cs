@@ -37,6 +37,8 @@ internal sealed class PipePicture : MachineDrawing
 
     public override bool Stands => _layout.Sheet.Height > PaperHigh / PaperScale;
 
+    public override bool IsEmpty => _layout.Bodies.IsEmpty;
+
     public override bool IsCrossed => !_layout.Crosses.IsEmpty;
 
     public override Bounds Sheet => _layout.Sheet;

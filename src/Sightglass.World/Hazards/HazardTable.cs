@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
 using Sightglass.World.Runs;
@@ -11,11 +12,13 @@ namespace Sightglass.World.Hazards;
 /// </summary>
 internal sealed class HazardTable
 {
+    private static readonly ConditionalWeakTable<Plan, HazardTable> s_ofPlans = [];
+
     private readonly ImmutableArray<HazardEntry>[] _atPlace;
     private readonly FrozenDictionary<string, ImmutableArray<HazardEntry>> _onItem;
     private readonly bool[] _injures;
 
-    public HazardTable(Plan plan)
+    private HazardTable(Plan plan)
     {
         ClassBook book = plan.Book;
         All = [.. book.HazardsInOrder.Select((h, i) => Entry(plan, h, i))];
@@ -24,6 +27,9 @@ internal sealed class HazardTable
         _injures = [.. _atPlace.Select(at => at.Any(h => h.IsCritical))];
         _onItem = met.SelectMany(h => h.Hazard.Items.Distinct().Select(i => (Item: i, Entry: h))).GroupBy(p => p.Item).ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Entry).ToImmutableArray());
     }
+
+    /// <summary>That of a plan, made once: worlds are made by the thousand.</summary>
+    public static HazardTable Of(Plan plan) => s_ofPlans.GetValue(plan, p => new(p));
 
     /// <summary>By their numbers.</summary>
     public ImmutableArray<HazardEntry> All { get; }

@@ -22,12 +22,12 @@ public sealed class HeatFindingTests
         """;
 
     [Theory]
-    [InlineData("P047", "a: { kind: heat exchanger, from: block, to: tank, conductance: 1 W/K }")]
-    [InlineData("P047", "a: { kind: hand valve, from: tank, to: block, area: 1 cm^2, who: [hand], places: [cab] }")]
-    [InlineData("P047", "a: { kind: heat source, to: tank, gives: 1 kW }")]
-    [InlineData("P046", "a: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, moved by: [tank] }")]
-    [InlineData("P046", "a: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, through: [key] }")]
-    [InlineData("P046", "a: { kind: screen, besides: tank, who: [hand], places: [cab] }\n  b: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, through: [a] }")]
+    [InlineData("P055", "a: { kind: heat exchanger, from: block, to: tank, conductance: 1 W/K }")]
+    [InlineData("P055", "a: { kind: hand valve, from: tank, to: block, area: 1 cm^2, who: [hand], places: [cab] }")]
+    [InlineData("P055", "a: { kind: heat source, to: tank, gives: 1 kW }")]
+    [InlineData("P054", "a: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, moved by: [tank] }")]
+    [InlineData("P054", "a: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, through: [key] }")]
+    [InlineData("P054", "a: { kind: screen, besides: tank, who: [hand], places: [cab] }\n  b: { kind: heat exchanger, from: block, to: outside, conductance: 1 W/K, through: [a] }")]
     [InlineData("P016", "a: { kind: shutter, opened by: key, who: [hand], places: [cab] }")]
     [InlineData("P016", "a: { kind: fan, switched by: key }")]
     [InlineData("P006", "a: { kind: fan, driven by: tank }")]

@@ -1,5 +1,6 @@
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
 using Sightglass.World.Runs;
 using Sightglass.World.Snapshots;
 
@@ -136,9 +137,10 @@ public sealed class LeftOutTests
     {
         Plan plan = book == "curlew" ? Books.Curlew : Rig.Compile(Book);
         Random chance = new(7);
+        ILookup<int, Signal> alone = plan.Signals.Select(s => (Signal: s, plan.Only([s]).Stepped)).Where(s => s.Stepped.Length == 1).ToLookup(s => s.Stepped[0], s => s.Signal);
         for (int network = 0; network < plan.Networks.Length; network++)
         {
-            Plan only = plan.Only(plan.Signals.Where(s => plan.Only([s]).Stepped is [var one] && one == network));
+            Plan only = plan.Only(alone[network]);
             int[] foreign = [.. plan.Switches.Where(s => !only.Steps(s.Network)).Select(s => s.Sets.Index)];
             for (int draw = 0; draw < 100; draw++)
             {

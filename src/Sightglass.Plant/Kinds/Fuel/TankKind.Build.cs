@@ -16,6 +16,9 @@ public sealed partial class TankKind
     private const double LeastMouth = 0.5e-3;
     private const double NominalHole = 0.1;
 
+    /// <summary>kg by which its weight moves before it is told to what carries it: an eighth of it is less than a shop scale is read to (common practice, no source).</summary>
+    private const double ToldIn = 50;
+
     public override void Declare(PlanBuilder plan, Item item)
     {
         if (TankShape.Of(item, plan.Found) is not { } shape)
@@ -57,6 +60,19 @@ public sealed partial class TankKind
         plan.Name($"leak flow of {item.Name}", Dimension.VolumeFlow, new FlowSignal(end.Network, leak, 1 / density));
         plan.Name($"overflow of {item.Name}", Dimension.VolumeFlow, new FlowSignal(end.Network, vent, 1 / density));
         plan.Name($"spilled of {item.Name}", Dimension.Volume, new AmountSignal(end.Network, spilled, 1 / density));
+    }
+
+    /// <summary>What is in it, told on in steps: a shop scale is not read more finely.</summary>
+    public override SlotFunction? Weighs(PlanBuilder plan, Item item)
+    {
+        if (plan.FindStore(item.Name) is not { Holds: StoreSort.OpenTank } end || TankShape.Of(item, new()) is not { } shape)
+        {
+            return null;
+        }
+
+        Slot told = plan.SlotNamed($"weight of {item.Name}", shape.Capacity / 2 * item.Get("density"));
+        plan.Follow("", end.Network, new AmountSignal(end.Network, end.Store.First), ToldIn, told, _ => true);
+        return s => s[told.Index];
     }
 
     private static void NameQuantities(PlanBuilder plan, Item item, TankShape shape, StoreHandle store, int network, double density, Tilt tilt)

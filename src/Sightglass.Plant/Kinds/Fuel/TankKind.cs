@@ -1,5 +1,6 @@
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
+using Sightglass.Plant.Gear;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Fuel;
@@ -31,6 +32,7 @@ public sealed partial class TankKind : KindBuilder
             Parameter.Of("density", Dimension.Density, "Of the liquid.", "840 kg/m^3", "500 kg/m^3", "2000 kg/m^3"),
             Parameter.Of("vent area", Dimension.Area, "Opening of the vent, through which a full tank overflows.", "8 cm^2", "0.1 cm^2", "1 m^2"),
             Parameter.Of("vent height", Dimension.Metre, "Top of the vent above the roof.", "100 mm", "50 mm", "5 m"),
+            Parameter.Item(GearDraft.LiesOn, "The body or the like that carries what is in it; where nothing is written its weight counts nowhere."),
         ],
         Quantities =
         [

@@ -48,7 +48,7 @@ public sealed class ScreenKind : KindBuilder
 
         if (!plan.Book.Items.TryGetValue(named.Text, out Item? door) || door.Positions.IsDefaultOrEmpty)
         {
-            plan.Found.Error("P046", named.Span, $"`{named.Text}` opens no way beside `{item.Name}`", "name a door, a hatch or a handle with positions");
+            plan.Found.Error("P054", named.Span, $"`{named.Text}` opens no way beside `{item.Name}`", "name a door, a hatch or a handle with positions");
             return null;
         }
 

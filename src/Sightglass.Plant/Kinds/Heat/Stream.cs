@@ -63,11 +63,11 @@ internal static class Stream
 
             if (parameter == Through)
             {
-                plan.Found.Error("P046", value.Span, $"the stream of `{item.Name}` does not go through `{name}`", "name a screen or a shutter");
+                plan.Found.Error("P054", value.Span, $"the stream of `{item.Name}` does not go through `{name}`", "name a screen or a shutter");
             }
             else
             {
-                plan.Found.Error("P046", value.Span, $"`{name}` does not move the stream of `{item.Name}`", "name a fan, a transmitter, a relay, a switch or an engine");
+                plan.Found.Error("P054", value.Span, $"`{name}` does not move the stream of `{item.Name}`", "name a fan, a transmitter, a relay, a switch or an engine");
             }
         }
     }
