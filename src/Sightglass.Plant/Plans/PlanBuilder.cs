@@ -13,7 +13,7 @@ using Sightglass.Plant.Signals;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>What kinds build into: networks of what is joined, slots, signals with names, bindings, rules.</summary>
-public sealed class PlanBuilder
+public sealed partial class PlanBuilder
 {
     private readonly StoreGroups _groups;
     private readonly Dictionary<StoreGroup, int> _networkOf = [];
@@ -348,36 +348,6 @@ public sealed class PlanBuilder
         Switches.Add(rule);
         _ties.Switches.Add(rule);
         _ties.Sets.Add(rule.Sets.Index);
-    }
-
-    /// <summary>The networks whose state a formula speaks of, directly or through facts.</summary>
-    public ImmutableSortedSet<int> NetworksOf(Formula formula)
-    {
-        ArgumentNullException.ThrowIfNull(formula);
-        SignalReads reads = new(Signals);
-        new FormulaSignal(formula).TellReads(reads);
-        return [.. reads.Networks];
-    }
-
-    /// <summary>The network whose state a formula speaks of; another where it speaks of slots only; null where it speaks of several.</summary>
-    internal int? OneNetworkOf(Formula formula, int otherwise) => NetworksOf(formula) switch
-    {
-        [] => otherwise,
-        [var one] => one,
-        _ => null,
-    };
-
-    /// <summary>Hands a number of one network to others: the slot holds what was told last, which is never further from the truth than the band.</summary>
-    /// <param name="name">For messages.</param>
-    /// <param name="network">Where the source comes from.</param>
-    /// <param name="source">SI; of that network and of slots only.</param>
-    /// <param name="band">Greater than zero.</param>
-    /// <param name="told">The slot that others' bindings read.</param>
-    /// <param name="when">Told only while this holds.</param>
-    public void Follow(string name, int network, Signal source, double band, Slot told, SlotCondition when)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(band);
-        AddSwitch(new($"{name}", network, new BandSignal(source, told, band), when, told, source, Follows: true));
     }
 
     public void AddPulse(PulseRule rule)
