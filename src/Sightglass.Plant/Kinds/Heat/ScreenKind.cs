@@ -36,8 +36,8 @@ public sealed class ScreenKind : KindBuilder
         plan.Name($"clear of {item.Name}", Dimension.One, new SumSignal([new ConstantSignal(1), new ProductSignal(new SlotSignal(blocked, -1), asFound)]));
     }
 
-    /// <summary>How far it stands open, 0…1; null after an error.</summary>
-    internal static SlotFunction? Open(PlanBuilder plan, Item item)
+    /// <summary>How far it stands open, 0…1; nothing after an error.</summary>
+    internal static SlotFunction Open(PlanBuilder plan, Item item)
     {
         (Slot position, Slot blocked) = Slots(plan, item);
         double Clear(ReadOnlySpan<double> s) => s[position.Index] > 0.5 ? 1 : 1 - s[blocked.Index];
@@ -49,7 +49,7 @@ public sealed class ScreenKind : KindBuilder
         if (!plan.Book.Items.TryGetValue(named.Text, out Item? door) || door.Positions.IsDefaultOrEmpty)
         {
             plan.Found.Error("P054", named.Span, $"`{named.Text}` opens no way beside `{item.Name}`", "name a door, a hatch or a handle with positions");
-            return null;
+            return _ => 0;
         }
 
         Slot stands = plan.PositionSlot(door);
