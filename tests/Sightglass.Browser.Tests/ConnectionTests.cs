@@ -40,6 +40,25 @@ public sealed class ConnectionTests(Site site) : IClassFixture<Site>
         await browser.CloseAsync();
     }
 
+    /// <summary>A link is followed before the connection stands, and the connection is there before the page it leads to: the page stays, and listens.</summary>
+    [Fact]
+    public async Task Link_FollowedBeforeTheConnection_LeadsWhereItSays()
+    {
+        IBrowserContext browser = await site.Phone(width: 1440, height: 900);
+        (IPage page, TaskCompletionSource go) = await Held(browser, site.Address + "/calculators");
+        await page.RouteAsync("**/calculators/horn", async route =>
+        {
+            go.TrySetResult();
+            await Task.Delay(3000);
+            await route.ContinueAsync();
+        });
+        await page.GetByRole(AriaRole.Link, new() { Name = "Horn" }).ClickAsync(new() { NoWaitAfter = true });
+        await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
+        await Expect(page).ToHaveTitleAsync("Horn · Sightglass");
+        await Expect(page.GetByLabel("distance", new() { Exact = true })).ToHaveValueAsync("400 ft");
+        await browser.CloseAsync();
+    }
+
     /// <summary>A slow connection, an eager typist: what is accepted is what was typed.</summary>
     [Fact]
     public async Task Proposal_EditedOnASlowConnection_IsAcceptedAsEdited()

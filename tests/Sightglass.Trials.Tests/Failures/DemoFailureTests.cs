@@ -15,7 +15,7 @@ public sealed class DemoFailureTests
     private static Item[] Met => [.. s_plan.Value.Book.ItemsInOrder.Where(i => !i.Places.IsEmpty)];
 
     /// <summary>Kinds that fail by what they are made of or fed with, and not by themselves.</summary>
-    private static readonly string[] s_byOthers = ["engine", "fuel line"];
+    private static readonly string[] s_byOthers = ["engine", "fuel line", "thermal mass"];
 
     /// <summary>The reason is nearly always the same: the item is described and its system not alive yet. The number may only fall.</summary>
     [Fact]
@@ -23,7 +23,7 @@ public sealed class DemoFailureTests
     {
         Item[] silent = [.. Met.Where(i => !s_plan.Value.Items.TryGetValue(i.Name, out ItemPlan? p) || p.Faults.IsEmpty)];
         Assert.All(silent, i => Assert.Contains(i.Kind.Name, s_byOthers.Append("described")));
-        Assert.True(silent.Length <= 78, $"{silent.Length}: {string.Join("; ", silent.GroupBy(i => i.System).Select(g => $"{g.Key}: {g.Count()}"))}");
+        Assert.True(silent.Length <= 71, $"{silent.Length}: {string.Join("; ", silent.GroupBy(i => i.System).Select(g => $"{g.Key}: {g.Count()}"))}");
     }
 
     /// <summary>Each fault of everything that people meet can be run to the end, and a good part of them shows within half a minute.</summary>
