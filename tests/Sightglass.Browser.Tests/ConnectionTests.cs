@@ -52,7 +52,7 @@ public sealed class ConnectionTests(Site site) : IClassFixture<Site>
             await Task.Delay(3000);
             await route.ContinueAsync();
         });
-        await page.GetByRole(AriaRole.Link, new() { Name = "Horn" }).ClickAsync(new() { NoWaitAfter = true });
+        await page.GetByRole(AriaRole.Link, new() { Name = "Horn" }).ClickAsync();
         await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
         await Expect(page).ToHaveTitleAsync("Horn · Sightglass");
         await Expect(page.GetByLabel("distance", new() { Exact = true })).ToHaveValueAsync("400 ft");

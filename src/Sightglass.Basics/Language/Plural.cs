@@ -6,6 +6,8 @@ public static class Plural
     /// <summary>Words that begin what tells one thing from another and cannot end a name.</summary>
     private static readonly string[] s_joining = ["de", "del", "de la", "al", "a", "en", "el", "la"];
 
+    private static readonly string[] s_joiningInEnglish = ["the", "of", "into", "to", "in", "from", "at", "by", "and"];
+
     /// <param name="name">In the language that is spoken.</param>
     public static string Of(string name)
     {
@@ -17,7 +19,8 @@ public static class Plural
     public static string Trimmed(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        while (Tongue.Spoken.Code == Tongue.Spanish.Code && Array.Find(s_joining, w => name.EndsWith(" " + w, StringComparison.Ordinal)) is { } joining)
+        string[] joins = Tongue.Spoken.Code == Tongue.Spanish.Code ? s_joining : s_joiningInEnglish;
+        while (Array.Find(joins, w => name.EndsWith(" " + w, StringComparison.Ordinal)) is { } joining)
         {
             name = name[..^(joining.Length + 1)].TrimEnd(',');
         }

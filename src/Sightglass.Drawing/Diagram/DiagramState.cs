@@ -24,7 +24,7 @@ public sealed record DiagramState
     /// <summary>Hidden truth: how full each tank is, 0…1.</summary>
     public ImmutableDictionary<string, double> Levels { get; init; } = ImmutableDictionary<string, double>.Empty;
 
-    /// <summary>Hidden truth: the amount in each tank, the pressure in each closed vessel, as written.</summary>
+    /// <summary>Hidden truth: the amount in each tank, the pressure in each closed vessel, the temperature of what is warm all through, as written.</summary>
     public ImmutableDictionary<string, string> Amounts { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>How far each path is open, 0…1; of a control that is opened and shut, whether it is open.</summary>

@@ -8,7 +8,7 @@ internal static class RowCaption
     public static string? Of(IReadOnlyList<(DiagramNode Node, DiagramNode Tank)> parts)
     {
         List<string> names = [.. parts.Select(p => Without(Say.Book(p.Node.Id), p.Tank)).Distinct(StringComparer.Ordinal)];
-        if (names.Count == 1)
+        if (names.Count == 1 && names[0].Length > 0)
         {
             return parts.Count > 1 ? Plural.Of(names[0]) : names[0];
         }
@@ -17,12 +17,13 @@ internal static class RowCaption
         return kinds.Count == 1 && kinds[0].Length > 0 ? Plural.Of(kinds[0]) : null;
     }
 
-    // The part's name without the words that name its tank.
+    // The part's name without the words that name its tank; empty where an English name has no end without them: "heat into the".
     private static string Without(string name, DiagramNode tank)
     {
         HashSet<string> own = [.. Words(Say.Book(tank.Id)), .. Words(tank.Label)];
         string rest = string.Join(' ', name.Split(' ').Where(w => !own.Contains(w.Trim(',', '.').ToLowerInvariant())));
-        return rest.Length > 0 ? Plural.Trimmed(rest) : name;
+        string trimmed = Plural.Trimmed(rest);
+        return rest.Length == 0 ? name : trimmed == rest || Tongue.Spoken.Code != Tongue.English.Code ? trimmed : "";
     }
 
     private static IEnumerable<string> Words(string text) =>

@@ -17,12 +17,14 @@ internal sealed class DiagramLook
     private readonly Plan _plan;
     private readonly Unit _volume;
     private readonly Unit _pressure;
+    private readonly Unit _temperature;
     private readonly Unit _flow;
     private readonly Unit _burn;
     private readonly ImmutableArray<(string Name, Signal Level, double Depth)> _levels;
     private readonly ImmutableArray<(string Name, Signal Volume)> _volumes;
     private readonly ImmutableArray<(string Name, Signal Pressure)> _pressures;
     private readonly ImmutableArray<(string Name, Signal Voltage)> _voltages;
+    private readonly ImmutableArray<(string Name, Signal Temperature)> _temperatures;
     private readonly ImmutableArray<(string Name, Signal Closed)> _contacts;
     private readonly ImmutableArray<string> _leaky;
     private readonly ImmutableArray<(string Name, Signal Flow)> _flows;
@@ -34,16 +36,19 @@ internal sealed class DiagramLook
         _plan = plan;
         _volume = plan.Book.ShownIn.GetValueOrDefault(Dimension.Volume) ?? UnitTable.Get("L");
         _pressure = plan.Book.ShownIn.GetValueOrDefault(Dimension.Pressure) ?? UnitTable.Get("psi");
+        _temperature = plan.Book.ShownIn.GetValueOrDefault(Dimension.Kelvin) ?? UnitTable.Get("degC");
         _flow = plan.Book.ShownIn.GetValueOrDefault(Dimension.VolumeFlow) ?? UnitTable.Get("L/min");
         _burn = UnitTable.Find($"{_volume.Symbol}/h") ?? _flow;
         ImmutableArray<Item> items = [.. plan.Book.Items.Values];
         Item[] tanks = [.. items.Where(i => i.Kind.Role == KindRole.Store && plan.FindSignal($"level of {i.Name}") is not null)];
         _levels = [.. tanks.Select(i => (i.Name, plan.FindSignal($"level of {i.Name}")!, Depth(i)))];
         _volumes = [.. tanks.Select(i => (i.Name, plan.FindSignal($"volume of {i.Name}")!))];
-        _pressures =
+        Item[] closed = [.. items.Where(i => i.Kind.Role == KindRole.Store && !tanks.Contains(i))];
+        _pressures = [.. closed.Select(i => (i.Name, Pressure: plan.FindSignal($"pressure of {i.Name}"))).Where(p => p.Pressure is not null).Select(p => (p.Name, p.Pressure!))];
+        _temperatures =
         [
-            .. items.Where(i => i.Kind.Role == KindRole.Store && !tanks.Contains(i)).Select(i => (i.Name, Pressure: plan.FindSignal($"pressure of {i.Name}")))
-                .Where(p => p.Pressure is not null).Select(p => (p.Name, p.Pressure!)),
+            .. closed.Where(i => _pressures.All(p => p.Name != i.Name)).Select(i => (i.Name, Temperature: plan.FindSignal($"temperature of {i.Name}")))
+                .Where(t => t.Temperature is not null).Select(t => (t.Name, t.Temperature!)),
         ];
         _voltages = [.. items.Where(i => i.Kind is { Role: KindRole.Wire, Alternates: true }).Select(i => (i.Name, plan.FindSignal($"voltage of {i.Name}")!))];
         _contacts = [.. items.Where(i => i.Kind.Alternates).Select(i => (i.Name, Closed: plan.FindSignal($"closed of {i.Name}"))).Where(c => c.Closed is not null).Select(c => (c.Name, c.Closed!))];
@@ -70,6 +75,7 @@ internal sealed class DiagramLook
         Levels = _levels.ToImmutableDictionary(l => l.Name, l => world.Value(l.Level) / l.Depth),
         Amounts = _volumes.ToImmutableDictionary(v => v.Name, v => QuantityFormat.Text(world.Value(v.Volume), _volume, _volume.Factor))
             .AddRange(_pressures.Select(p => KeyValuePair.Create(p.Name, QuantityFormat.Text(world.Value(p.Pressure), _pressure, _pressure.Factor))))
+            .AddRange(_temperatures.Select(t => KeyValuePair.Create(t.Name, QuantityFormat.Text(world.Value(t.Temperature), _temperature, _temperature.Factor))))
             .AddRange(_voltages.Select(v => KeyValuePair.Create(v.Name, QuantityFormat.Text(world.Value(v.Voltage), s_volt, s_volt.Factor)))),
         Openings = _plan.Items.Values.Where(i => i.Position is not null && i.Item.Kind.Role == KindRole.Path)
             .ToImmutableDictionary(i => i.Item.Name, i => world.GetSlot(i.Position!.Value) > 0.5 ? 1.0 : 0)
