@@ -40,23 +40,52 @@ public sealed class ConnectionTests(Site site) : IClassFixture<Site>
         await browser.CloseAsync();
     }
 
-    /// <summary>A link is followed before the connection stands, and the connection is there before the page it leads to: the page stays, and listens.</summary>
+    /// <summary>A link is followed when the connection was asked for and has not answered: the page it leads to stays, and listens.</summary>
     [Fact]
-    public async Task Link_FollowedBeforeTheConnection_LeadsWhereItSays()
+    public async Task Link_FollowedBeforeTheConnectionAnswers_LeadsWhereItSays()
     {
         IBrowserContext browser = await site.Phone(width: 1440, height: 900);
-        (IPage page, TaskCompletionSource go) = await Held(browser, site.Address + "/calculators");
-        await page.RouteAsync("**/calculators/horn", async route =>
+        IPage page = await browser.NewPageAsync();
+        TaskCompletionSource asked = new(TaskCreationOptions.RunContinuationsAsynchronously), left = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        await page.RouteWebSocketAsync(new Regex("/_blazor"), line =>
         {
-            go.TrySetResult();
-            await Task.Delay(3000);
-            await route.ContinueAsync();
+            IWebSocketRoute server = line.ConnectToServer();
+            Task after = Task.CompletedTask;
+            int sent = 0, come = 0;
+            line.OnMessage(frame =>
+            {
+                Pass(frame, server);
+                if (++sent == 2)
+                {
+                    asked.TrySetResult(); // the first was the handshake
+                }
+            });
+            server.OnMessage(frame =>
+            {
+                Task wait = ++come == 1 ? Task.CompletedTask : left.Task;
+                after = after.ContinueWith(_ => wait, TaskScheduler.Default).Unwrap().ContinueWith(_ => Pass(frame, line), TaskScheduler.Default);
+            });
         });
+        await page.GotoAsync(site.Address + "/calculators", new() { Timeout = 90_000 });
+        await asked.Task.WaitAsync(TimeSpan.FromSeconds(60));
         await page.GetByRole(AriaRole.Link, new() { Name = "Horn" }).ClickAsync();
-        await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
         await Expect(page).ToHaveTitleAsync("Horn · Sightglass");
+        left.SetResult();
+        await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached });
         await Expect(page.GetByLabel("distance", new() { Exact = true })).ToHaveValueAsync("400 ft");
         await browser.CloseAsync();
+    }
+
+    private static void Pass(IWebSocketFrame frame, IWebSocketRoute to)
+    {
+        if (frame.Binary is { Length: > 0 } bytes)
+        {
+            to.Send(bytes);
+        }
+        else
+        {
+            to.Send(frame.Text!);
+        }
     }
 
     /// <summary>A slow connection, an eager typist: what is accepted is what was typed.</summary>
