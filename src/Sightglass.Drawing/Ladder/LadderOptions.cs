@@ -9,6 +9,9 @@ public sealed record LadderOptions
     /// <summary>A row is no wider than this where it can be helped, pixels. Default 1240.</summary>
     public double MostWide { get; init; } = 1240;
 
+    /// <summary>A row is no higher than this where it can be helped, pixels: its parts move together. Default: as high as it is.</summary>
+    public double MostHigh { get; init; } = double.PositiveInfinity;
+
     /// <summary>Whether what is operated is a switch or a button that a keyboard reaches. Default true.</summary>
     public bool Interactive { get; init; } = true;
 

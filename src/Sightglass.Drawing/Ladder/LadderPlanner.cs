@@ -20,7 +20,7 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
 
     private double Column => options.LabelSize * 9.2;
 
-    private double Step => options.LabelSize * 6.8;
+    private double Edge => options.LabelSize * 1.6;
 
     public LadderLayout Plan()
     {
@@ -102,34 +102,36 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
 
     private double Row(List<LadderBlock> row, string plus, string minus, double top)
     {
-        double upper = top + (options.LabelSize * 1.6);
+        double upper = top + Edge;
         int levels = row.Max(b => b.Levels) + 1;
-        double lower = upper + (levels * Step);
+        // Together, a name of three lines still has room beside its part.
+        double step = Math.Clamp((options.MostHigh - (2 * Edge)) / levels, options.LabelSize * 4, options.LabelSize * 6.8);
+        double lower = upper + (levels * step);
         double x = Margin + (options.LabelSize * 1.2);
         double first = x;
         foreach (LadderBlock block in row)
         {
-            Block(block, plus, minus, x, upper, lower);
+            Block(block, plus, minus, x, upper, lower, step);
             x += block.Columns * Column;
         }
 
         double right = x - Column + (options.LabelSize * 8.2);
         Bar(plus, first - (options.LabelSize * 1.2), right, upper, rail: true);
         Bar(minus, first - (options.LabelSize * 1.2), right, lower, rail: true);
-        double bottom = lower + (options.LabelSize * 1.6);
+        double bottom = lower + Edge;
         _rows.Add(new(0, top, right + Margin, bottom));
         return bottom;
     }
 
-    private void Block(LadderBlock block, string plus, string minus, double x, double upper, double lower)
+    private void Block(LadderBlock block, string plus, string minus, double x, double upper, double lower, double step)
     {
-        double YOf(string wire) => wire == plus ? upper : wire == minus ? lower : upper + (block.LevelOf(wire) * Step);
+        double YOf(string wire) => wire == plus ? upper : wire == minus ? lower : upper + (block.LevelOf(wire) * step);
         foreach ((LadderPart part, int column, string up, string down) in block.Rungs)
         {
             double at = x + (column * Column);
             (double top, double bottom) = (YOf(up), YOf(down));
             ImmutableArray<string> words = [.. TextMeasure.Wrap(part.Label, TextFace.Sans500, options.LabelSize * 0.92, Column - (options.LabelSize * 3.9))];
-            _rungs.Add(new(part, at, top, bottom, top + (Step / 2), part.Plus != up, words));
+            _rungs.Add(new(part, at, top, bottom, top + (step / 2), part.Plus != up, words));
             _dots.Add((at, top));
             _dots.Add((at, bottom));
         }

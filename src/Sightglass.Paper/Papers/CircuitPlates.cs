@@ -26,7 +26,7 @@ internal static class CircuitPlates
         LadderOptions options = new() { Interactive = false, Truth = false };
         // The smallest letters are 0.92 of the labels.
         double scale = (sheet.Large ? room.Type.Small : PdfFile.Readable) / (options.LabelSize * 0.92);
-        options = options with { MostWide = room.Width / scale };
+        options = options with { MostWide = room.Width / scale, MostHigh = room.ForDrawing(sheet.Large ? 4 : 2) / scale };
         LadderLayout layout = LadderLayout.Of(input, options);
         scale = Math.Min(scale, room.Width / layout.Sheet.Width);
         LadderState state = LadderState.Usual(book);

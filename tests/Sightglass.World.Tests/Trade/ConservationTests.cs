@@ -29,7 +29,7 @@ public sealed class ConservationTests(ITestOutputHelper output)
         Assert.True(Drift(rig, 12) < 4536e-12);
     }
 
-    /// <summary>Every minute one control, drawn with its position, is worked; in the end what is in all stores and boundaries is what it was, liquid and compressed air. Kilograms.</summary>
+    /// <summary>Every minute one control, drawn with its position, is worked; in the end what is in all stores and boundaries is what it was: kilograms of liquid and of compressed air, and joules of heat, which are looked at for themselves.</summary>
     private double Drift(Rig rig, int seed)
     {
         Random chance = new(seed);
@@ -41,14 +41,24 @@ public sealed class ConservationTests(ITestOutputHelper output)
             rig.Do(at + chance.NextDouble(), item.Name, item.Positions[chance.Next(item.Positions.Length)]);
         }
 
-        double before = Mass(rig);
+        int[] heat = [.. Networks(rig).Where(n => rig.Plan.AmountNames[n].Any(a => rig.Plan.Book.Items.TryGetValue(a, out Item? i) && i.Kind.Name == "thermal mass"))];
+        double before = Mass(rig, heat);
+        double[] joules = [.. heat.Select(n => Masses.Of(rig.World, n).Sum)];
         rig.World.RunTo(SimTime.FromSeconds(TenHours));
         Assert.True(rig.World.Trouble is null, rig.World.Trouble);
         rig.World.CutHere();
-        double drift = Math.Abs(Mass(rig) - before);
+        double drift = Math.Abs(Mass(rig, heat) - before);
+        for (int i = 0; i < heat.Length; i++)
+        {
+            (double sum, double size) = Masses.Of(rig.World, heat[i]);
+            Assert.True(Math.Abs(sum - joules[i]) <= 1e-12 * size, $"{sum - joules[i]} of {size} J in network {heat[i]}");
+        }
+
         output.WriteLine($"{before} kg, drift {drift} kg, {rig.World.Steps} steps, {controls.Length} controls");
         return drift;
     }
 
-    private static double Mass(Rig rig) => Enumerable.Range(0, rig.Plan.AmountNames.Length).Sum(n => Masses.Of(rig.World, n).Sum);
+    private static IEnumerable<int> Networks(Rig rig) => Enumerable.Range(0, rig.Plan.AmountNames.Length);
+
+    private static double Mass(Rig rig, int[] without) => Networks(rig).Except(without).Sum(n => Masses.Of(rig.World, n).Sum);
 }
