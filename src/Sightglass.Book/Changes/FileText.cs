@@ -8,7 +8,7 @@ internal sealed class FileText
 {
     /// <summary>Keys of an item in the usual order: a new one goes behind the last of those that come before it.</summary>
     private static readonly string[] s_order =
-        ["kind", "system", "position", "places", "label", "for", "normal", "cautions", "know", "operate", "repair", "asks", "photo", "connects to"];
+        ["kind", "system", "position", "places", "label", "for", "normal", "cautions", "know", "operate", "repair", "asks", "photo", "holds", "if it fails", "connects to"];
 
     private readonly string _text;
 

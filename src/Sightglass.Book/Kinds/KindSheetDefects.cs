@@ -8,7 +8,7 @@ public static class KindSheetDefects
 {
     private static readonly string[] s_common =
     [
-        "kind", "system", "position", "places", "label", "for", "normal", "cautions", "know", "operate", "repair", "asks", "photo", "connects to", "ports", "positions",
+        "kind", "system", "position", "places", "label", "for", "normal", "cautions", "know", "operate", "repair", "asks", "photo", "holds", "if it fails", "connects to", "ports", "positions",
         "usual", "who", "permission", "told", "takes", "hands",
     ];
 

@@ -100,7 +100,7 @@ public static class BookTexts
     private static IEnumerable<ReadText> Item(Item i)
     {
         yield return Name(i.Name, i.Span);
-        foreach (string text in new[] { i.Label, i.Purpose, i.Normal, i.Texts.Know, i.Texts.Operate, i.Texts.Repair })
+        foreach (string text in new[] { i.Label, i.Purpose, i.Normal, i.Texts.Know, i.Texts.Operate, i.Texts.Repair, i.IfItFails })
         {
             yield return Prose(text, i.Span);
         }

@@ -71,6 +71,12 @@ public sealed record Item
 
     public Reading? Reading { get; init; }
 
+    /// <summary>Items that it holds: a panel its breakers, an axle its two boxes. What happens if it fails is what happens if they do.</summary>
+    public ImmutableArray<string> Holds { get; init; } = [];
+
+    /// <summary>What happens if it fails, told by the author where nothing of it is computed.</summary>
+    public string IfItFails { get; init; } = "";
+
     /// <summary>Free links to other items in the reading panel.</summary>
     public ImmutableArray<string> ConnectsTo { get; init; } = [];
 }

@@ -87,6 +87,8 @@ internal sealed class ItemReader
             Texts = new(_map.Text("know"), _map.Text("operate"), _map.Text("repair")),
             Questions = QuestionReader.Read(_map.Take("asks"), _context),
             Photo = Photo(),
+            Holds = _map.Names("holds", NameUse.Item),
+            IfItFails = _map.Text("if it fails"),
             ConnectsTo = _map.Names("connects to", NameUse.Item),
             Positions = positions,
             UsualPosition = usual,

@@ -80,6 +80,8 @@ internal sealed class ItemSchema(KindCatalog kinds, QuantityDefinitions quantiti
         Key("repair", Text("How to repair it.")),
         Key("asks", List(Map(null, [Key("question", Text("What is asked in front of it.")), Key("answer", Text("What a good answer says."))], "question", "answer"), "Questions for a lesson.")),
         Key("photo", Text("A picture below the book's folder.")),
+        Key("holds", Ref("names", "Items that it holds, as a panel its breakers: what happens if it fails is what happens if they do.")),
+        Key("if it fails", Text("What happens if it fails, told where nothing of it is computed.")),
         Key("connects to", Ref("names", "Other items to look at.")),
         Key("who", Ref("names", "Roles that may operate it.")),
         Key("permission", new JsonObject { ["type"] = new JsonArray("string", "null"), ["description"] = "The role whose permission it needs." }),

@@ -19,6 +19,7 @@ internal sealed class VehicleParts(Stand stand)
         Ports = item.Ports.IsEmpty ? item.Ports : item.Ports.ToImmutableSortedDictionary(p => p.Key, p => stand.Move(p.Value), StringComparer.Ordinal),
         From = Of(item.From),
         To = Of(item.To),
+        Holds = Names(item.Holds),
         ConnectsTo = Names(item.ConnectsTo),
     };
 

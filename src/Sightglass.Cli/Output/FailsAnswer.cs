@@ -9,12 +9,12 @@ namespace Sightglass.Cli.Output;
 internal sealed record FailsAnswer(string Situation, double AfterS, ImmutableArray<FailsAnswer.Row> Items)
 {
     public static FailsAnswer Of(Situation situation, SimTime time, IEnumerable<Item> items, IReadOnlyDictionary<string, ImmutableArray<Failure>> failures) => new(
-        situation.Name, time.Seconds, [.. items.Select(i => new Row(i.Name, i.Kind.Name, failures.TryGetValue(i.Name, out ImmutableArray<Failure> own) ? [.. own.Select(Fault)] : []))]);
+        situation.Name, time.Seconds, [.. items.Select(i => new Row(i.Name, i.Kind.Name, i.Holds, i.IfItFails.Length > 0 ? i.IfItFails : null, failures.TryGetValue(i.Name, out ImmutableArray<Failure> own) ? [.. own.Select(Fault)] : []))]);
 
     private static One Fault(Failure failure) => new(failure.Fault, failure.IsHidden, [.. failure.NoLonger.Select(f => f.Name)], [.. failure.Now.Select(f => f.Name)], [.. failure.Changes.Select(c => c.Words)], failure.Trouble);
 
-    /// <summary>An item: without faults where it is described and not alive.</summary>
-    internal sealed record Row(string Item, string Kind, ImmutableArray<One> Faults);
+    /// <summary>An item: without faults where it is described and not alive; then with what it holds, or what the book tells.</summary>
+    internal sealed record Row(string Item, string Kind, ImmutableArray<string> Holds, string? Told, ImmutableArray<One> Faults);
 
     /// <summary>One of its faults.</summary>
     internal sealed record One(string Fault, bool Hidden, ImmutableArray<string> NoLonger, ImmutableArray<string> Now, ImmutableArray<string> Shows, string? Trouble);

@@ -27,24 +27,40 @@ internal static class FailsText
             }
             else
             {
-                WalkText.Wrap(output, $"  {row.Item}: ", row.Faults.IsEmpty ? "described, not alive" : string.Join("; ", row.Faults.Select(f => $"{f.Fault} ({Count(f)})")));
+                WalkText.Wrap(output, $"  {row.Item}: ", Short(row));
             }
         }
 
         if (!whole)
         {
             output.WriteLine();
-            output.WriteLine($"{answer.Items.Length} items that people meet: {answer.Items.Count(r => r.Faults.Any(f => !f.Hidden))} show a failure, {answer.Items.Count(r => !r.Faults.IsEmpty && r.Faults.All(f => f.Hidden))} fail unseen, {answer.Items.Count(r => r.Faults.IsEmpty)} are described only.");
+            output.WriteLine($"{answer.Items.Length} items that people meet: {answer.Items.Count(r => r.Faults.Any(f => !f.Hidden))} show a failure, {answer.Items.Count(r => !r.Faults.IsEmpty && r.Faults.All(f => f.Hidden))} fail unseen, {answer.Items.Count(r => r.Faults.IsEmpty && !r.Holds.IsEmpty)} fail as what they hold, {answer.Items.Count(r => r.Faults.IsEmpty && r.Holds.IsEmpty && r.Told is not null)} are told by the book, {answer.Items.Count(r => r.Faults.IsEmpty && r.Holds.IsEmpty && r.Told is null)} are described only.");
         }
 
         WalkText.Wrap(output, "", "Local rules, the maker's manual and qualified people decide.");
     }
 
+    private static string Short(FailsAnswer.Row row) =>
+        !row.Faults.IsEmpty ? string.Join("; ", row.Faults.Select(f => $"{f.Fault} ({Count(f)})"))
+        : !row.Holds.IsEmpty ? $"as {string.Join(", ", row.Holds)} fail"
+        : row.Told is null ? "described, not alive"
+        : "told by the book, not computed";
+
     private static string Count(FailsAnswer.One fault) => fault.Trouble is not null ? "cannot be run" : fault.Hidden ? "nobody sees it" : $"{fault.NoLonger.Length + fault.Now.Length + fault.Shows.Length} changes";
 
     private static void Whole(TextWriter output, FailsAnswer.Row row)
     {
-        if (row.Faults.IsEmpty)
+        if (row.Told is { } said)
+        {
+            WalkText.Wrap(output, $"  {row.Item}: ", $"{said} (Told by the book, not computed.)");
+        }
+
+        if (!row.Holds.IsEmpty)
+        {
+            WalkText.Wrap(output, $"  {row.Item} fails as one of these does: ", string.Join(", ", row.Holds) + ".");
+        }
+
+        if (row.Faults.IsEmpty && row.Holds.IsEmpty && row.Told is null)
         {
             output.WriteLine($"  {row.Item} is described and not alive: nothing is worked out of it.");
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Basics.Formulas;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
@@ -28,6 +29,7 @@ public sealed partial class EngineKind
     {
         Slot running = plan.PositionSlot(item);
         plan.Name($"running of {item.Name}", Dimension.One, new SlotSignal(running, 1, -0.5), isCondition: true);
+        plan.Fault(item, "seized", ("", 1));
     }
 
     public override void Connect(PlanBuilder plan, Item item)
@@ -59,6 +61,31 @@ public sealed partial class EngineKind
         plan.Name($"consumption of {item.Name}", Dimension.VolumeFlow, new FlowSignal(rail.Network, path, 1 / density));
         plan.Name($"burnt of {item.Name}", Dimension.Volume, new AmountSignal(rail.Network, burnt, 1 / density));
         StopWhenStarved(plan, item, rail, running);
+    }
+
+    /// <summary>In the third pass, when every name of the condition is there.</summary>
+    public override void Indicate(PlanBuilder plan, Item item)
+    {
+        if (plan.FindStore(item.From?.Item ?? "") is not { Holds: StoreSort.Line } rail)
+        {
+            return; // told before
+        }
+
+        Slot running = plan.PositionSlot(item);
+        Slot seized = plan.PlanOf(item).Faults["seized"][0].Slot;
+        plan.AddSwitch(new($"{item.Name} seizes.", rail.Network, new SlotSignal(seized, 1, -0.5), s => s[running.Index] > 0.5, running, new ConstantSignal(0), Jumps: true));
+        if (!item.Parameters.TryGetValue(StopsWhile, out ParameterValue? value) || plan.Read(value.Text, value.Span, FormulaKind.Condition, item.Vehicle) is not { } formula)
+        {
+            return;
+        }
+
+        if (plan.OneNetworkOf(formula, rail.Network) is not { } network)
+        {
+            plan.Found.Error("P015", value.Span, $"`{item.Name}` is stopped by what is not worked out together", "speak of relays and controls, or of the items of one system");
+            return;
+        }
+
+        plan.AddSwitch(new($"{item.Name} is stopped.", network, new FormulaSignal(formula), s => s[running.Index] > 0.5, running, new ConstantSignal(0), Jumps: true));
     }
 
     private static void StopWhenStarved(PlanBuilder plan, Item item, StoreEnd rail, Slot running)

@@ -6,6 +6,8 @@ namespace Sightglass.Plant.Kinds.Fuel;
 /// <summary>What burns the fuel.</summary>
 public sealed partial class EngineKind : KindBuilder
 {
+    private const string StopsWhile = "stops while";
+
     public override KindSheet Sheet { get; } = new()
     {
         Name = "engine",
@@ -26,6 +28,7 @@ public sealed partial class EngineKind : KindBuilder
             Parameter.Item("head-end source", "The three-phase source that it turns: the share of its power that it gives counts as head-end load, besides what a situation says."),
             Parameter.Of("stops below", Dimension.Pressure, "Pressure of its line that it needs.", "15 psi", "0 psi", "1000 psi"),
             Parameter.Of("after", Dimension.Second, "How long it goes on below that.", "3 s", "0.1 s", "10 min"),
+            new(StopsWhile, ParameterType.Formula, Dimension.One, "What else stops it and keeps it from starting, a condition: `picked up of low water button`."),
             Parameter.Of("density", Dimension.Density, "Of the fuel.", "840 kg/m^3", "500 kg/m^3", "2000 kg/m^3"),
         ],
         Quantities =
@@ -35,5 +38,6 @@ public sealed partial class EngineKind : KindBuilder
             new("want", Dimension.One, "How far it lacks fuel, 0 to 1: pressure too low or too much air for too long. It stops at 0.63."),
             new("burnt", Dimension.Volume, "What it burned since the start."),
         ],
+        Faults = [new("seized", "It stops, and cannot be turned.", [])],
     };
 }

@@ -32,6 +32,11 @@ public sealed class HeatSourceKind : KindBuilder
             Parameter.Of("band", Dimension.Power, "How far it moves before it is told again.", "2 kW", "0.1 W", "1 MW"),
         ],
         Quantities = [new("heat", Dimension.Power, "What it gives now.")],
+        Faults =
+        [
+            new("too strong", "It gives more than it should: a dry bearing, a brake that drags.", [Parameter.Of("share", Dimension.One, "Of what it should give, besides.", "800 %", "1 %", "5000 %")]),
+            new("dead", "It gives nothing.", []),
+        ],
     };
 
     public override bool PassesHeat => true;
@@ -45,8 +50,11 @@ public sealed class HeatSourceKind : KindBuilder
 
         StoreEnd outside = Join.Outside(plan, $"heat of {item.Name}", to);
         Slot told = Told.By(plan, item);
+        Slot strong = plan.Fault(item, "too strong", ("share", 8))[0];
+        Slot dead = plan.Fault(item, "dead", ("", 1))[0];
         PathHandle path = plan.Network(to.Network).AddPath<SetFlow>(
-            item.Name, [outside.Store.First, to.Store.First], [new(outside.Store.First, to.Store.First)], [], [plan.Bind(to.Network, s => s[told.Index])]);
+            item.Name, [outside.Store.First, to.Store.First], [new(outside.Store.First, to.Store.First)], [],
+            [plan.Bind(to.Network, s => s[dead.Index] > 0.5 ? 0 : s[told.Index] * (1 + s[strong.Index]))]);
         plan.Name($"heat of {item.Name}", Dimension.Power, new FlowSignal(to.Network, path));
     }
 
