@@ -27,7 +27,7 @@ internal sealed partial class Renamer
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
-        bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
+        bets searches wanted within service in situation acts set says because lesson as habits lines item holds was here hurts pictures file marks
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -38,7 +38,7 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "normal range", "in order", "in service", "runs for"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));

@@ -34,6 +34,18 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.Contains(answer.Headers.GetValues("Content-Security-Policy"), p => p.Contains("script-src 'self';", StringComparison.Ordinal));
     }
 
+    /// <summary>What happens if it fails: from the models, as one of the things that it holds, or told by the book and said to be told.</summary>
+    [Theory]
+    [InlineData("light breakers", "As one of these fails", "Told by the book")]
+    [InlineData("first aid box", "Told by the book", "As one of these fails")]
+    public async Task Get_WalkAtAnItem_TellsWhatHappensIfItFails(string item, string says, string not)
+    {
+        string page = await _client.GetStringAsync(new Uri($"/walk?at={Uri.EscapeDataString(item)}", UriKind.Relative));
+        Assert.Contains("What happens if it fails?", page, StringComparison.Ordinal);
+        Assert.Contains(says, page, StringComparison.Ordinal);
+        Assert.DoesNotContain(not, page, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/walk")]
     [InlineData("/machine")]

@@ -22,6 +22,21 @@ public sealed class HeatTests
         Assert.Equal(celsius, rig.At(1800, "temperature of block") - Zero, 0.002);
     }
 
+    /// <summary>A dry bearing gives more, a broken heater nothing; mended it gives what it should.</summary>
+    [Fact]
+    public void Source_TooStrongOrDead_GivesSo()
+    {
+        using Rig rig = new(HeatMachine.Plan, "hot block");
+        rig.Do(0, "heater switch", "on");
+        rig.Break(10, "heater", "too strong", ("share", 0.5));
+        Assert.Equal(18_000, rig.At(11, "heat of heater"), 1e-6);
+        rig.Break(12, "heater", "dead", ("", 1));
+        Assert.Equal(0, rig.At(13, "heat of heater"), 1e-6);
+        rig.Mend(14, "heater", "dead");
+        rig.Mend(14, "heater", "too strong");
+        Assert.Equal(12_000, rig.At(15, "heat of heater"), 1e-6);
+    }
+
     /// <summary>Two masses even out with τ = 1/(G·(1/C₁ + 1/C₂)) and lose nothing. Derived.</summary>
     [Fact]
     public void Exchanger_BetweenTwoMasses_EvensOutAndKeepsTheHeat()
