@@ -58,6 +58,12 @@ public sealed class CurlewCardTests
     [InlineData("reset-a-penalty", "penalty application", null)]
     [InlineData("prove-the-check-valve", "check valve may pass", null)]
     [InlineData("weigh-before-it-leaves", "before it leaves the shop", null)]
+    [InlineData("axle-box-is-warm", "stopped for a warm axle box", null)]
+    [InlineData("motors-run-warm", "motors warm at a stop", null)]
+    [InlineData("drain-before-frost", "before a night of frost", null)]
+    [InlineData("dynamic-brake-does-not-answer", "dynamic brake without current", null)]
+    [InlineData("cut-out-motors-with-a-ground", "ground that comes back", null)]
+    [InlineData("lights-before-departure", "before it leaves at dusk", null)]
     public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
     {
         TrialResult result = Try(card, situation, roadNumber);
@@ -81,6 +87,12 @@ public sealed class CurlewCardTests
     [InlineData("door-light-stays-dark", "door light that stays dark")]
     [InlineData("no-sand-from-the-second-machine", "second machine without sand")]
     [InlineData("alarm-rings-in-some-unit", "alarm in one of two machines")]
+    [InlineData("take-wayside-power", "train to stand on wayside power")]
+    [InlineData("change-from-wayside-to-machine", "train on wayside power")]
+    [InlineData("one-side-of-head-end-power", "one side of head-end power lost")]
+    [InlineData("control-line-breaker-trips", "control line breaker is down")]
+    [InlineData("prove-a-coupled-machine", "second machine just coupled")]
+    [InlineData("try-the-communication-line", "cars just coupled")]
     public void Card_ItsTrain_EndsWellOrSafelyAndMostlyWell(string card, string situation)
     {
         TrialResult result = Try(card, situation, null, TrainCases);
@@ -98,6 +110,14 @@ public sealed class CurlewCardTests
         Assert.Equal(all.Failed, raised.Failed);
         Assert.All(all.Groups, g => Assert.Equal(("engine starves", "4112"), (g.Mechanism, g.Numbers.Single())));
         Assert.Equal("road number", all.Ranking[0].Range.Name);
+    }
+
+    /// <summary>One box far above the others: whoever walks from whichever end, the machine stays.</summary>
+    [Fact]
+    public void AxleBoxIsWarm_BearingHasFailed_StopsAtOnce()
+    {
+        TrialResult all = Try("axle-box-is-warm", "stopped for a hot axle box", null, TrainCases);
+        Assert.All(all.Outcomes, o => Assert.Equal((OutcomeKind.Stopped, "a box is hot, we stay where we are"), (o.Kind, o.Mechanism)));
     }
 
     /// <summary>Half of the pipes that leak lose too much: the test tells at which car, and lets no train leave.</summary>

@@ -48,6 +48,9 @@ public sealed class RenamedBookTests
     [InlineData("haul-dead-in-tow", "dead behind another machine")]
     [InlineData("start-the-engine", "machine at rest")]
     [InlineData("find-a-ground", "a ground on the positive side")]
+    [InlineData("axle-box-is-warm", "stopped for a warm axle box")]
+    [InlineData("motors-run-warm", "motors warm at a stop")]
+    [InlineData("lights-before-departure", "before it leaves at dusk")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;
