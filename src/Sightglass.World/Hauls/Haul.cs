@@ -186,12 +186,17 @@ public static class Haul
 
         // Only the first of them turns the source for the cars: two sources are not put on one train.
         var units = ImmutableArray.CreateBuilder<UnitFuel>();
-        UnitFuel? other = null;
+        Dictionary<bool, UnitFuel> others = [];
         foreach (HaulVehicle v in train.Working)
         {
             bool first = units.Count == 0;
-            UnitFuel own = first || other is null ? fuel.Run(v.Unit, first ? train.HeadEndShare : 0, notches, s => (v.Vehicle.IsTurned ? -1 : 1) * Grade(s), run.End.Seconds, out _) : other with { Unit = v.Unit };
-            other = first ? null : own;
+            UnitFuel own = !first && others.TryGetValue(v.Vehicle.IsTurned, out UnitFuel? alike) ? alike with { Unit = v.Unit }
+                : fuel.Run(v.Unit, first ? train.HeadEndShare : 0, notches, s => (v.Vehicle.IsTurned ? -1 : 1) * Grade(s), run.End.Seconds, out _);
+            if (!first)
+            {
+                others[v.Vehicle.IsTurned] = own;
+            }
+
             units.Add(own);
         }
 
