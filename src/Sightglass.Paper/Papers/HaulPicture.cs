@@ -30,8 +30,8 @@ public static class HaulPicture
         return TimePlotDrawing.Render(
             new()
             {
-                Title = Words.Capital(Say.Book(route.Name)),
-                Lead = run.Request.Train is { } train ? Words.Capital(Say.Book(train)) : Say.It("The machine alone"),
+                Title = Say.Begin(Say.Book(route.Name)),
+                Lead = run.Request.Train is { } train ? Say.Begin(Say.Book(train)) : Say.It("The machine alone"),
                 Width = width,
                 IsClock = false,
                 AcrossUnit = QuantityFormat.Symbol(way),
