@@ -123,18 +123,4 @@ public sealed partial class HaulPage
     private string Typed(HaulInput input, string usual = "") => _ask.Typed.GetValueOrDefault(input) is { Length: > 0 } typed ? typed : usual;
 
     private string? Wrong(HaulInput input) => _refused.Any(r => r.Input == input) ? "wrong" : null;
-
-    private RenderFragment Trouble(HaulInput input) => builder =>
-    {
-        int at = 0;
-        foreach (HaulRefusal refusal in _refused.Where(r => r.Input == input))
-        {
-            builder.OpenElement(at, "p");
-            builder.AddAttribute(at + 1, "class", "calc-wrong");
-            builder.AddAttribute(at + 2, "id", at == 0 ? $"haul-{input.ToString().ToLowerInvariant()}-wrong" : null);
-            builder.AddContent(at + 3, refusal.Sentence);
-            builder.CloseElement();
-            at += 4;
-        }
-    };
 }

@@ -66,12 +66,12 @@ public sealed record HaulTrain(Plan Plan, Plan Machine, ImmutableArray<HaulVehic
         }
 
         Plan plan = fleet.For(request.RoadNumber, request.Train)!, machine = fleet.For(request.RoadNumber, null)!;
-        return Vehicles(plan.Book, request, refused) is { } vehicles ? Whole(plan, machine, vehicles, rail, request, refused) : null;
+        return VehiclesOf(plan.Book, request, refused) is { } vehicles ? Whole(plan, machine, vehicles, rail, request, refused) : null;
     }
 
     private static string Has(IEnumerable<string> names) => Say.With($"it has: {Say.Names(names, "; ")}");
 
-    private static ImmutableArray<HaulVehicle>? Vehicles(ClassBook book, HaulRequest request, ICollection<HaulRefusal> refused)
+    private static ImmutableArray<HaulVehicle>? VehiclesOf(ClassBook book, HaulRequest request, ICollection<HaulRefusal> refused)
     {
         var vehicles = ImmutableArray.CreateBuilder<HaulVehicle>();
         HashSet<string> silent = [];
