@@ -49,7 +49,7 @@ public sealed class Site : IAsyncLifetime
         List<string> said = [];
         page.Console += (_, m) => { if (m.Type == "error") { said.Add(m.Text); } };
         await page.GotoAsync(Address + path);
-        if (!path.StartsWith("/rules", StringComparison.Ordinal) && path != "/bets" && path != "/calculators" && path != "/searches")
+        if (!path.StartsWith("/rules", StringComparison.Ordinal) && path != "/bets" && path != "/calculators" && path != "/searches" && path != "/routes")
         {
             await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached }); // rules and lists are only read: nothing there listens
         }

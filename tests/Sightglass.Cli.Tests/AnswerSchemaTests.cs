@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "calc-answer", "calc-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "calc-answer", "calc-list-answer", "haul-answer", "haul-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -34,6 +34,8 @@ public sealed class AnswerSchemaTests
     [InlineData("bet-list-answer", "bet", "--json")]
     [InlineData("calc-list-answer", "calc", "--json")]
     [InlineData("calc-answer", "calc", "horn", "level = 100", "distance = 400 ft", "--json")]
+    [InlineData("haul-list-answer", "haul", "--json")]
+    [InlineData("haul-answer", "haul", "Saltmarsh to Windlass", "--train", "local train", "--stop-at", "12 mi", "--json")]
     [InlineData("differences-answer", "differences", "--road-number", "4104", "--json")]
     [InlineData("run-answer", "run", "--book", "books/smallest", "--json")]
     [InlineData("try-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--cases", "8", "--json")]

@@ -27,7 +27,8 @@ internal sealed partial class Renamer
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
-        bets searches wanted within service in situation acts set says because lesson as habits lines item holds was here hurts pictures file marks
+        bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
+        routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance front pulls handle most power brakes service emergency planned speed force
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -38,7 +39,7 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));
@@ -53,9 +54,10 @@ internal sealed partial class Renamer
 
         string key = string.Join('|', keys.Distinct().Where(k => k != "throttle").OrderByDescending(k => k.Length).Select(Regex.Escape));
         _yaml = new(
-            $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
+            $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|resistance|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
             + @"|^ {6}(?:rear|front):(?=\s*$)" // sides of a car's silhouette
             + @"|\bthrottle(?=: (?:throttle|governor)\b)" // the engine's parameter: there is a handle of the same name
+            + @"|\bengine(?=: engine\b)" // what a machine pulls with: there is an item of the same name
             + $@"|(?<=^(?:   \s*)|\{{ |, |- )(?:{key}):|^(?:{key}):|(?<word>[A-Za-z]+)",
             RegexOptions.Multiline | RegexOptions.CultureInvariant);
     }

@@ -154,6 +154,16 @@ public static class BookTexts
             yield return Prose(s.Text, s.Span);
         }
 
+        foreach (Route r in book.Routes.Values.OrderBy(r => r.Span))
+        {
+            yield return Name(r.Name, r.Span);
+            yield return Prose(r.Text, r.Span);
+            foreach (ReadText t in r.Places.Select(p => Name(p.Name, p.Span)).Concat(r.Rails.Select(c => Name(c.Name, c.Span))))
+            {
+                yield return t;
+            }
+        }
+
         foreach (Habit h in book.Habits.Values.OrderBy(h => h.Span))
         {
             yield return Name(h.Name, h.Span);

@@ -91,6 +91,12 @@ public sealed record ClassBook
     /// <summary>What does not come about, and is looked into.</summary>
     public ImmutableSortedDictionary<string, Search> Searches { get; init; } = ImmutableSortedDictionary<string, Search>.Empty;
 
+    /// <summary>Lines that trains run over.</summary>
+    public ImmutableSortedDictionary<string, Route> Routes { get; init; } = ImmutableSortedDictionary<string, Route>.Empty;
+
+    /// <summary>How it runs; null where nothing is said of it.</summary>
+    public Running? Running { get; init; }
+
     /// <summary>What people bring with them from older machines.</summary>
     public ImmutableSortedDictionary<string, Habit> Habits { get; init; } = ImmutableSortedDictionary<string, Habit>.Empty;
 

@@ -8,4 +8,7 @@ public sealed record Train(string Name, Span Span, string Text, ImmutableArray<T
 {
     /// <summary>What quantities of published rules are in this train, beside those of the machine; these go before.</summary>
     public ImmutableArray<Measure> Measures { get; init; } = [];
+
+    /// <summary>The situation in which it stands charged and ready to run; null where the author names none.</summary>
+    public string? InService { get; init; }
 }

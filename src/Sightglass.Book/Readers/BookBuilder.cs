@@ -32,6 +32,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Walks = _parts.Each("walks", WalkReader.Read),
             Bets = _parts.Each("bets", BetReader.Read),
             Searches = _parts.Each("searches", SearchReader.Read),
+            Routes = _parts.Each("routes", RouteReader.Read),
             Habits = _parts.Each("habits", HabitReader.Read),
             Pictures = _parts.Each("pictures", PictureReader.Read),
             RoadNumbers = numbers,

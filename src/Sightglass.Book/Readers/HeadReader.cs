@@ -28,6 +28,7 @@ internal static class HeadReader
             Width = map.Positive("width", Dimension.Metre, 3.1),
             WalkStart = map.Choice("walk starts", "right", "left") == "left" ? Side.Left : Side.Right,
             InService = map.Name("in service", NameUse.Situation),
+            Running = RunningReader.Read(map),
             ShownIn = Units(map.List("shown in"), context),
         };
     }

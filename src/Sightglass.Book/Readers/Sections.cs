@@ -22,6 +22,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["walks"] = "walk",
         ["bets"] = "bet",
         ["searches"] = "search",
+        ["routes"] = "route",
         ["habits"] = "habit",
         ["pictures"] = "picture",
         ["ends"] = "end",

@@ -22,6 +22,7 @@ internal static class TrainReader
         ImmutableArray<Measure> measures = map.Take("measures") is { } given && MapReader.AsMap(given, "`measures`", context) is { } each
             ? [.. each.Entries.Select(e => TruthReader.ReadMeasure(e, context)).OfType<Measure>()]
             : [];
+        string? inService = map.Name("in service", NameUse.Situation);
         map.Finish();
         if (!whole || node is not YamlList list)
         {
@@ -52,7 +53,7 @@ internal static class TrainReader
             return null;
         }
 
-        return new(entry.Name, entry.Key.Span, text, [.. vehicles]) { Measures = measures };
+        return new(entry.Name, entry.Key.Span, text, [.. vehicles]) { Measures = measures, InService = inService };
     }
 
     private static IEnumerable<TrainVehicle> Vehicles(YamlNode node, ReadContext context)

@@ -16,6 +16,7 @@ internal sealed class HeadSchema(QuantityDefinitions quantities)
         Key("length", quantities.Value(Dimension.Metre, "Over the coupler pulling faces.", "20 m")),
         Key("width", quantities.Value(Dimension.Metre, "Of the body.", "3.1 m")),
         Key("in service", Text("A situation in which the machine is in service and nothing is wrong: what happens when something fails is shown from it.")),
+        Key("running", new RouteSchema(quantities).Running()),
         Key("walk starts", Choice(["right", "left"], "Side on which the walk round starts.", "right")),
         Key("shown in", List(Text(), "Units in which values are shown, one for each sort of quantity.")),
     ];

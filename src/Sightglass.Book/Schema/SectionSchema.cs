@@ -21,6 +21,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("walks", Walks()),
         Key("bets", Named(new BetSchema(quantities).Bet(), "Questions about what will happen, to bet on before it is run.")),
         Key("searches", Searches()),
+        Key("routes", new RouteSchema(quantities).Routes()),
         Key("habits", Habits()),
         Key("pictures", Pictures()),
         Key("ends", Ends()),

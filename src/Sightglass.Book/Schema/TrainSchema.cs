@@ -18,6 +18,7 @@ internal sealed class TrainSchema(SectionSchema sections, QuantityDefinitions qu
             Key("text", Text("What it is.")),
             Key("length", quantities.Value(Dimension.Metre, "Over the coupler pulling faces.", "25 m")),
             Key("width", quantities.Value(Dimension.Metre, "Of the body; the machine's where absent.")),
+            Key("running", new RouteSchema(quantities).Running()),
             Key("items", Named(Ref("entry"), "Pieces of equipment by name.")),
             .. shared,
         ]), "Classes of cars that trains are made of.");
@@ -36,6 +37,7 @@ internal sealed class TrainSchema(SectionSchema sections, QuantityDefinitions qu
         [
             Key("text", Text()),
             Key("vehicles", List(any, "From the head of the train.")),
+            Key("in service", Text("The situation in which it stands charged and ready to run.")),
             Key("measures", Named(Text("A formula of the train's names."), "What quantities of published rules are in this train.")),
         ], "vehicles"), "Trains by name.");
     }

@@ -82,6 +82,6 @@ public static class TimePlotDrawing
             w.Text(band.IsTruth ? "c-end c-end-truth" : "c-end", scale.Right + 8, y + 5, TextMeasure.Fit(Name(band), TextFace.Sans600, 15, plot.Width * 0.4));
         }
 
-        TimeChartDrawing.Axis(w, scale, true, "");
+        TimeChartDrawing.Axis(w, scale, plot.IsClock, plot.AcrossUnit);
     }
 }

@@ -13,6 +13,7 @@ using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
 using Sightglass.Web.Failures;
+using Sightglass.Web.Hauls;
 using Sightglass.Web.Lesson;
 using Sightglass.Web.Live;
 using Sightglass.Web.Papers;
@@ -64,7 +65,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
-        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));

@@ -10,10 +10,14 @@ internal sealed class RouteProfile
     private readonly double[] _heights;
     private readonly double[] _turns;
     private readonly double _train;
+    private readonly double? _end;
 
-    public RouteProfile(ImmutableArray<RouteStretch> stretches, double train)
+    /// <param name="stretches">One after the other.</param>
+    /// <param name="train">m of its length.</param>
+    /// <param name="end">m at which its head is to stand; the end of the route where absent.</param>
+    public RouteProfile(ImmutableArray<RouteStretch> stretches, double train, double? end = null)
     {
-        (_stretches, _train) = (stretches, train);
+        (_stretches, _train, _end) = (stretches, train, end);
         (_starts, _heights, _turns) = (new double[stretches.Length + 1], new double[stretches.Length + 1], new double[stretches.Length + 1]);
         for (int i = 0; i < stretches.Length; i++)
         {
@@ -24,7 +28,8 @@ internal sealed class RouteProfile
         }
     }
 
-    public double Length => _starts[^1];
+    /// <summary>m from the start of the route to where it is to stand.</summary>
+    public double Length => _end ?? _starts[^1];
 
     /// <summary>Force along the rail for each unit of weight: of grades, and of curves by the rule.</summary>
     public (double Grade, double Curve) ShareAt(double head) => (Mean(_heights, head), Mean(_turns, head));
@@ -45,7 +50,7 @@ internal sealed class RouteProfile
 
     /// <summary>Limits that come before the end, and the stand at the end.</summary>
     public IEnumerable<(double At, double Speed)> Ahead(double head) =>
-        Enumerable.Range(0, _stretches.Length).Where(i => _starts[i] > head).Select(i => (_starts[i], _stretches[i].Limit)).Append((Length, 0));
+        Enumerable.Range(0, _stretches.Length).Where(i => _starts[i] > head && _starts[i] < Length).Select(i => (_starts[i], _stretches[i].Limit)).Append((Length, 0));
 
     /// <summary>The steepest fall between two places, as a share of weight, 0 or less.</summary>
     public double SteepestFall(double from, double to)

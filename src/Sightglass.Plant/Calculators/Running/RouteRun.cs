@@ -35,23 +35,25 @@ public sealed class RouteRun
     /// <summary>Whether its brakes hold it on what lies ahead.</summary>
     private bool _holds = true;
 
-    private RouteRun(RouteTrain train, RouteProfile route, double speed, double step) =>
-        (_train, _route, _step, _points) = (train, route, step, [new(0, 0, speed, 0)]);
+    private RouteRun(RouteTrain train, RouteProfile route, double from, double speed, double step) =>
+        (_train, _route, _step, _points) = (train, route, step, [new(0, from, speed, 0)]);
 
     private RoutePoint Now => _points[^1];
 
-    /// <summary>Runs a route from its start to a stand at its end.</summary>
+    /// <summary>Runs a route, or a part of it, to a stand.</summary>
     /// <param name="train">What runs.</param>
     /// <param name="stretches">One after the other, at least one.</param>
     /// <param name="speed">m/s at the start.</param>
     /// <param name="step">s; a fifth of a second tells distances to a metre.</param>
     /// <param name="longest">s after which a train that crawls counts as stalled.</param>
-    public static RouteResult Of(RouteTrain train, ImmutableArray<RouteStretch> stretches, double speed = 0, double step = 0.2, double longest = 48 * 3600)
+    /// <param name="from">m from the start of the route at which its head begins; what lies behind is felt by the cars.</param>
+    /// <param name="to">m at which its head is to stand; the end of the route where absent.</param>
+    public static RouteResult Of(RouteTrain train, ImmutableArray<RouteStretch> stretches, double speed = 0, double step = 0.2, double longest = 48 * 3600, double from = 0, double? to = null)
     {
         ArgumentNullException.ThrowIfNull(train);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step);
         ArgumentOutOfRangeException.ThrowIfZero(stretches.Length, nameof(stretches));
-        RouteRun run = new(train, new(stretches, train.Length), speed, step);
+        RouteRun run = new(train, new(stretches, train.Length, to), from, speed, step);
         RouteOutcome? outcome = null;
         while (outcome is null && run.Now.Seconds < longest)
         {
@@ -65,7 +67,7 @@ public sealed class RouteRun
     /// <summary>One step; how it ended, or null.</summary>
     private RouteOutcome? Step()
     {
-        (double t, double x, double v, _) = Now;
+        (double t, double x, double v) = (Now.Seconds, Now.Metres, Now.Speed);
         (double gradeShare, double curveShare) = _route.ShareAt(x);
         double weight = _train.Mass * Physical.Gravity;
         (double grade, double curve) = (weight * gradeShare, weight * curveShare);
@@ -92,7 +94,7 @@ public sealed class RouteRun
         double next = Math.Max(0, v + (a * dt));
         double way = (v + next) / 2 * dt;
         Count(pull, brake, resists, grade, way, dt);
-        _points.Add(new(t + dt, x + way, next, brake));
+        _points.Add(new(t + dt, x + way, next, brake, pull));
         return x + way > _route.Length ? (next > Slow ? RouteOutcome.RanAway : RouteOutcome.Arrived)
             : next > (limit * 1.5) + 5 ? RouteOutcome.RanAway
             : next <= Stands && _route.Length - x - way < Arrival ? RouteOutcome.Arrived
@@ -188,7 +190,7 @@ public sealed class RouteRun
     private double Effort(double x, double v)
     {
         RouteStretch here = _route.At(x);
-        return TractiveEffort.Newtons(_train.Power, 1, _train.DrivenWeight, _train.Sands ? Math.Max(here.Adhesion, here.Sanded) : here.Adhesion, v);
+        return Math.Min(_train.Most, TractiveEffort.Newtons(_train.Power, 1, _train.DrivenWeight, _train.Sands ? Math.Max(here.Adhesion, here.Sanded) : here.Adhesion, v));
     }
 
     private double Drag(double v) => SpeedResistance.Newtons(_train.Resistance.AsSpan(), v);

@@ -22,6 +22,9 @@ public sealed record RouteTrain
     /// <summary>N on driven axles that pull.</summary>
     public required double DrivenWeight { get; init; }
 
+    /// <summary>N that the motors give at most, whatever the rail holds.</summary>
+    public double Most { get; init; } = double.PositiveInfinity;
+
     /// <summary>m/s² that the brakes give when they are full, on the level and with nothing else resisting.</summary>
     public required double Deceleration { get; init; }
 

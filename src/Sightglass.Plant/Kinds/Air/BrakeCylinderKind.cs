@@ -12,13 +12,14 @@ namespace Sightglass.Plant.Kinds.Air;
 /// <summary>A cylinder, or several on the same air, whose piston presses brake shoes or pads.</summary>
 public sealed class BrakeCylinderKind : KindBuilder
 {
+    public const string Name = "brake cylinder";
     private const string ActsOn = "acts on";
     private const string Tread = "tread";
     private const string RadiusRatio = "radius ratio";
 
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "brake cylinder",
+        Name = Name,
         Purpose = "Presses shoes or pads while there is air in it: the piston goes out against its spring, then the pressure rises.",
         Details = """
             Air at 20 °C; the volume is the clearance until the piston moves and the whole when it is out. Force = area·(pressure − pressure at which it is out), never below

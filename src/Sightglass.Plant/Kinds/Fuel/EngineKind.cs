@@ -6,11 +6,13 @@ namespace Sightglass.Plant.Kinds.Fuel;
 /// <summary>What burns the fuel.</summary>
 public sealed partial class EngineKind : KindBuilder
 {
+    public const string Name = "engine";
+
     private const string StopsWhile = "stops while";
 
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "engine",
+        Name = Name,
         Purpose = "Burns fuel from a line by the position of a throttle and the head-end load, and stops when it is starved.",
         Details = """
             It takes what it needs as long as the line holds liquid under pressure. When the pressure has stayed below what it needs, or air has come instead, for as

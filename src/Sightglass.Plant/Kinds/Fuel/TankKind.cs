@@ -8,9 +8,11 @@ namespace Sightglass.Plant.Kinds.Fuel;
 /// <summary>A vented tank of liquid.</summary>
 public sealed partial class TankKind : KindBuilder
 {
+    public const string Name = "tank";
+
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "tank",
+        Name = Name,
         Purpose = "Holds liquid under a vented surface.",
         Details = """
             The level follows from what is in it and its shape; on a grade or a cant the surface stays level and the floor tilts under it. Above the roof the level

@@ -15,12 +15,13 @@ namespace Sightglass.Plant.Kinds.ThreePhase;
 /// <summary>What takes three phases.</summary>
 public sealed class ThreePhaseLoadKind : KindBuilder
 {
+    public const string Name = "three-phase load";
     private const string While = "draws while";
     private const string KeepsPower = "power";
 
     public override KindSheet Sheet { get; } = new()
     {
-        Name = "three-phase load",
+        Name = Name,
         Purpose = "Takes power from three phases: the heating, cooling and light of a car.",
         Details = """
             Between each two phases a third of it. It keeps its power as the voltage falls (motors, inverters), down to half of what it is made for, or its impedance (heaters). What of it is on at once is said by `share`. Source: loads of constant power and constant
