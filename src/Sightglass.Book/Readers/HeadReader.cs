@@ -29,6 +29,8 @@ internal static class HeadReader
             WalkStart = map.Choice("walk starts", "right", "left") == "left" ? Side.Left : Side.Right,
             InService = map.Name("in service", NameUse.Situation),
             ShownIn = Units(map.List("shown in"), context),
+            Running = RunningReader.Read(map.Take("running"), first, context),
+            MakingUp = MakingUpReader.Read(map.Take("making up"), context),
         };
     }
 
