@@ -60,5 +60,5 @@ internal sealed record TrainAnswer(
 
     /// <summary>What it weighs, pulls and holds.</summary>
     internal sealed record Pull(
-        double MassKg, double TrailingKg, IReadOnlyList<string> Pulling, double ToStartN, double AdhesionN, double PowerW, double TonnageKg, double BalanceSpeedMS, double GradeN, double BrakesN, IReadOnlyList<string>? HandBrakes);
+        double MassKg, double TrailingKg, IReadOnlyList<string> Pulling, double ToStartN, double AdhesionN, double PowerW, double TonnageKg, double BalanceSpeedMps, double GradeN, double BrakesN, IReadOnlyList<string>? HandBrakes);
 }

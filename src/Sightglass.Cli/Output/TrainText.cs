@@ -51,13 +51,13 @@ internal static class TrainText
 
         Commands(output, result);
         output.WriteLine();
-        Line(output, "", Say.It("Worked out from the book and its models, with everything charged and set up as the book says; nobody has looked at this train. It stands in for no inspection and no brake test. Local rules, the maker's manual and qualified people decide."));
+        Line(output, "", TrainPaper.StandsIn);
     }
 
     private static void Vehicle(TextWriter output, TrainCheckResult result, int at)
     {
         CheckedVehicle vehicle = result.Vehicles[at];
-        string lead = at == result.Lead && result.Vehicles.Count(v => v.IsMachine) > 1 ? Say.It(" (leads)") : "";
+        string lead = at == result.Lead && result.Vehicles.Count(v => v.IsMachine) > 1 ? $" ({Say.It("leads")})" : "";
         string[] values = [.. TrainMaps.Of(result).Rows.Where(r => r.Values[at].Value.Length > 0).Select(r => $"{r.Label} {r.Values[at].Value}")];
         Line(output, $"{at + 1,3}. ", $"{Say.Begin(TrainWords.Name(vehicle))}{lead}: {TrainWords.Kind(vehicle, result.Book)}. {string.Join("; ", values)}");
         if (at < result.Joints.Length)

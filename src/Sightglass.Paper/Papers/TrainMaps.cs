@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Language;
+using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Trains;
 using Sightglass.Trials.Consists;
@@ -47,7 +48,7 @@ public static class TrainMaps
     {
         if (result.Vehicles.All(v => v.Mass is not null))
         {
-            yield return new(Say.It("Mass"), [.. result.Vehicles.Select(v => (Sightglass.Basics.Quantities.QuantityFormat.Text(v.Mass!.Value, Sightglass.Basics.Quantities.UnitTable.Get("t"), 100), false))]);
+            yield return new(Say.It("Mass"), [.. result.Vehicles.Select(v => (QuantityFormat.Text(v.Mass!.Value, UnitTable.Get("t"), 100), false))]);
         }
 
         if (result.Brakes is { } brakes)

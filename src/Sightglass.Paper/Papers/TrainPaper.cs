@@ -11,6 +11,9 @@ namespace Sightglass.Paper.Papers;
 /// <summary>A train that was checked, on one sheet: what it comes to and why, the train with its lines, the order of coupling, and its numbers.</summary>
 public static class TrainPaper
 {
+    /// <summary>What it is made from, and who decides.</summary>
+    public static string StandsIn => Say.It("Worked out from the book and its models, with everything charged and set up as the book says; nobody has looked at this train. It stands in for no inspection and no brake test. Local rules, the maker's manual and qualified people decide.");
+
     /// <param name="result">What was found.</param>
     public static PaperDocument Of(TrainCheckResult result)
     {
@@ -32,7 +35,7 @@ public static class TrainPaper
         blocks.AddRange(Order(result));
         blocks.AddRange(Numbers(result));
         blocks.AddRange(Commands(result));
-        blocks.Add(new PaperBlock.Paragraph(Say.It("Worked out from the book and its models, with everything charged and set up as the book says; nobody has looked at this train. It stands in for no inspection and no brake test. Local rules, the maker's manual and qualified people decide."), ParagraphSort.Small));
+        blocks.Add(new PaperBlock.Paragraph(StandsIn, ParagraphSort.Small));
         return new PaperDocument(Say.With($"Train check: {title}"), PaperLook.Sheet, [.. blocks]) { Style = "train", Machine = PaperWords.Machine(result.Book), Notice = PaperWords.Notice(result.Book) };
     }
 
@@ -50,7 +53,7 @@ public static class TrainPaper
         }
 
         yield return new PaperBlock.Table(
-            [Say.It("What"), Say.It("Behind"), Say.It("By"), Say.It("Protection")],
+            [Say.It("What"), Say.It("Behind"), Say.It("Done by"), Say.It("Protection")],
             [.. result.Order.Select((s, i) => ImmutableArray.Create<PaperText>(Say.With($"{i + 1}. {Say.Begin(Say.Book(s.Line))}"), Places(result, s.Joints), By(s.Coupling.Authority), Protections(s)))])
         { Widths = [2.6, 3, 2.6, 2.6], RowHeads = true };
         foreach (IGrouping<string, CouplingStep> same in result.Order.Where(s => s.Gravest is not null).GroupBy(s => s.Gravest!.Caution.Text).OrderByDescending(g => g.First().Gravest!.Caution.Word))
