@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Papers;
@@ -44,10 +43,13 @@ internal static class TrainText
 
         Order(output, result);
         output.WriteLine();
+        output.WriteLine(Say.It("Its numbers"));
         foreach ((string name, string value, string says) in TrainNumbers.Of(result))
         {
-            Line(output, $"{name}: ", $"{value}. {Say.Begin(says)}.");
+            Line(output, $"  {name}: ", $"{value} {says}".TrimEnd());
         }
+
+        Line(output, "  ", TrainNumbers.Sources(result));
 
         Commands(output, result);
         output.WriteLine();
@@ -79,10 +81,10 @@ internal static class TrainText
         output.WriteLine();
         output.WriteLine(Say.It("To couple, in this order"));
         Line(output, "  ", Say.Book(result.Book.MakingUp?.Text ?? ""));
-        foreach ((CouplingStep step, int i) in result.Order.Select((s, i) => (s, i)))
+        foreach ((string what, CouplingStep step) in TrainPaper.Together(result))
         {
             string[] parts = [TrainPaper.Places(result, step.Joints), TrainPaper.By(step.Coupling.Authority), TrainPaper.Protections(step)];
-            Line(output, $"{i + 1,3}. ", $"{Say.Begin(Say.Book(step.Line))}: {string.Join("; ", parts.Where(p => p.Length > 0))}.");
+            Line(output, "  ", $"{what}: {string.Join("; ", parts.Where(p => p.Length > 0))}.");
             if (step.Gravest is { } gravest)
             {
                 Line(output, $"     {Say.Word(gravest.Caution.Word.ToString()).ToUpperInvariant()}: ", Say.Book(gravest.Caution.Text));
@@ -99,10 +101,9 @@ internal static class TrainText
 
         output.WriteLine();
         output.WriteLine(Say.It("Which machine answers the leading cab"));
-        foreach (CommandAnswers command in result.Commands)
+        foreach ((int unit, _) in result.Commands[0].Units)
         {
-            ImmutableArray<string> units = [.. command.Units.Select(u => $"{TrainWords.Name(result.Vehicles[u.Vehicle])}: {TrainPaper.Answer(result, u)}")];
-            Line(output, $"  {Say.Begin(Say.Book(command.Command.Name))}: ", string.Join("; ", units));
+            Line(output, "  ", $"{Say.Begin(TrainWords.Name(result.Vehicles[unit]))} {TrainPaper.Answers(result, unit)}");
         }
     }
 

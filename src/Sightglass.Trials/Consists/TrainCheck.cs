@@ -30,7 +30,7 @@ public static class TrainCheck
         ConsistVehicle own = consist.Vehicles.First(v => v.Listed.IsThisMachine);
         ClassBook machine = book.RoadNumbers.ContainsKey(own.Number) ? book.For(own.Number) : book;
         ClassBook coupled = machine.Coupled(consist.AsTrain(), []);
-        ImmutableArray<CheckedVehicle> vehicles = [.. coupled.Vehicles.Select((v, i) => new CheckedVehicle(v, consist.Vehicles[i], coupled.ClassOf(v)))];
+        ImmutableArray<CheckedVehicle> vehicles = [.. coupled.Vehicles.Select((v, i) => new CheckedVehicle(v, consist.Vehicles[i], machine.Cars.GetValueOrDefault(v.Class, machine)))];
         ImmutableArray<TrainJoint> joints = TrainJoints.Of(coupled, vehicles);
         int lead = Math.Max(0, Array.FindIndex([.. vehicles], v => v.IsLive));
         TrainCheckResult result = new(coupled, consist, vehicles, joints, CouplingOrder.Of(coupled, joints)) { Lead = lead };

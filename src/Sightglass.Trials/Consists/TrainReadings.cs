@@ -28,7 +28,7 @@ internal sealed class TrainReadings
     public static TrainReadings Of(World.World world, ImmutableArray<CheckedVehicle> vehicles)
     {
         Plan plan = world.Plan;
-        return new(plan)
+        return new TrainReadings(plan)
         {
             Facts = plan.Facts.Where(f => world.Value(f.Value) >= 0).Select(f => f.Key).ToHashSet(StringComparer.Ordinal),
             Weighed = [.. vehicles.Select(v => WeightOf(world, v.Vehicle))],
