@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "calc-answer", "calc-list-answer", "haul-answer", "haul-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "calc-answer", "calc-list-answer", "haul-answer", "haul-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer", "train-answer", "train-list-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -46,6 +46,8 @@ public sealed class AnswerSchemaTests
     [InlineData("walk-down-answer", "walkdown", "--data", "NEW", "--json")]
     [InlineData("proposals-answer", "proposals", "--data", "NEW", "--json")]
     [InlineData("format-answer", "format", "--check", "--json")]
+    [InlineData("train-answer", "train", "docs/guide/a-train.yaml", "--json")]
+    [InlineData("train-list-answer", "train", "--json")]
     [InlineData("paper-answer", "paper", "system", "fuel", "--pdf", "NEW", "--json")]
     public async Task Answer_OfAVerb_KeepsToItsSchema(string name, params string[] arguments)
     {
@@ -59,6 +61,7 @@ public sealed class AnswerSchemaTests
     /// <summary>A script finds the same keys and names whatever language is asked for; sentences follow it.</summary>
     [Theory]
     [InlineData("arrange", "lesson", "fuel for a crew", "--stations", "2", "--json")]
+    [InlineData("findings", "train", "night mail", "--json")]
     [InlineData("story", "run", "leaking compartment", "--for", "2min", "--json")]
     public async Task Answer_InAnotherLanguage_HasTheSameKeysAndNames(string sentences, params string[] arguments)
     {

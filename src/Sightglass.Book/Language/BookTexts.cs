@@ -55,6 +55,11 @@ public static class BookTexts
         {
             yield return Name(m.Name, m.Span);
         }
+
+        foreach (ReadText t in book.MakingUp is { } made ? made.Lines.Select(l => Prose(l.Lost, l.Span)).Concat(made.Commands.Select(c => Prose(c.Name, c.Span))).Prepend(Prose(made.Text, made.Span)) : [])
+        {
+            yield return t;
+        }
     }
 
     private static IEnumerable<ReadText> Vehicle(ClassBook book)

@@ -11,6 +11,12 @@ internal static partial class BookMessages
     public static Diagnostic TrainTooLong(Span span, string train, int vehicles, int most) =>
         Error("B103", span, $"the train {Quote(train)} has {vehicles} vehicles; at most {most} can be coupled", "make it shorter");
 
+    public static Diagnostic TooManyVehicles(Span span, int most) => Error("B103", span, $"with this the train has more than {most} vehicles", "make it shorter");
+
+    public static Diagnostic NoMachine(Span span) => Error("B102", span, "the train has no machine", "name one among its `vehicles`: `machine`");
+
+    public static Diagnostic MachineTwice(Span span) => Error("B102", span, "`this machine` stands here a second time", "write `machine` for another of the class");
+
     public static Diagnostic CannotCouple(Span span, string line, string one, string kind, string other, string otherKind) =>
         Error("B104", span, $"{Quote(line)} cannot be coupled: {Quote(one)} is a {kind}, {Quote(other)} is a {otherKind}", "name items of one kind that can be coupled under `joins` of both ends");
 

@@ -43,6 +43,9 @@ public sealed record ClassBook
     /// <summary>The situation in which the machine is in service and nothing is wrong; null where the author names none.</summary>
     public string? InService { get; init; }
 
+    /// <summary>How a train is made up; null where the author does not say it, and for cars.</summary>
+    public MakingUp? MakingUp { get; init; }
+
     /// <summary>Side on which the walk starts.</summary>
     public Side WalkStart { get; init; } = Side.Right;
 
@@ -224,8 +227,16 @@ public sealed record ClassBook
     public ClassBook Coupled(string train)
     {
         ArgumentNullException.ThrowIfNull(train);
-        return Trains.TryGetValue(train, out Train? found)
-            ? new Coupling(this, found, []).Join()
-            : throw new ArgumentException($"The book has no train `{train}`.", nameof(train));
+        return Trains.TryGetValue(train, out Train? found) ? Coupled(found, []) : throw new ArgumentException($"The book has no train `{train}`.", nameof(train));
+    }
+
+    /// <summary>The same for a train that the book does not list.</summary>
+    /// <param name="train">Of this book's classes; it has <c>this machine</c> once.</param>
+    /// <param name="found">Takes lines that cannot be joined.</param>
+    public ClassBook Coupled(Train train, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(train);
+        ArgumentNullException.ThrowIfNull(found);
+        return new Coupling(this, train, found).Join();
     }
 }

@@ -3,7 +3,7 @@ using Sightglass.Basics.Diagnostics;
 
 namespace Sightglass.Book.Model;
 
-/// <summary>How a vehicle runs: what a run over a route is worked out from.</summary>
+/// <summary>How a vehicle runs: what a run over a route, and what a train pulls and holds, is worked out from.</summary>
 public sealed record Running(Span Span)
 {
     /// <summary>kg, ready to run, without what is in its fuel tanks.</summary>
@@ -13,6 +13,9 @@ public sealed record Running(Span Span)
     public required int Axles { get; init; }
 
     public required RunningResistance Resistance { get; init; }
+
+    /// <summary>N at the rail with which its hand or parking brake holds it; null where it is not known.</summary>
+    public double? HandBrake { get; init; }
 
     /// <summary>Null for a vehicle that is hauled.</summary>
     public Pulling? Pulls { get; init; }

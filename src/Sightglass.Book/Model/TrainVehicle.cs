@@ -14,6 +14,9 @@ public sealed record TrainVehicle(string Class, bool IsTurned, Span Span)
     /// <summary>Another machine of the class.</summary>
     public const string AnotherMachine = "another machine";
 
+    /// <summary>Of another machine: the road number whose modifications it has; null where it is as this one.</summary>
+    public string? RoadNumber { get; init; }
+
     public bool IsThisMachine => Class == ThisMachine;
 
     public bool IsMachine => IsMachineClass(Class);

@@ -49,6 +49,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Cars = cars.ToImmutableSortedDictionary(c => c.Key, c => c.Value.Car, StringComparer.Ordinal),
             Trains = _parts.Each("trains", TrainReader.Read),
         };
+        MakingUpReader.Check(book, context);
         return Situations(book, ofNumbers, cars);
     }
 

@@ -35,6 +35,7 @@ internal sealed class CarReader(ClassBook book, ImmutableDictionary<string, Asse
                 Width = head.Positive("width", Basics.Quantities.Dimension.Metre, book.Width),
                 CarClass = entry.Name,
                 Running = RunningReader.Read(head),
+                MakingUp = null,
                 Cars = ImmutableSortedDictionary<string, ClassBook>.Empty,
                 RoadNumbers = ImmutableSortedDictionary<string, RoadNumber>.Empty,
                 Measures = ImmutableSortedDictionary<string, Measure>.Empty,

@@ -30,6 +30,7 @@ internal static class HeadReader
             InService = map.Name("in service", NameUse.Situation),
             Running = RunningReader.Read(map),
             ShownIn = Units(map.List("shown in"), context),
+            MakingUp = MakingUpReader.Read(map.Take("making up"), context),
         };
     }
 

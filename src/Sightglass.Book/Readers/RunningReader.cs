@@ -25,9 +25,10 @@ internal static class RunningReader
         RunningResistance? resistance = Resistance(map);
         Pulling? pulls = map.Take("pulls") is { } pulling ? Pulls(pulling, map.KeySpan("pulls"), axles, context) : null;
         ImmutableArray<(double, double)> dynamic = map.Take("dynamic brake") is { } table ? Dynamic(table, context) : [];
+        double? handBrake = map.Has("hand brake") ? map.Positive("hand brake", Dimension.Force, 1) : null;
         BrakeHandling? brakes = map.Take("brakes") is { } handling ? Brakes(handling, map.KeySpan("brakes"), context) : null;
         map.Finish();
-        return whole && resistance is not null ? new(map.OwnerSpan) { Mass = mass, Axles = axles, Resistance = resistance, Pulls = pulls, DynamicBrake = dynamic, Brakes = brakes } : null;
+        return whole && resistance is not null ? new(map.OwnerSpan) { Mass = mass, Axles = axles, Resistance = resistance, Pulls = pulls, HandBrake = handBrake, DynamicBrake = dynamic, Brakes = brakes } : null;
     }
 
     private static RunningResistance? Resistance(MapReader map)

@@ -19,5 +19,6 @@ internal sealed class HeadSchema(QuantityDefinitions quantities)
         Key("running", new RouteSchema(quantities).Running()),
         Key("walk starts", Choice(["right", "left"], "Side on which the walk round starts.", "right")),
         Key("shown in", List(Text(), "Units in which values are shown, one for each sort of quantity.")),
+        Key("making up", new MakingUpSchema(quantities).MakingUp()),
     ];
 }

@@ -36,7 +36,7 @@ internal sealed class RouteSchema(QuantityDefinitions quantities)
         JsonObject own = Map("Pounds for each short ton.", new[] { "constant", "per axle", "per speed", "per area" }.Select(k => Key(k, quantities.Value(Dimension.One))), "constant", "per axle", "per speed", "per area");
         JsonObject handles = Named(Text("The position."), "Controls with their positions.");
         JsonObject Handles() => handles.DeepClone().AsObject();
-        return Map("How it runs over a route.",
+        return Map("What it weighs, resists, pulls and holds.",
         [
             Key("mass", quantities.Value(Dimension.Kilogram, "Ready to run, without what is in its fuel tanks.")),
             Key("axles", Count("How many.")),
@@ -51,6 +51,7 @@ internal sealed class RouteSchema(QuantityDefinitions quantities)
                 Key("power", Named(quantities.Value(Dimension.Power), "At the rail, by position of the handle.")),
                 Key("head-end costs", quantities.Value(Dimension.One, "Of each watt for the cars, what is lost at the rail.", "0 %")),
             ], "engine", "handle", "most", "power")),
+            Key("hand brake", quantities.Value(Dimension.Force, "With which its hand or parking brake holds it, at the rail.")),
             Key("dynamic brake", List(Map(null, [Key("speed", quantities.Value(Dimension.Speed)), Key("force", quantities.Value(Dimension.Force))], "speed", "force"), "Force at the rail by speed; told beside the run, never counted for stopping.")),
             Key("brakes", Map("How its air brakes are handled.",
             [

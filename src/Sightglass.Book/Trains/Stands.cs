@@ -17,7 +17,8 @@ internal static class Stands
             string name = listed.IsThisMachine ? ""
                 : listed.IsMachine ? string.Create(CultureInfo.InvariantCulture, $"unit {++units}")
                 : string.Create(CultureInfo.InvariantCulture, $"car {++cars}");
-            named.Add((new(named.Count, name), listed.IsMachine ? book : book.Cars[listed.Class], listed));
+            ClassBook type = !listed.IsMachine ? book.Cars[listed.Class] : listed.RoadNumber is { } number ? book.For(number) : book;
+            named.Add((new(named.Count, name), type, listed));
         }
 
         int own = named.FindIndex(v => v.Vehicle.IsTheMachine);
@@ -30,12 +31,12 @@ internal static class Stands
 
         double x = -named.Take(own).Sum(v => v.Class.Length);
         ImmutableArray<Stand>.Builder stands = ImmutableArray.CreateBuilder<Stand>();
-        foreach ((Vehicle vehicle, ClassBook type, TrainVehicle listed) in named)
+        foreach ((Vehicle vehicle, ClassBook of, TrainVehicle listed) in named)
         {
             bool turned = listed.IsTurned != againstTrain;
-            Vehicle stood = vehicle with { Class = listed.Class, From = x, To = x + type.Length, IsTurned = turned };
-            stands.Add(new(stood, type, listed, turned ? x + type.Length : x, turned));
-            x += type.Length;
+            Vehicle stood = vehicle with { Class = listed.Class, From = x, To = x + of.Length, IsTurned = turned };
+            stands.Add(new(stood, of, listed, turned ? x + of.Length : x, turned));
+            x += of.Length;
         }
 
         return stands.ToImmutable();

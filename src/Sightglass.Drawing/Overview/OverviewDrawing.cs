@@ -47,7 +47,8 @@ public static class OverviewDrawing
         return SvgDocument.End(w);
     }
 
-    private static void Silhouette(SvgWriter w, StripSide side)
+    /// <summary>The vehicles of a side, without what would be smaller than a few pixels.</summary>
+    internal static void Silhouette(SvgWriter w, StripSide side)
     {
         foreach ((SideMap map, StripShape shape) in side.Figures.SelectMany(f => f.Shapes.Where(s => IsLarge(s, f.Map.Scale)).Select(s => (f.Map, s))))
         {

@@ -9,6 +9,9 @@ public enum PaperLook
     /// <summary>For the pocket: small, close.</summary>
     Pocket,
 
+    /// <summary>One sheet that holds all there is to know of something: close, everything at a glance.</summary>
+    Dense,
+
     /// <summary>For a wall: one large drawing.</summary>
     Poster,
 }

@@ -18,6 +18,7 @@ internal sealed record PdfType(double Title, double Section, double Part, double
     public static PdfType Of(PaperLook look, bool large) => large ? new(32, 25, 21, 20, 18, 18) : look switch
     {
         PaperLook.Pocket => new(13.5, 10.5, 9.5, 9, 8.8, 7.6),
+        PaperLook.Dense => new(17, 10.5, 9.5, 9.6, 8.6, 7.6),
         PaperLook.Poster => new(26, 16, 13, 13, 11, 9.5),
         _ => new(24, 15, 12, 12.5, 10.2, 8.8),
     };

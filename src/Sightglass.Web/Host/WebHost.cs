@@ -22,6 +22,7 @@ using Sightglass.Web.Proposals;
 using Sightglass.Web.Rules;
 using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
+using Sightglass.Web.Trains;
 using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Host;
@@ -65,7 +66,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
-        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
@@ -90,6 +91,7 @@ public static class WebHost
         CardFiles.Map(app);
         SheetFiles.Map(app);
         LessonFiles.Map(app);
+        TrainFiles.Map(app);
         PhonePapers.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;

@@ -138,7 +138,7 @@ public sealed record HaulTrain(Plan Plan, Plan Machine, ImmutableArray<HaulVehic
         double[] resistance = new double[3];
         foreach (HaulVehicle v in Vehicles)
         {
-            double[] own = FormOf(v.Running.Resistance).Sheet(v.Mass, v.Running.Axles, v.Running.Resistance.Front);
+            double[] own = ResistanceForm.Of(v.Running.Resistance).Sheet(v.Mass, v.Running.Axles, v.Running.Resistance.Front);
             for (int i = 0; i < resistance.Length; i++)
             {
                 resistance[i] += own[i];
@@ -186,13 +186,4 @@ public sealed record HaulTrain(Plan Plan, Plan Machine, ImmutableArray<HaulVehic
 
         return 0;
     }
-
-    private static ResistanceForm FormOf(RunningResistance resistance) => resistance.Form switch
-    {
-        "passenger 1926" => ResistanceForm.Passenger1926,
-        "locomotive 1926" => ResistanceForm.Locomotive1926,
-        "freight 1926" => ResistanceForm.Freight1926,
-        RunningResistance.Modified => ResistanceForm.Modified(),
-        _ => new(resistance.Own[0], resistance.Own[1], resistance.Own[2], resistance.Own[3]),
-    };
 }

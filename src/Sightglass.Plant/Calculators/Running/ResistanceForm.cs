@@ -1,3 +1,4 @@
+using Sightglass.Book.Model;
 using Sightglass.Network.Laws.Motion;
 
 namespace Sightglass.Plant.Calculators.Running;
@@ -30,6 +31,20 @@ public sealed record ResistanceForm(double Constant, double PerAxle, double PerS
 
     /// <summary>The Canadian form, AREMA ch. 16 (from memory): 1.5 + 18·n/W + 0.03·V + C·a·V²/(10,000·W). Its C for coaches is a number to be given, not one to rely on.</summary>
     public static ResistanceForm Canadian(double c) => new(1.5, 18, 0.03, c / 10_000);
+
+    /// <summary>As a book says it of a vehicle.</summary>
+    public static ResistanceForm Of(RunningResistance resistance)
+    {
+        ArgumentNullException.ThrowIfNull(resistance);
+        return resistance.Form switch
+        {
+            "passenger 1926" => Passenger1926,
+            "locomotive 1926" => Locomotive1926,
+            "freight 1926" => Freight1926,
+            RunningResistance.Modified => Modified(),
+            _ => new(resistance.Own[0], resistance.Own[1], resistance.Own[2], resistance.Own[3]),
+        };
+    }
 
     /// <summary>lb for each short ton.</summary>
     /// <param name="tonsPerAxle">w, above 0.</param>
