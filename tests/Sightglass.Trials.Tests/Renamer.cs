@@ -28,7 +28,7 @@ internal sealed partial class Renamer
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
         bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
-        routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance front pulls handle most power brakes service emergency planned speed force
+        routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance front pulls handle most power brakes service emergency planned speed force needed lost lead trail dead commands
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -39,7 +39,7 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles", "hand brake", "making up"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));
