@@ -15,6 +15,9 @@ public sealed class Site : IAsyncLifetime
         "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", // a microphone that hums, and nobody to be asked
     ];
 
+    /// <summary>Chromium without windows takes half of the processor that the whole one takes for the same pages; that does as well.</summary>
+    private static readonly string s_browser = File.Exists("/usr/bin/chromium-headless-shell") ? "/usr/bin/chromium-headless-shell" : "/usr/bin/chromium";
+
     private IPlaywright? _playwright;
     private IBrowser? _browser;
     private WebApplication? _app;
@@ -32,7 +35,7 @@ public sealed class Site : IAsyncLifetime
         Assertions.SetDefaultExpectTimeout(30_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
         Address = WebHost.Address(_app);
         _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = s_flags });
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = s_browser, Args = s_flags });
     }
 
     /// <summary>A browser of its own, on a page whose circuit is there; <paramref name="prepare"/> is script that runs before any of the page's.</summary>
