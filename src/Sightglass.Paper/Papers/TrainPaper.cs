@@ -150,7 +150,7 @@ public static class TrainPaper
     }
 
     private static PaperBlock.Table Table((string Name, string Value, string Says)[] rows) =>
-        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
+        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create<PaperText>(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
 
     private static IEnumerable<PaperBlock> Answers(TrainCheckResult result)
     {
