@@ -36,6 +36,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         ["rules"] = "a folder's name",
         ["sightglass walkdown --take FILE"] = "what is typed into a terminal",
         ["sightglass walkdown --html FILE"] = "what is typed into a terminal",
+        ["docs/guide/a-train.md"] = "a file's name",
         ["--share"] = "what is typed into a terminal",
     };
 
@@ -63,6 +64,8 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [InlineData("/searches")]
     [InlineData("/searches/it%20does%20not%20load")]
     [InlineData("/searches/none")]
+    [InlineData("/trains")]
+    [InlineData("/trains?train=night%20mail&grade=1.5")]
     [InlineData("/not-here")]
     [InlineData("/walkdown/")]
     [InlineData("/walkdown/pair")]

@@ -90,6 +90,8 @@ internal static class TrainText
                 Line(output, $"     {Say.Word(gravest.Caution.Word.ToString()).ToUpperInvariant()}: ", Say.Book(gravest.Caution.Text));
             }
         }
+
+        Line(output, "  ", TrainPaper.Mistaken(result));
     }
 
     private static void Commands(TextWriter output, TrainCheckResult result)

@@ -54,6 +54,14 @@ public static class TrainPaper
         }
     }
 
+    /// <summary>Whose hoses can be taken for each other; empty for none.</summary>
+    public static string Mistaken(TrainCheckResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        string[] pairs = [.. result.Mistaken.Select(m => Say.List([m.Line, m.Other]))];
+        return pairs.Length == 0 ? "" : Say.With($"Hoses that can be taken for each other: {string.Join("; ", pairs)}. Read what each is before you join it.");
+    }
+
     /// <summary>Behind which vehicles something is coupled.</summary>
     public static string Places(TrainCheckResult result, ImmutableArray<int> joints)
     {
@@ -111,6 +119,11 @@ public static class TrainPaper
             [Say.It("What"), Say.It("Behind"), Say.It("Done by"), Say.It("Protection")],
             [.. Together(result).Select(s => ImmutableArray.Create<PaperText>(s.What, Places(result, s.First.Joints), By(s.First.Coupling.Authority), Protections(s.First)))])
         { Widths = [3, 2.2, 2.8, 2.8], RowHeads = true };
+        if (Mistaken(result) is { Length: > 0 } mistaken)
+        {
+            yield return new PaperBlock.Paragraph(mistaken, ParagraphSort.Small);
+        }
+
         PaperBlock[] notices = [.. Cautions(result)];
         if (notices.Length > 0)
         {
@@ -137,7 +150,7 @@ public static class TrainPaper
     }
 
     private static PaperBlock.Table Table((string Name, string Value, string Says)[] rows) =>
-        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
+        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create<PaperText>(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
 
     private static IEnumerable<PaperBlock> Answers(TrainCheckResult result)
     {

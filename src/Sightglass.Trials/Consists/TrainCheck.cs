@@ -53,10 +53,11 @@ public static class TrainCheck
         SimTime acts = SimTime.FromSeconds(Settles), looks = acts + SimTime.FromSeconds(made?.BrakesWithin ?? 1);
         TrainReadings[] read = new TrainReadings[deeds.Length + 1];
         using LaneRunner runner = new(plan);
-        runner.Run(read.Length, looks, Begin, (world, i) => read[i] = TrainReadings.Of(world, result.Vehicles), stop: stop);
+        string? trouble = null;
+        runner.Run(read.Length, looks, Begin, (world, i) => read[i] = TrainReadings.Of(world, result.Vehicles), (world, _) => trouble ??= world.Trouble, stop);
         if (read[0] is not { } still)
         {
-            return result;
+            return result with { Trouble = trouble ?? "" };
         }
 
         ImmutableArray<CheckedVehicle> vehicles = [.. result.Vehicles.Select((v, i) => v with { Mass = v.Listed.Mass ?? still.Weighed[i] ?? v.Class.Running?.Mass })];

@@ -27,6 +27,15 @@ public sealed record TrainCheckResult(ClassBook Book, Consist Consist, Immutable
     /// <summary>Null where a mass is not known, or nothing could be run.</summary>
     public TrainPull? Pull { get; init; }
 
+    /// <summary>Why it could not be run to the end; null where it could.</summary>
+    public string? Trouble { get; init; }
+
+    /// <summary>Pairs of lines that are coupled side by side and whose hoses can be taken for each other, each once.</summary>
+    public IEnumerable<(string Line, string Other)> Mistaken => Joints
+        .SelectMany(j => new[] { Vehicles[j.Ahead].End(rear: true), Vehicles[j.Ahead + 1].End(rear: false) }.OfType<CouplingEnd>().SelectMany(e => e.Mistaken)
+            .Where(m => new[] { m.Line, m.Other }.All(n => j.Lines.Any(l => l.Line == n && l.Coupling is not null))).Select(m => (m.Line, m.Other)))
+        .Distinct();
+
     /// <summary>The gravest first, then along the train.</summary>
     public ImmutableArray<TrainFinding> Findings { get; init; } = [];
 

@@ -12,6 +12,7 @@ internal static class TrainFindings
     public static ImmutableArray<TrainFinding> Of(TrainCheckResult result, ImmutableArray<string> wrong)
     {
         IEnumerable<TrainFinding> all = wrong.Select(w => new TrainFinding(FindingWeight.Stops, null, () => Say.With($"These vehicles do not go together: {w}.")))
+            .Concat(result.Trouble is { } trouble ? [new(FindingWeight.Mend, null, () => Say.With($"It could not be run to the end, so power, brakes and commands are not told: {trouble}."))] : [])
             .Concat(OfJoints(result)).Concat(OfLines(result)).Concat(OfBrakes(result)).Concat(PowerFindings.Of(result)).Concat(OfCommands(result)).Concat(PullFindings.Of(result));
         return [.. all.OrderByDescending(f => f.Weight)];
     }

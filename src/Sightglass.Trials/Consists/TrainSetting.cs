@@ -76,7 +76,7 @@ internal sealed class TrainSetting(Plan plan, ImmutableArray<CheckedVehicle> veh
 
     private void Stand(string item, string position)
     {
-        if (plan.Starts.ContainsKey(item))
+        if (plan.Starts.TryGetValue(item, out StartRule? rule) && !rule.Choices.IsDefault && rule.Choices.Contains(position))
         {
             _start.Add(new(item, default) { OneOf = [position] });
         }

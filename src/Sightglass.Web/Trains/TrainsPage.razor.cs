@@ -8,6 +8,7 @@ using Sightglass.Book.Consists;
 using Sightglass.Book.Model;
 using Sightglass.Paper.Html;
 using Sightglass.Paper.Papers;
+using Sightglass.Trials.Consists;
 using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Trains;
@@ -21,6 +22,7 @@ public sealed partial class TrainsPage
     private string _typed = "";
     private ImmutableArray<Diagnostic> _wrong = [];
     private string _asked = "";
+    private Consist? _shown;
 
     [Inject]
     private MachineRoom Room { get; set; } = null!;
@@ -112,9 +114,14 @@ public sealed partial class TrainsPage
     private async Task Show(Consist consist)
     {
         Paper = null;
+        _shown = consist;
         Waiting = Say.It("The train is put together, charged and tried …");
         StateHasChanged();
-        Paper = HtmlPaper.Write(TrainPaper.Of(await Desk.Of(consist)));
+        TrainCheckResult result = await Desk.Of(consist);
+        if (ReferenceEquals(_shown, consist))
+        {
+            Paper = HtmlPaper.Write(TrainPaper.Of(result));
+        }
     }
 
     private void Go(ChangeEventArgs e, string what)
