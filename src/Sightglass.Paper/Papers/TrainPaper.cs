@@ -78,6 +78,8 @@ public static class TrainPaper
         _ => Either(authority.Who),
     };
 
+    private static string Either(IEnumerable<string> who) => Say.Names(who, Say.It(" or "));
+
     /// <summary>Which protection is needed.</summary>
     public static string Protections(CouplingStep step)
     {
