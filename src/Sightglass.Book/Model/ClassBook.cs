@@ -44,7 +44,7 @@ public sealed record ClassBook
     public string? InService { get; init; }
 
     /// <summary>What the vehicle weighs, resists and pulls; null where the author does not say it.</summary>
-    public RunningData? Running { get; init; }
+    public Hauling? Hauling { get; init; }
 
     /// <summary>How a train is made up; null where the author does not say it, and for cars.</summary>
     public MakingUp? MakingUp { get; init; }

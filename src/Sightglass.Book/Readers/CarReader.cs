@@ -34,7 +34,7 @@ internal sealed class CarReader(ClassBook book, ImmutableDictionary<string, Asse
                 Length = head.Positive("length", Basics.Quantities.Dimension.Metre, 25),
                 Width = head.Positive("width", Basics.Quantities.Dimension.Metre, book.Width),
                 CarClass = entry.Name,
-                Running = RunningReader.Read(head.Take("running"), entry.Key.Span, own),
+                Hauling = HaulingReader.Read(head.Take("hauling"), entry.Key.Span, own),
                 MakingUp = null,
                 Cars = ImmutableSortedDictionary<string, ClassBook>.Empty,
                 RoadNumbers = ImmutableSortedDictionary<string, RoadNumber>.Empty,

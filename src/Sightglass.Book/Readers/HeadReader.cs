@@ -29,7 +29,7 @@ internal static class HeadReader
             WalkStart = map.Choice("walk starts", "right", "left") == "left" ? Side.Left : Side.Right,
             InService = map.Name("in service", NameUse.Situation),
             ShownIn = Units(map.List("shown in"), context),
-            Running = RunningReader.Read(map.Take("running"), first, context),
+            Hauling = HaulingReader.Read(map.Take("hauling"), first, context),
             MakingUp = MakingUpReader.Read(map.Take("making up"), context),
         };
     }

@@ -10,10 +10,10 @@ internal sealed record SectionList(string Owner, ImmutableArray<string> Once, Im
 {
     public static SectionList Book { get; } = new(
         "a file of the book",
-        ["book", "edition", "notice", "railroad", "length", "width", "walk starts", "shown in", "in service", "running", "making up"],
+        ["book", "edition", "notice", "railroad", "length", "width", "walk starts", "shown in", "in service", "hauling", "making up"],
         ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "measures", "walks", "bets", "searches", "habits", "pictures", "ends", "road numbers", "silhouettes", "cars", "trains", "situations"]);
 
     /// <summary>A car has no people, protections and systems of its own: they are the book's.</summary>
     public static SectionList Car(string name) => new(
-        $"the car `{name}`", ["text", "length", "width", "running"], ["places", "items", "facts", "signs", "hazards", "ends", "silhouettes"]);
+        $"the car `{name}`", ["text", "length", "width", "hauling"], ["places", "items", "facts", "signs", "hazards", "ends", "silhouettes"]);
 }

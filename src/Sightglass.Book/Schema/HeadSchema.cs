@@ -18,7 +18,7 @@ internal sealed class HeadSchema(QuantityDefinitions quantities)
         Key("in service", Text("A situation in which the machine is in service and nothing is wrong: what happens when something fails is shown from it.")),
         Key("walk starts", Choice(["right", "left"], "Side on which the walk round starts.", "right")),
         Key("shown in", List(Text(), "Units in which values are shown, one for each sort of quantity.")),
-        Key("running", new MakingUpSchema(quantities).Running()),
+        Key("hauling", new MakingUpSchema(quantities).Hauling()),
         Key("making up", new MakingUpSchema(quantities).MakingUp()),
     ];
 }

@@ -7,7 +7,7 @@ namespace Sightglass.Book.Schema;
 /// <summary>The schema of what a train needs to be made up and checked.</summary>
 internal sealed class MakingUpSchema(QuantityDefinitions quantities)
 {
-    public JsonObject Running() => Map("What it weighs, resists and pulls.",
+    public JsonObject Hauling() => Map("What it weighs, resists and pulls.",
     [
         Key("mass", quantities.Value(Dimension.Kilogram, "In running order; a machine whose axles stand on scales is weighed.")),
         Key("axles", Count("Of the vehicle; 4 where absent.")),

@@ -18,7 +18,7 @@ internal sealed class TrainSchema(SectionSchema sections, QuantityDefinitions qu
             Key("text", Text("What it is.")),
             Key("length", quantities.Value(Dimension.Metre, "Over the coupler pulling faces.", "25 m")),
             Key("width", quantities.Value(Dimension.Metre, "Of the body; the machine's where absent.")),
-            Key("running", new MakingUpSchema(quantities).Running()),
+            Key("hauling", new MakingUpSchema(quantities).Hauling()),
             Key("items", Named(Ref("entry"), "Pieces of equipment by name.")),
             .. shared,
         ]), "Classes of cars that trains are made of.");

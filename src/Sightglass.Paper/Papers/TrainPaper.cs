@@ -99,6 +99,8 @@ public static class TrainPaper
         };
     }
 
+    private static string Either(ImmutableArray<string> who) => Say.Names(who, " / ");
+
     private static bool Alike(TrainCheckResult result, CouplingStep one, CouplingStep other) =>
         one.Joints.SequenceEqual(other.Joints) && By(one.Coupling.Authority) == By(other.Coupling.Authority) && Protections(one) == Protections(other) && Places(result, one.Joints) == Places(result, other.Joints);
 

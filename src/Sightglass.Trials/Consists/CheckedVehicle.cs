@@ -17,7 +17,7 @@ public sealed record CheckedVehicle(Vehicle Vehicle, ConsistVehicle Listed, Clas
     /// <summary>Whether it is a machine that is not hauled dead.</summary>
     public bool IsLive => IsMachine && !Listed.IsDead;
 
-    public int Axles => Class.Running?.Axles ?? 4;
+    public int Axles => Class.Hauling?.Axles ?? 4;
 
     /// <summary>The end that faces the rear of the train, or its head; null where it has none there.</summary>
     public CouplingEnd? End(bool rear) => Class.Ends.Values.Where(e => e.Faces == (rear != Listed.Listed.IsTurned ? Side.Rear : Side.Front)).OrderBy(e => e.Span).FirstOrDefault();

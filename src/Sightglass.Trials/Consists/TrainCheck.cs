@@ -60,7 +60,7 @@ public static class TrainCheck
             return result with { Trouble = trouble ?? "" };
         }
 
-        ImmutableArray<CheckedVehicle> vehicles = [.. result.Vehicles.Select((v, i) => v with { Mass = v.Listed.Mass ?? v.Class.Running?.Mass ?? still.Weighed[i] })];
+        ImmutableArray<CheckedVehicle> vehicles = [.. result.Vehicles.Select((v, i) => v with { Mass = v.Listed.Mass ?? v.Class.Hauling?.Mass ?? still.Weighed[i] })];
         TrainBrakes? brakes = made?.Brakes is not null && read[1] is { } set ? still.Brakes(set, vehicles) : null;
         ImmutableArray<CommandAnswers> commands = made is null ? [] : [.. made.Commands.Select((c, i) => Answers(c, read[^(made.Commands.Length - i)]))];
         TrainPower power = still.Power();

@@ -29,7 +29,7 @@ internal static class TrainPulling
         int[] pulling = [.. Enumerable.Range(0, vehicles.Length).Where(i => vehicles[i].IsLive && answers.Where(a => a.Command.Pulls).All(a => a.AnsweredBy(i)))];
         double mass = vehicles.Sum(v => v.Mass!.Value), units = pulling.Sum(i => vehicles[i].Mass!.Value);
         double weight = mass * Physical.Gravity;
-        double driven = pulling.Sum(i => vehicles[i].Mass!.Value * (vehicles[i].Class.Running?.DrivenAxles ?? 0) / vehicles[i].Axles) * Physical.Gravity;
+        double driven = pulling.Sum(i => vehicles[i].Mass!.Value * (vehicles[i].Class.Hauling?.DrivenAxles ?? 0) / vehicles[i].Axles) * Physical.Gravity;
         double adhesion = TractiveEffort.AdhesionNewtons(driven, consist.Adhesion);
         double watts = pulling.Sum(i => Rail(vehicles[i], power));
         double[] resistance = [0, 0, 0];
@@ -65,16 +65,16 @@ internal static class TrainPulling
     private static double Rail(CheckedVehicle vehicle, TrainPower power)
     {
         double train = power.Sources.Where(s => s.Source.Vehicle.Index == vehicle.Vehicle.Index).Sum(s => Math.Max(0, s.Watts));
-        return vehicle.Class.Running is { Power: { } all, Efficiency: var efficiency } ? Math.Max(0, all - train) * efficiency : 0;
+        return vehicle.Class.Hauling is { Power: { } all, Efficiency: var efficiency } ? Math.Max(0, all - train) * efficiency : 0;
     }
 
     private static double[] Sheet(CheckedVehicle vehicle)
     {
-        RunningData running = vehicle.Class.Running ?? new(default);
+        Hauling running = vehicle.Class.Hauling ?? new(default);
         return FormOf(running).Sheet(vehicle.Mass!.Value, running.Axles, running.Resistance == ResistanceSort.Modified ? null : running.Front);
     }
 
-    private static ResistanceForm FormOf(RunningData running) => running.Resistance switch
+    private static ResistanceForm FormOf(Hauling running) => running.Resistance switch
     {
         ResistanceSort.Locomotive => ResistanceForm.Locomotive1926,
         ResistanceSort.Freight => ResistanceForm.Freight1926,
@@ -98,7 +98,7 @@ internal static class TrainPulling
         double held = 0;
         for (int i = 0; i < vehicles.Length && held < margin * grade; i++)
         {
-            if (vehicles[i].Class.Running?.HandBrake is { } force)
+            if (vehicles[i].Class.Hauling?.HandBrake is { } force)
             {
                 set.Add(i);
                 held += force;

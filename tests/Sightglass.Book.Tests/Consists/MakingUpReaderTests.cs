@@ -31,14 +31,14 @@ public class MakingUpReaderTests
               lead: { lever: "off" }
               brakes: { set: lever, to: "on", within: 20 s }
               commands: { the lever: { set: lever, to: "on", answers: it is done, pulls: yes } }
-            running: { mass: 12 t, axles: 2, driven axles: 2, power: 300 kW, hand brake: 9 kN, resistance: modified }
+            hauling: { mass: 12 t, axles: 2, driven axles: 2, power: 300 kW, hand brake: 9 kN, resistance: modified }
             """);
         Assert.Empty(found);
         MakingUp made = book!.MakingUp!;
         Assert.True(made.Lines[0] is { Line: "brake pipe", IsNeeded: true, Lost: "No brake.", BetweenMachines: false });
         Assert.Equal(("lever", "on", 20.0), (made.Brakes!.Item, made.Brakes.Position, made.BrakesWithin));
         Assert.True(made.Commands[0] is { Name: "the lever", Answers: "it is done", AnswersTurned: null, Pulls: true });
-        Assert.Equal((12_000, 2, 2, 300_000, 9_000, ResistanceSort.Modified), (book.Running!.Mass!.Value, book.Running.Axles, book.Running.DrivenAxles, book.Running.Power!.Value, book.Running.HandBrake!.Value, book.Running.Resistance));
+        Assert.Equal((12_000, 2, 2, 300_000, 9_000, ResistanceSort.Modified), (book.Hauling!.Mass!.Value, book.Hauling.Axles, book.Hauling.DrivenAxles, book.Hauling.Power!.Value, book.Hauling.HandBrake!.Value, book.Hauling.Resistance));
     }
 
     [Theory]
@@ -48,9 +48,9 @@ public class MakingUpReaderTests
     [InlineData("making up: { commands: { the lever: { set: lever, to: \"on\", answers: it is don } } }", "`it is don` is not possible for `answers`: a fact of the machine; did you mean `it is done`?")]
     [InlineData("making up: { commands: { the lever: { to: \"on\", answers: it is done } } }", "the command `the lever` lacks `set`")]
     [InlineData("making up: { brakes: { set: lever } }", "`brakes` lacks `to`")]
-    [InlineData("running: { driven axles: 6 }", "`driven axles` is `6`; it must be no more than its 4 axles")]
-    [InlineData("running: { mass: 0 t }", "`mass` is `0 t`; it must be more than zero")]
-    [InlineData("running: { efficiency: 120 % }", "`efficiency` is `120 %`; it must be 0 % to 100 %")]
+    [InlineData("hauling: { driven axles: 6 }", "`driven axles` is `6`; it must be no more than its 4 axles")]
+    [InlineData("hauling: { mass: 0 t }", "`mass` is `0 t`; it must be more than zero")]
+    [InlineData("hauling: { efficiency: 120 % }", "`efficiency` is `120 %`; it must be 0 % to 100 %")]
     public void Read_AMistake_IsTold(string section, string says)
     {
         (ClassBook? book, DiagnosticList found) = Read(section);

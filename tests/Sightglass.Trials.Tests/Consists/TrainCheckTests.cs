@@ -144,7 +144,7 @@ public sealed class TrainCheckTests
 
     private static IEnumerable<string> Told(TrainCheckResult r) => r.Findings.Select(f => f.Says());
 
-    private static double[] Cars() => [46_000 / ShortTon, .. Enumerable.Repeat(54_000 / ShortTon, 5)];
+    private static double[] Cars() => [38_000 / ShortTon, .. Enumerable.Repeat(54_000 / ShortTon, 5)];
 
     /// <summary>lb/ton: 1.3 + 29/w + 0.03·V + k·A·V²/(w·n), a front of 11 m² where nothing else is said.</summary>
     private static double Davis(double perAxle, double mph, double k, double front = 11) => 1.3 + (29 / perAxle) + (0.03 * mph) + (k * front / (0.3048 * 0.3048) * mph * mph / (perAxle * 4));

@@ -21,10 +21,10 @@ public sealed class UnlikeVehiclesTests
           plug: { kind: receptacle, system: power, pins: { 1: bars }, who: [hand], places: [yard], for: Takes the jumper., normal: Shut. }
         ends: { rear: { faces: rear, joins: { train power: plug } } }
         making up: { lines: { train power: { needed: yes, lost: Its people sit in the dark. } } }
-        running: { mass: 80 t, driven axles: 4, power: 800 kW }
+        hauling: { mass: 80 t, driven axles: 4, power: 800 kW }
         cars:
           old car:
-            running: { mass: 30 t }
+            hauling: { mass: 30 t }
             places: { "A end": { x: 1 m, y: 2.4 m } }
             items:
               bars: { kind: busbar, system: power }

@@ -4,7 +4,7 @@ namespace Sightglass.Book.Model;
 
 /// <summary>What a vehicle weighs, resists and pulls, of a class. SI; null where the book does not say it.</summary>
 /// <param name="Span">Where it is described.</param>
-public sealed record RunningData(Span Span)
+public sealed record Hauling(Span Span)
 {
     /// <summary>kg in running order. A machine whose axles stand on scales needs none: it is weighed.</summary>
     public double? Mass { get; init; }

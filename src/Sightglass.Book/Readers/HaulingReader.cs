@@ -7,22 +7,22 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Readers;
 
 /// <summary>Reads what a vehicle weighs, resists and pulls.</summary>
-internal static class RunningReader
+internal static class HaulingReader
 {
     private static readonly string[] s_forms = ["passenger", "locomotive", "freight", "modified"];
 
     /// <param name="node">Of the key <c>running</c>; null where there is none.</param>
     /// <param name="owner">Where the vehicle is named.</param>
     /// <param name="context">Takes findings.</param>
-    public static RunningData? Read(YamlNode? node, Span owner, ReadContext context)
+    public static Hauling? Read(YamlNode? node, Span owner, ReadContext context)
     {
-        if (node is null || MapReader.Of(node, node.Span, "`running`", context) is not { } map)
+        if (node is null || MapReader.Of(node, node.Span, "`hauling`", context) is not { } map)
         {
             return null;
         }
 
-        RunningData usual = new(owner);
-        RunningData running = new(node.Span)
+        Hauling usual = new(owner);
+        Hauling hauling = new(node.Span)
         {
             Mass = Given(map, "mass", Dimension.Kilogram),
             Axles = map.Whole("axles") ?? usual.Axles,
@@ -33,13 +33,13 @@ internal static class RunningReader
             Efficiency = map.Share("efficiency", usual.Efficiency),
             HandBrake = Given(map, "hand brake", Dimension.Force),
         };
-        if (running.DrivenAxles > running.Axles)
+        if (hauling.DrivenAxles > hauling.Axles)
         {
-            context.Add(BookMessages.OutOfRange(map.SpanOf("driven axles"), "`driven axles`", map.Text("driven axles"), $"no more than its {running.Axles} axles"));
+            context.Add(BookMessages.OutOfRange(map.SpanOf("driven axles"), "`driven axles`", map.Text("driven axles"), $"no more than its {hauling.Axles} axles"));
         }
 
         map.Finish();
-        return running;
+        return hauling;
     }
 
     private static double? Given(MapReader map, string key, Dimension dimension)
