@@ -11,7 +11,7 @@ namespace Sightglass.Drawing.Trains;
 public static class TrainMapDrawing
 {
     private const double Type = 13;
-    private const double Row = 24;
+    private const double Row = 21;
     private const double Gap = 16;
 
     /// <summary>Least width of what stands before the rows.</summary>
@@ -81,18 +81,18 @@ public static class TrainMapDrawing
     private static void Values(SvgWriter w, TrainMapRow row, double[] edges, double y)
     {
         w.Path("c-grid", new SvgPath().Segment(0, y, edges[^1], y));
-        w.Text("d-lab strong", 0, y + 17, row.Label);
+        w.Text("d-lab strong", 0, y + 15, row.Label);
         for (int i = 0; i < row.Values.Length; i++)
         {
             (string value, bool isBad) = row.Values[i];
-            w.Text(isBad ? "num-lab t-bad strong" : "num-lab", (edges[i] + edges[i + 1]) / 2, y + 17, TextMeasure.Fit(value, TextFace.Sans500, Type, edges[i + 1] - edges[i] - 4), ("text-anchor", "middle"));
+            w.Text(isBad ? "num-lab t-bad strong" : "num-lab", (edges[i] + edges[i + 1]) / 2, y + 15, TextMeasure.Fit(value, TextFace.Sans500, Type, edges[i + 1] - edges[i] - 4), ("text-anchor", "middle"));
         }
     }
 
     private static void Line(SvgWriter w, TrainMapLine line, double[] edges, double y)
     {
-        double at = y + 12;
-        w.Text("d-lab", 0, y + 17, line.Name);
+        double at = y + 10;
+        w.Text("d-lab", 0, y + 15, line.Name);
         for (int i = 0; i < line.Ends.Length; i++)
         {
             double middle = (edges[i] + edges[i + 1]) / 2;

@@ -29,8 +29,7 @@ public static class TrainPaper
         }
 
         blocks.Add(new PaperBlock.Picture(TrainMapDrawing.Render(TrainMaps.Of(result)), TrainMaps.Told(result)) { MostHeight = 0.4 });
-        blocks.AddRange(Order(result));
-        blocks.AddRange(Numbers(result));
+        blocks.AddRange(OrderAndNumbers(result));
         blocks.AddRange(Answers(result));
         blocks.Add(new PaperBlock.Paragraph(StandsIn, ParagraphSort.Small));
         return new PaperDocument(title, PaperLook.Dense, [.. blocks]) { Style = "train", Machine = PaperWords.Machine(result.Book), Notice = PaperWords.Notice(result.Book) };
@@ -104,13 +103,25 @@ public static class TrainPaper
     private static bool Alike(TrainCheckResult result, CouplingStep one, CouplingStep other) =>
         one.Joints.SequenceEqual(other.Joints) && By(one.Coupling.Authority) == By(other.Coupling.Authority) && Protections(one) == Protections(other) && Places(result, one.Joints) == Places(result, other.Joints);
 
-    private static IEnumerable<PaperBlock> Order(TrainCheckResult result)
+    /// <summary>What to couple and what it comes to beside each other; below them what is dangerous, and where the numbers come from.</summary>
+    private static IEnumerable<PaperBlock> OrderAndNumbers(TrainCheckResult result)
     {
-        if (result.Order.IsEmpty)
+        yield return new PaperBlock.Columns([.. Order(result)], [new PaperBlock.Heading(2, Say.It("Its numbers")), Table(TrainNumbers.Of(result))]);
+        foreach (string note in new[] { Mistaken(result), TrainNumbers.Sources(result) }.Where(n => n.Length > 0))
         {
-            yield break;
+            yield return new PaperBlock.Paragraph(note, ParagraphSort.Small);
         }
 
+        PaperBlock[] notices = [.. Cautions(result)];
+        int left = (notices.Length + 1) / 2;
+        if (left > 0)
+        {
+            yield return new PaperBlock.Columns([.. notices[..left]], [.. notices[left..]]);
+        }
+    }
+
+    private static IEnumerable<PaperBlock> Order(TrainCheckResult result)
+    {
         yield return new PaperBlock.Heading(2, Say.It("To couple, in this order"));
         if (result.Book.MakingUp is { Text.Length: > 0 } made)
         {
@@ -118,40 +129,21 @@ public static class TrainPaper
         }
 
         yield return new PaperBlock.Table(
-            [Say.It("What"), Say.It("Behind"), Say.It("Done by"), Say.It("Protection")],
-            [.. Together(result).Select(s => ImmutableArray.Create<PaperText>(s.What, Places(result, s.First.Joints), By(s.First.Coupling.Authority), Protections(s.First)))])
-        { Widths = [3, 2.2, 2.8, 2.8], RowHeads = true };
-        if (Mistaken(result) is { Length: > 0 } mistaken)
-        {
-            yield return new PaperBlock.Paragraph(mistaken, ParagraphSort.Small);
-        }
-
-        PaperBlock[] notices = [.. Cautions(result)];
-        if (notices.Length > 0)
-        {
-            int left = (notices.Length + 1) / 2;
-            yield return new PaperBlock.Columns([.. notices[..left]], [.. notices[left..]]);
-        }
+            [Say.It("What"), Say.It("Done by"), Say.It("Protection")],
+            [.. Together(result).Select(s => ImmutableArray.Create<PaperText>(What(result, s.What, s.First), By(s.First.Coupling.Authority), Protections(s.First)))])
+        { Widths = [3, 2.6, 2.6], RowHeads = true };
     }
+
+    /// <summary>A line, and where it is coupled when that is not everywhere.</summary>
+    private static string What(TrainCheckResult result, string lines, CouplingStep step) =>
+        step.Joints.Length == result.Joints.Length ? lines : Say.With($"{lines}, behind {Places(result, step.Joints)}");
 
     /// <summary>What is gravest at each line, once for the lines of which it is the same.</summary>
     private static IEnumerable<PaperBlock> Cautions(TrainCheckResult result) =>
         result.Order.Where(s => s.Gravest is not null).GroupBy(s => s.Gravest!.Caution.Text).OrderByDescending(g => g.First().Gravest!.Caution.Word)
             .Select(g => new PaperBlock.Notice(g.First().Gravest!.Caution.Word, PaperText.Strong(Say.Begin(Say.List(g.Select(s => s.Line))) + ". ").And(Say.Book(g.Key))));
 
-    private static IEnumerable<PaperBlock> Numbers(TrainCheckResult result)
-    {
-        (string Name, string Value, string Says)[] all = [.. TrainNumbers.Of(result)];
-        yield return new PaperBlock.Heading(2, Say.It("Its numbers"));
-        int half = (all.Length + 1) / 2;
-        yield return new PaperBlock.Columns([Table(all[..half])], [Table(all[half..])]);
-        if (TrainNumbers.Sources(result) is { Length: > 0 } sources)
-        {
-            yield return new PaperBlock.Paragraph(sources, ParagraphSort.Small);
-        }
-    }
-
-    private static PaperBlock.Table Table((string Name, string Value, string Says)[] rows) =>
+    private static PaperBlock.Table Table(IEnumerable<(string Name, string Value, string Says)> rows) =>
         new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create<PaperText>(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
 
     private static IEnumerable<PaperBlock> Answers(TrainCheckResult result)
