@@ -46,7 +46,7 @@ public static class ConsistSchema
             ["required"] = new JsonArray("vehicles"),
         };
         KeyValuePair<string, JsonObject>[] common = [.. new CommonDefinitions(quantities).All().Where(d => d.Key is "name" or "names" or "hole" or "yes or no")];
-        root["$defs"] = Properties(common.Concat(quantities.All.Where(q => q.Key == Dimension.One.ToString() || q.Key == Dimension.Kilogram.ToString()).Select(q => Key(q.Key, q.Value))));
+        root["$defs"] = Properties(common.Concat(quantities.All.Where(q => q.Key == "number" || q.Key == Dimension.Kilogram.ToString()).Select(q => Key(q.Key, q.Value))));
         return root;
     }
 
