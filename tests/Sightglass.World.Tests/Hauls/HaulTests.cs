@@ -50,7 +50,7 @@ public sealed class HaulTests
         HaulResult run = s_local.Value;
         Assert.Equal(114e3 + (3 * 54e3) + (run.Fuel[0].Start * 840), run.Train.Mass, 1.0);
         Assert.Equal(3 * 55e3 * 0.8, run.Train.HeadEnd, 1.0);
-        Assert.Equal(run.Train.Vehicles.Sum(v => v.Length), 21 + (3 * 25.9), 1e-6);
+        Assert.Equal(21 + (3 * 25.9), run.Train.Vehicles.Sum(v => v.Length), 1e-6);
     }
 
     /// <summary>The machine's mass under `running` is what the running gear carries: body, frames, axles, sand.</summary>
@@ -59,7 +59,7 @@ public sealed class HaulTests
     {
         ClassBook book = Books.CurlewFleet.Class!.Book;
         double gear = book.Items.Values.Where(i => i.Kind.Name is "body" or "truck frame" or "axle").Sum(i => i.Parameters["mass"].Number) + book.Items.Values.Sum(i => i.Parameters.GetValueOrDefault("full mass")?.Number ?? 0);
-        Assert.Equal(gear, book.Running!.Mass, 500);
+        Assert.InRange(book.Running!.Mass, gear - 500, gear + 500);
     }
 
     /// <summary>Fuel by the living system closes: what is gone from the compartments was burnt or is in the lines; and it is what the book's notches and the head-end load burn in that time, within a twentieth.</summary>
