@@ -13,17 +13,15 @@ public sealed class RouteReaderTests
     public void Read_GoodOne_TakesAllOfIt()
     {
         Route route = SampleBook.Good(SampleBook.Text).Routes["over the hill"];
-        Assert.Equal([2 * Mile, 8 * Mile, 6 * Mile], new[] { route.From, route.To, route.Length }, Near);
-        Assert.Equal([2 * Mile, 3 * Mile, 6 * Mile], route.Stretches.Select(s => s.From), Near);
-        Assert.Equal([3 * Mile, 6 * Mile, 8 * Mile], route.Stretches.Select(s => s.To), Near);
+        Assert.Equal(6 * Mile, route.Length, 1e-6);
+        Assert.Equal([2 * Mile, 3 * Mile, 6 * Mile, 8 * Mile], route.Stretches.Select(s => s.From).Append(route.To), (a, b) => Math.Abs(a - b) < 1e-6);
+        Assert.Equal(route.Stretches.Skip(1).Select(s => s.From), route.Stretches.SkipLast(1).Select(s => s.To));
         Assert.Equal([0, 0.012, -0.01], route.Stretches.Select(s => s.Grade));
-        Assert.Equal([0, 3, 30.48 / 500 * 180 / Math.PI], route.Stretches.Select(s => s.CurveDegrees), Near);
+        Assert.Equal([0, 3, 30.48 / 500 * 180 / Math.PI], route.Stretches.Select(s => s.CurveDegrees), (a, b) => Math.Abs(a - b) < 1e-9);
         Assert.Equal([1, 0.8, 1], route.Stretches.Select(s => s.Holds));
         Assert.Equal([("Yard", null), ("Summit", (double?)120)], route.Places.Select(p => (p.Name, p.Stops)));
         Assert.Equal([("dry", 0.25, 0.30), ("wet", 0.15, 0.15)], route.Rails.Select(r => (r.Name, r.Adhesion, r.Sanded)));
     }
-
-    private static bool Near(double a, double b) => Math.Abs(a - b) < 1e-8;
 
     [Fact]
     public void Read_Running_TakesAllOfIt()

@@ -59,7 +59,7 @@ public sealed class HaulTests
     {
         ClassBook book = Books.CurlewFleet.Class!.Book;
         double gear = book.Items.Values.Where(i => i.Kind.Name is "body" or "truck frame" or "axle").Sum(i => i.Parameters["mass"].Number) + book.Items.Values.Sum(i => i.Parameters.GetValueOrDefault("full mass")?.Number ?? 0);
-        Assert.Equal(gear, book.Running!.Mass, 500.0);
+        Assert.InRange(book.Running!.Mass, gear - 500, gear + 500);
     }
 
     /// <summary>Fuel by the living system closes: what is gone from the compartments was burnt or is in the lines; and it is what the book's notches and the head-end load burn in that time, within a twentieth.</summary>
