@@ -28,7 +28,7 @@ internal sealed partial class Renamer
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
         bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
-        routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance front pulls handle most power brakes service emergency planned speed force needed lost lead trail dead commands
+        routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance pulls handle most power brakes planned speed force needed lost lead trail dead commands
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -57,6 +57,9 @@ internal sealed partial class Renamer
             $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|resistance|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
             + @"|^ {6}(?:rear|front):(?=\s*$)" // sides of a car's silhouette
             + @"|\bthrottle(?=: (?:throttle|governor)\b)" // the engine's parameter: there is a handle of the same name
+            + @"|\bfront(?=: [0-9])" // the area: there are places of that name
+            + @"|\b(?:service|emergency)(?=: \{ automatic brake handle)" // how brakes are handled: there are positions of that name
+            + @"|\bgoes to: machines\b" // every machine, not one of the book's names
             + @"|\bengine(?=: engine\b)" // what a machine pulls with: there is an item of the same name
             + $@"|(?<=^(?:   \s*)|\{{ |, |- )(?:{key}):|^(?:{key}):|(?<word>[A-Za-z]+)",
             RegexOptions.Multiline | RegexOptions.CultureInvariant);

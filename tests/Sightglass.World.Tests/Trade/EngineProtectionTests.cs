@@ -27,8 +27,8 @@ public sealed class EngineProtectionTests
         Assert.Equal(0, rig.Reads(5, "low water button"));
         Assert.False(Runs(rig, 900));
         Assert.Equal(1, rig.Reads(901, "low water button"));
-        rig.Do(910, "engine protection reset", "pushed");
-        rig.Do(915, "engine protection reset", "rest");
+        rig.Do(910, "engine trip reset", "pushed");
+        rig.Do(915, "engine trip reset", "rest");
         Assert.Equal(1, rig.Reads(920, "low water button"));
         rig.Do(930, "engine start station", "start");
         Assert.False(Runs(rig, 960));
