@@ -62,7 +62,7 @@ public sealed class CurlewCardTests
     [InlineData("motors-run-warm", "motors warm at a stop", null)]
     [InlineData("drain-before-frost", "before a night of frost", null)]
     [InlineData("dynamic-brake-does-not-answer", "dynamic brake without current", null)]
-    [InlineData("cut-out-motors-with-a-ground", "ground that comes back", null)]
+    [InlineData("cut-out-motors-with-a-ground", "ground that returns", null)]
     [InlineData("lights-before-departure", "before it leaves at dusk", null)]
     public void Card_ItsSituation_EndsWellOrSafelyAndMostlyWell(string card, string situation, string? roadNumber)
     {
