@@ -185,7 +185,7 @@ public static class HtmlPaper
     private static void Notice(StringBuilder page, SignalWord word, PaperText text)
     {
         string name = Say.Word(word.ToString());
-        page.Append("<div class=\"hz ").Append(word.ToString().ToLowerInvariant()).Append("\" role=\"note\"><h4>").Append(word == SignalWord.Notice ? "" : Mark).Append(Text(name.ToUpperInvariant())).Append("</h4><p>").Append(Text(text)).Append("</p></div>");
+        page.Append("<div class=\"hz ").Append(word.ToString().ToLowerInvariant()).Append("\" role=\"note\"><h4 role=\"none\">").Append(word == SignalWord.Notice ? "" : Mark).Append(Text(name.ToUpperInvariant())).Append("</h4><p>").Append(Text(text)).Append("</p></div>");
     }
 
     private static void Table(StringBuilder page, PaperBlock.Table table)
