@@ -29,7 +29,7 @@ public sealed class ConservationTests(ITestOutputHelper output)
         Assert.True(Drift(rig, 12) < 4536e-12);
     }
 
-    /// <summary>Every minute one control, drawn with its position, is worked; in the end what is in all stores and boundaries is what it was: kilograms of liquid and of compressed air, and joules of heat, which are looked at for themselves.</summary>
+    /// <summary>Every minute one control, drawn with its position, is worked; in the end what is in all stores and boundaries is what it was: kilograms of liquid and of compressed air; joules of heat and coulombs are looked at for themselves.</summary>
     private double Drift(Rig rig, int seed)
     {
         Random chance = new(seed);
@@ -41,17 +41,17 @@ public sealed class ConservationTests(ITestOutputHelper output)
             rig.Do(at + chance.NextDouble(), item.Name, item.Positions[chance.Next(item.Positions.Length)]);
         }
 
-        int[] heat = [.. Networks(rig).Where(n => rig.Plan.AmountNames[n].Any(a => rig.Plan.Book.Items.TryGetValue(a, out Item? i) && i.Kind.Name == "thermal mass"))];
-        double before = Mass(rig, heat);
-        double[] joules = [.. heat.Select(n => Masses.Of(rig.World, n).Sum)];
+        int[] others = [.. Networks(rig).Where(n => rig.Plan.AmountNames[n].Any(a => rig.Plan.Book.Items.TryGetValue(a, out Item? i) && (i.Kind.Name is "thermal mass" or "battery")))];
+        double before = Mass(rig, others);
+        double[] were = [.. others.Select(n => Masses.Of(rig.World, n).Sum)];
         rig.World.RunTo(SimTime.FromSeconds(TenHours));
         Assert.True(rig.World.Trouble is null, rig.World.Trouble);
         rig.World.CutHere();
-        double drift = Math.Abs(Mass(rig, heat) - before);
-        for (int i = 0; i < heat.Length; i++)
+        double drift = Math.Abs(Mass(rig, others) - before);
+        for (int i = 0; i < others.Length; i++)
         {
-            (double sum, double size) = Masses.Of(rig.World, heat[i]);
-            Assert.True(Math.Abs(sum - joules[i]) <= 1e-12 * size, $"{sum - joules[i]} of {size} J in network {heat[i]}");
+            (double sum, double size) = Masses.Of(rig.World, others[i]);
+            Assert.True(Math.Abs(sum - were[i]) <= 1e-12 * size, $"{sum - were[i]} of {size} J or C in network {others[i]}");
         }
 
         output.WriteLine($"{before} kg, drift {drift} kg, {rig.World.Steps} steps, {controls.Length} controls");
