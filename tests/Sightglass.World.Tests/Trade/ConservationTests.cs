@@ -41,7 +41,7 @@ public sealed class ConservationTests(ITestOutputHelper output)
             rig.Do(at + chance.NextDouble(), item.Name, item.Positions[chance.Next(item.Positions.Length)]);
         }
 
-        int[] others = [.. Networks(rig).Where(n => rig.Plan.AmountNames[n].Any(a => rig.Plan.Book.Items.TryGetValue(a, out Item? i) && (i.Kind.Name is "thermal mass" or "battery")))];
+        int[] others = [.. Networks(rig).Where(n => rig.Plan.AmountNames[n].Any(a => a.StartsWith("plates of ", StringComparison.Ordinal) || (rig.Plan.Book.Items.TryGetValue(a, out Item? i) && i.Kind.Name == "thermal mass")))];
         double before = Mass(rig, others);
         double[] were = [.. others.Select(n => Masses.Of(rig.World, n).Sum)];
         rig.World.RunTo(SimTime.FromSeconds(TenHours));
