@@ -116,7 +116,7 @@ public sealed class CurlewCardTests
     [Fact]
     public void AxleBoxIsWarm_BearingHasFailed_StopsAtOnce()
     {
-        TrialResult all = Try("axle-box-is-warm", "stopped for a hot axle box", null, TrainCases);
+        TrialResult all = Try("axle-box-is-warm", "stopped for an axle box that smells", null, TrainCases);
         Assert.All(all.Outcomes, o => Assert.Equal((OutcomeKind.Stopped, "a box is hot, we stay where we are"), (o.Kind, o.Mechanism)));
     }
 
