@@ -12,6 +12,9 @@ public sealed record HumanTimes
     /// <summary>Seconds until somebody who was asked has answered, where no situation draws it.</summary>
     public double Answer { get; init; } = 15;
 
+    /// <summary>Seconds for which somebody waits for an answer that does not come.</summary>
+    public double WaitsForAnswer { get; init; } = 60;
+
     /// <summary>Seconds to lock a control, hang a tag and try it.</summary>
     public double Lock { get; init; } = 30;
 

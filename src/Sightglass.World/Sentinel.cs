@@ -20,6 +20,9 @@ internal sealed class Sentinel
     /// <summary>Hazards watched for one person at most.</summary>
     public const int HazardsAPerson = 1000;
 
+    /// <summary>What an overseer watches is numbered below zero.</summary>
+    public static int OfOverseer(int watch) => -1 - watch;
+
     /// <summary>Who is told.</summary>
     public int Owner { get; private set; }
 

@@ -40,7 +40,7 @@ public sealed partial class World
                     ApplySlots();
                     MeetChange();
                     _phase = Phase.Propose;
-                    if (!InView && (!Plan.Switches.IsEmpty || _people.Count > 0))
+                    if (!InView && (!Plan.Switches.IsEmpty || _people.Count > 0 || Overseer is not null))
                     {
                         Look(Now);
                         _phase = Phase.FirstLook;
@@ -363,6 +363,9 @@ public sealed partial class World
                 break;
             case AgendaKind.Pass:
                 Pass(_people[entry.Id]);
+                break;
+            case AgendaKind.Overseer:
+                Overseer?.TimeHasCome(entry.Id);
                 break;
             case AgendaKind.Sample:
                 OnSample?.Invoke(this);

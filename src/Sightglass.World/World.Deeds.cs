@@ -95,31 +95,23 @@ public sealed partial class World
 
     private void Act(WorldAction action)
     {
+        if (PersonOf(action) is { } id)
+        {
+            Begin(action, id);
+            return;
+        }
+
         switch (action)
         {
             case WorldAction.Operate o:
-                Item item = Plan.Book.Items[o.Item];
-                if (o.Person >= 0)
-                {
-                    Touch(_people[o.Person], item);
-                }
-
-                bool moved = Turn(item, o.Position);
+                bool moved = Turn(Plan.Book.Items[o.Item], o.Position);
                 if (Journal is not null)
                 {
-                    FormattableString who = o.Person < 0 ? (FormattableString)$"instructor" : $"{_people[o.Person].Role.Name}";
+                    FormattableString who = $"instructor";
                     PositionWord to = new(o.Item, o.Position);
                     Note(JournalKind.Deed, moved ? (FormattableString)$"{who} puts {o.Item} to {to}." : $"{who} puts {o.Item} to {to}, but it does not move.");
                 }
 
-                break;
-            case WorldAction.Walk w:
-                if (Journal is not null)
-                {
-                    Note(JournalKind.Deed, $"{_people[w.Person].Role.Name} goes to {w.Place}.");
-                }
-
-                StartWalk(_people[w.Person], Plan.Ways.IndexOf(w.Place));
                 break;
             case WorldAction.PutIn p:
                 FaultSlots slots = FaultSlots.Of(Plan, p.Item, p.Fault);
@@ -143,6 +135,12 @@ public sealed partial class World
         }
 
         Heed(person);
+        if (person.Deed is { } deed)
+        {
+            person.Deed = null;
+            Complete(person, deed);
+        }
+
         Run?.Resume(person);
     }
 }

@@ -179,6 +179,7 @@ public sealed partial class World
     /// <summary>Somebody puts a hand to an item.</summary>
     internal void Touch(Person person, Item item)
     {
+        Overseer?.Touched(person, item);
         foreach (HazardEntry hazard in _hazards.On(item))
         {
             if (hazard.IsCritical && Bites(hazard) && !IsSafe(person, hazard))
@@ -256,6 +257,7 @@ public sealed partial class World
         }
 
         Run?.Harm(hazard.Mechanism);
+        Overseer?.Injured(person, hazard.Mechanism);
     }
 
     /// <summary>What is only to be heeded is told once, where a journal is kept and when the machine is in view anyway.</summary>

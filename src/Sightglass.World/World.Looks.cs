@@ -112,6 +112,7 @@ public sealed partial class World
         {
             _hasBegun = true;
             MeetHazards();
+            Overseer?.Begin();
         }
     }
 }

@@ -133,7 +133,12 @@ public sealed partial class World
                 continue;
             }
 
-            if (s.Owner >= Sentinel.Hazard)
+            if (s.Owner < 0)
+            {
+                s.Last = 0;
+                Overseer?.CameTrue(Sentinel.OfOverseer(s.Owner));
+            }
+            else if (s.Owner >= Sentinel.Hazard)
             {
                 s.Last = 0;
                 TellHazard(s.Owner);

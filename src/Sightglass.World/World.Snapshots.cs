@@ -20,6 +20,11 @@ public sealed partial class World
             throw new InvalidOperationException("A snapshot is taken at rest: run to a moment first.");
         }
 
+        if (Overseer is not null)
+        {
+            throw new InvalidOperationException("A world that is followed is restored from its record.");
+        }
+
         return new()
         {
             Now = Now.Ticks,
@@ -33,7 +38,7 @@ public sealed partial class World
             Networks = [.. Plan.Stepped.Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
-            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)], p.Within, p.Ahead))],
+            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)], p.Within, p.Ahead, p.Deed, p.IsHeard))],
             Actions = [.. _actions],
             Faults = [.. _faults.Select(f => f.Slots.Named(CollectionsMarshal.AsSpan(_faultValues).Slice(f.First, f.Slots.Values.Length)))],
             Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
@@ -90,6 +95,8 @@ public sealed partial class World
                 Protections = p.Protections,
                 Within = p.Within ?? p.Place,
                 Ahead = p.Ahead,
+                Deed = p.Deed,
+                IsHeard = p.IsHeard,
             };
             person.Permissions.UnionWith(p.Permissions);
             _people.Add(person);

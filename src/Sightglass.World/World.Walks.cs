@@ -40,6 +40,7 @@ public sealed partial class World
         (person.Place, person.Within, person.WalkingTo, person.Ahead) = (person.WalkingTo, person.WalkingTo, -1, -1);
         Agenda.Remove(AgendaKind.Pass, person.Id);
         MeetHazards(person);
+        Overseer?.Arrived(person);
     }
 
     /// <summary>Somebody on the way leaves the place they were within, or comes within the next.</summary>

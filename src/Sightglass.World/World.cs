@@ -97,6 +97,9 @@ public sealed partial class World
     /// <summary>The card being worked, or null.</summary>
     public CardRun? Run { get; private set; }
 
+    /// <summary>Who follows it, or null.</summary>
+    public Overseer? Overseer { get; private set; }
+
     /// <summary>Set when the numbers could not go on: the run is undecided for this reason.</summary>
     public string? Trouble { get; private set; }
 
@@ -154,6 +157,7 @@ public sealed partial class World
         _answers = null;
         Journal?.Clear();
         Run = null;
+        Overseer = null;
         Trouble = null;
         Now = Limit = SimTime.Zero;
         _fireAt = SimTime.Never;
@@ -202,6 +206,20 @@ public sealed partial class World
     {
         Run = run;
         run.Attach(this);
+    }
+
+    /// <summary>Lets somebody follow it. Only before its first moment.</summary>
+    /// <exception cref="InvalidOperationException">It has begun.</exception>
+    public void Follow(Overseer overseer)
+    {
+        ArgumentNullException.ThrowIfNull(overseer);
+        if (_hasBegun)
+        {
+            throw new InvalidOperationException("Who follows a world does so from its first moment.");
+        }
+
+        Overseer = overseer;
+        overseer.Join(this);
     }
 
     /// <summary>A line of the journal. Whoever makes a sentence for it looks first whether one is kept: in a trial nothing is built.</summary>

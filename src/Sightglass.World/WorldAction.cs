@@ -5,6 +5,13 @@ namespace Sightglass.World;
 /// <summary>Something done to a world from outside at a moment: what a record keeps and a replay repeats.</summary>
 [JsonDerivedType(typeof(Operate), "operate")]
 [JsonDerivedType(typeof(Walk), "walk")]
+[JsonDerivedType(typeof(Ask), "ask")]
+[JsonDerivedType(typeof(GiveBack), "give back")]
+[JsonDerivedType(typeof(SetGuard), "set guard")]
+[JsonDerivedType(typeof(TakeGuard), "take guard")]
+[JsonDerivedType(typeof(Tell), "tell")]
+[JsonDerivedType(typeof(Declare), "declare")]
+[JsonDerivedType(typeof(TakeHint), "take hint")]
 [JsonDerivedType(typeof(PutIn), "put in")]
 [JsonDerivedType(typeof(TakeOut), "take out")]
 [JsonDerivedType(typeof(SetInput), "set input")]
@@ -19,6 +26,29 @@ public abstract record WorldAction
 
     /// <summary>A person sent to a place.</summary>
     public sealed record Walk(int Person, string Place) : WorldAction;
+
+    /// <summary>Somebody asked by radio or in person for a protection, or for the permission to operate a control.</summary>
+    /// <param name="Person">Who asks.</param>
+    /// <param name="For">A protection that is asked for, or a control that needs permission.</param>
+    public sealed record Ask(int Person, string For) : WorldAction;
+
+    /// <summary>A protection given back by whoever holds it.</summary>
+    public sealed record GiveBack(int Person, string Protection) : WorldAction;
+
+    /// <summary>A lock, a chock or a signal set by a person where they stand.</summary>
+    public sealed record SetGuard(int Person, string Protection, string Target) : WorldAction;
+
+    /// <summary>A lock, a chock or a signal taken away.</summary>
+    public sealed record TakeGuard(int Person, string Protection, string Target) : WorldAction;
+
+    /// <summary>Something told to a role by radio or in person.</summary>
+    public sealed record Tell(int Person, string Role, string Text) : WorldAction;
+
+    /// <summary>Somebody says that they are done.</summary>
+    public sealed record Declare(int Person) : WorldAction;
+
+    /// <summary>Somebody asks for a hint.</summary>
+    public sealed record TakeHint(int Person) : WorldAction;
 
     /// <summary>A fault put in, with its values by name (SI).</summary>
     public sealed record PutIn(string Item, string Fault, System.Collections.Immutable.ImmutableSortedDictionary<string, double> Values) : WorldAction;

@@ -153,6 +153,15 @@ public static class BookTexts
             }
         }
 
+        foreach (Drill d in book.Drills.Values.OrderBy(d => d.Span))
+        {
+            yield return Name(d.Name, d.Span);
+            foreach (ReadText t in DrillTexts(d))
+            {
+                yield return t;
+            }
+        }
+
         foreach (Search s in book.Searches.Values.OrderBy(s => s.Span))
         {
             yield return Name(s.Name, s.Span);
@@ -183,6 +192,18 @@ public static class BookTexts
             yield return Name(p.Name, p.Span);
             yield return Prose(p.Shows, p.Span);
         }
+    }
+
+    private static IEnumerable<ReadText> DrillTexts(Drill d)
+    {
+        string[] told = [d.Aim, d.StopWord, .. d.NotReal, .. d.Tools];
+        return told.Select(t => Prose(t, d.Span))
+            .Concat(d.Objectives.SelectMany(o => new[] { Name(o.Name, o.Span), Prose(o.Because, o.Span) }))
+            .Concat(d.MustNever.SelectMany(n => new[] { Name(n.Name, n.Span), Prose(n.Because, n.Span) }))
+            .Concat(d.Orders.SelectMany(o => new[] { Name(o.Name, o.Span), Prose(o.Because, o.Span) }))
+            .Concat(d.Events.Select(e => Prose(e.Says, e.Span)))
+            .Concat(d.Hints.Select(h => Prose(h.Says, h.Span)))
+            .Concat(d.Asks.SelectMany(q => new[] { Prose(q.Asked, q.Span), Prose(q.Answer, q.Span) }));
     }
 
     private static ReadText Name(string text, Basics.Diagnostics.Span span) => new(BookTextSort.Name, text, span);

@@ -91,6 +91,9 @@ public sealed record ClassBook
     /// <summary>Questions about what will happen, to bet on.</summary>
     public ImmutableSortedDictionary<string, Bet> Bets { get; init; } = ImmutableSortedDictionary<string, Bet>.Empty;
 
+    /// <summary>Situations for a person to work in.</summary>
+    public ImmutableSortedDictionary<string, Drill> Drills { get; init; } = ImmutableSortedDictionary<string, Drill>.Empty;
+
     /// <summary>What does not come about, and is looked into.</summary>
     public ImmutableSortedDictionary<string, Search> Searches { get; init; } = ImmutableSortedDictionary<string, Search>.Empty;
 

@@ -32,9 +32,9 @@ internal static class BetReader
             Situation = situation?.Value ?? "",
             SituationSpan = situation?.Span ?? default,
             RunsFor = map.Positive("runs for", Dimension.Second, 1),
-            Acts = [.. Each(map, "acts", context).Select(n => Act(n, context)).OfType<BetAct>().OrderBy(a => a.After)],
-            Shows = [.. Each(map, "shows", context).Select(n => Show(n, context)).OfType<BetShow>()],
-            Answers = [.. Each(map, "answers", context).Select(n => Answer(n, context)).OfType<BetChoice>()],
+            Acts = [.. map.Elements("acts").Select(n => Act(n, context)).OfType<BetAct>().OrderBy(a => a.After)],
+            Shows = [.. map.Elements("shows").Select(n => Show(n, context)).OfType<BetShow>()],
+            Answers = [.. map.Elements("answers").Select(n => Answer(n, context)).OfType<BetChoice>()],
             Because = map.Text("because"),
             Lesson = map.Text("lesson"),
         };
@@ -105,19 +105,5 @@ internal static class BetReader
         BetChoice answer = new(map.Text("says"), when?.Value.Trim(), when is null ? node.Span : Values.Content(when), node.Span);
         map.Finish();
         return whole ? answer : null;
-    }
-
-    private static ImmutableArray<YamlNode> Each(MapReader map, string key, ReadContext context)
-    {
-        switch (map.Take(key))
-        {
-            case null or YamlScalar { IsNull: true }:
-                return [];
-            case YamlList list:
-                return [.. list.Items];
-            case { } other:
-                context.Add(BookMessages.WrongShape(other.Span, $"`{key}`", "a list", other.Described));
-                return [];
-        }
     }
 }

@@ -31,6 +31,7 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
             Measures = _parts.Each("measures", TruthReader.ReadMeasure),
             Walks = _parts.Each("walks", WalkReader.Read),
             Bets = _parts.Each("bets", BetReader.Read),
+            Drills = _parts.Each("drills", DrillReader.Read),
             Searches = _parts.Each("searches", SearchReader.Read),
             Routes = _parts.Each("routes", RouteReader.Read),
             Habits = _parts.Each("habits", HabitReader.Read),

@@ -3,6 +3,7 @@ using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Messages;
+using Sightglass.Book.Model;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
@@ -149,6 +150,27 @@ internal sealed class MapReader(YamlMap map, Span ownerSpan, string owner, ReadC
 
     /// <summary>Texts of a list, or of a single value, with their places.</summary>
     public ImmutableArray<YamlScalar> List(string key) => Take(key) is { } node ? Values.List(node, $"`{key}`", context) : [];
+
+    /// <summary>Elements of a list; nothing written counts as none.</summary>
+    public ImmutableArray<YamlNode> Elements(string key)
+    {
+        switch (Take(key))
+        {
+            case null or YamlScalar { IsNull: true }:
+                return [];
+            case YamlList list:
+                return [.. list.Items];
+            case { } other:
+                context.Add(BookMessages.WrongShape(other.Span, $"`{key}`", "a list", other.Described));
+                return [];
+        }
+    }
+
+    /// <summary>Entries of a map from names that the author chose; nothing written counts as none.</summary>
+    public ImmutableArray<YamlEntry> Entries(string key) => Take(key) is { } node && AsMap(node, $"`{key}`", context) is { } entries ? [.. entries.Entries] : [];
+
+    /// <summary>A formula as it is written, to be read where it is bound to a plant; null where the key is absent.</summary>
+    public FormulaText? Formula(string key) => Scalar(key) is { } s ? new(s.Value.Trim(), Values.Content(s)) : null;
 
     /// <summary>Names of a list, noted as references.</summary>
     public ImmutableArray<string> Names(string key, NameUse use)

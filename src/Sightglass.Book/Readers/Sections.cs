@@ -21,6 +21,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["measures"] = "measure",
         ["walks"] = "walk",
         ["bets"] = "bet",
+        ["drills"] = "drill",
         ["searches"] = "search",
         ["routes"] = "route",
         ["habits"] = "habit",

@@ -31,27 +31,13 @@ internal sealed class SituationReader(ReadContext context, StartScope scope, Imm
             RoadNumbers = map.Names("road number", NameUse.RoadNumber),
             Train = map.Name("train", NameUse.Train),
             Cards = map.Names("cards", NameUse.Card),
-            People = [.. Each(map, "people").Select(Person).OfType<PersonStart>()],
+            People = [.. map.Elements("people").Select(Person).OfType<PersonStart>()],
             Answers = Answers(map.Take("answers")),
             Start = Start(map.Take("start")),
-            Faults = [.. Each(map, "faults").Select(n => new FaultReader(context, scope, _each).Read(n)).OfType<FaultStart>()],
+            Faults = [.. map.Elements("faults").Select(n => new FaultReader(context, scope, _each).Read(n)).OfType<FaultStart>()],
         };
         map.Finish();
         return situation;
-    }
-
-    private IEnumerable<YamlNode> Each(MapReader map, string key)
-    {
-        switch (map.Take(key))
-        {
-            case null or YamlScalar { IsNull: true }:
-                return [];
-            case YamlList list:
-                return list.Items;
-            case { } other:
-                context.Add(BookMessages.WrongShape(other.Span, $"`{key}`", "a list", other.Described));
-                return [];
-        }
     }
 
     private PersonStart? Person(YamlNode node)

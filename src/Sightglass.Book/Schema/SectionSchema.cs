@@ -19,6 +19,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("protections", Named(Protection(), "Protections by name.")),
         Key("measures", Named(Text("A formula of the book's names; `PARAMETER of ITEM` is what the book gives for an item."), "What quantities of published rules are on this machine.")),
         Key("walks", Walks()),
+        Key("drills", Named(new DrillSchema(quantities).Drill(), "Situations for a person to work in, and what is asked of them.")),
         Key("bets", Named(new BetSchema(quantities).Bet(), "Questions about what will happen, to bet on before it is run.")),
         Key("searches", Searches()),
         Key("routes", new RouteSchema(quantities).Routes()),

@@ -7,6 +7,22 @@ namespace Sightglass.Cards.Missteps;
 /// <summary>Cards as people do them when they err.</summary>
 public static class Misstep
 {
+    /// <summary>The card without each of its steps in turn, and behind each without each line of its list.</summary>
+    /// <param name="card">Its steps numbered 1, 2, 3, ….</param>
+    /// <returns>The step, the line of its list or 0, their text as printed, and the rest.</returns>
+    public static IEnumerable<(int Step, int Line, string Text, Card Left)> Each(Card card)
+    {
+        foreach (CardElement.Step step in card.Steps)
+        {
+            yield return (step.Number, 0, step.Span.Text.Trim(), LeaveOut(card, step.Number));
+            ImmutableArray<CardElement.ListItem> list = card.ListUnder(step);
+            for (int line = 1; line <= list.Length && list.Length > 1; line++)
+            {
+                yield return (step.Number, line, list[line - 1].Span.Text.Trim(), LeaveOut(card, step.Number, line));
+            }
+        }
+    }
+
     /// <summary>
     /// The card without one step. Its notices and its list go with it, the steps behind move up, and who is sent to it is sent to the one
     /// that stands in its place (to the end after the last). A Repeat that would repeat nothing goes as well.

@@ -11,6 +11,7 @@ using Sightglass.Cards.Tree;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Bets;
+using Sightglass.Training.Drills;
 using Sightglass.Trials;
 using Sightglass.Trials.Causes;
 
@@ -117,6 +118,11 @@ internal sealed class BookInspection
         foreach (Bet bet in book.Bets.Values.Where(_ => !Found.HasErrors).OrderBy(b => b.Span))
         {
             BetBinder.Bind(Fleet, bet, Found);
+        }
+
+        foreach (Drill drill in book.Drills.Values.Where(_ => !Found.HasErrors).OrderBy(d => d.Span))
+        {
+            DrillBinder.Bind(Fleet, drill, Found);
         }
 
         foreach (Search search in book.Searches.Values.Where(_ => !Found.HasErrors).OrderBy(s => s.Span))

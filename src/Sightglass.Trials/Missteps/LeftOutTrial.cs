@@ -34,7 +34,7 @@ public static class LeftOutTrial
     private static IEnumerable<LeftOutResult> Rows(TrialSetup setup, Card card, SweepOptions options, Predicate<string> wanted, CancellationToken stop)
     {
         TrialResult? whole = Try(card);
-        foreach ((int step, int line, string text, Card left) in Missteps(card).Where(m => wanted(m.Text)))
+        foreach ((int step, int line, string text, Card left) in Misstep.Each(card).Where(m => wanted(m.Text)))
         {
             TrialResult? result = whole is null || stop.IsCancellationRequested ? null : Try(left);
             if (stop.IsCancellationRequested)
@@ -50,19 +50,6 @@ public static class LeftOutTrial
         }
 
         TrialResult? Try(Card tried) => TrialPreparation.Instead(setup, tried, []) is { } other ? new(other, options, [.. CaseSweep.Run(other, options, stop)]) : null;
-    }
-
-    private static IEnumerable<(int Step, int Line, string Text, Card Left)> Missteps(Card card)
-    {
-        foreach (CardElement.Step step in card.Steps)
-        {
-            yield return (step.Number, 0, step.Span.Text.Trim(), Misstep.LeaveOut(card, step.Number));
-            ImmutableArray<CardElement.ListItem> list = card.ListUnder(step);
-            for (int line = 1; line <= list.Length && list.Length > 1; line++)
-            {
-                yield return (step.Number, line, list[line - 1].Span.Text.Trim(), Misstep.LeaveOut(card, step.Number, line));
-            }
-        }
     }
 
     /// <summary>True when at least one step is needed: a card that passes without any of its steps is to be shortened.</summary>

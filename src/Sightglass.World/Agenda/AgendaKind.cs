@@ -26,4 +26,7 @@ public enum AgendaKind
 
     /// <summary>Somebody on the way comes within a place where something injures, or leaves it.</summary>
     Pass,
+
+    /// <summary>Whoever follows the world asked to be told.</summary>
+    Overseer,
 }

@@ -32,6 +32,12 @@ public sealed class Person
     /// <summary>Number of the hazard that the person was told of last, so that it is told once; −1: none.</summary>
     internal int Heeded { get; set; } = -1;
 
+    /// <summary>What they are at because somebody outside said so; null: nothing.</summary>
+    public WorldAction? Deed { get; internal set; }
+
+    /// <summary>Whether who is asked answers.</summary>
+    internal bool IsHeard { get; set; }
+
     /// <summary>Controls the person was given permission for, by item name.</summary>
     public HashSet<string> Permissions { get; } = new(8, StringComparer.Ordinal);
 
@@ -40,7 +46,7 @@ public sealed class Person
     internal void Take(int id, Role role, int place)
     {
         (Id, Role, Place, WalkingTo, Walked, Protections, Heeded) = (id, role, place, -1, 0, 0, -1);
-        (Within, Ahead) = (place, -1);
+        (Within, Ahead, Deed, IsHeard) = (place, -1, null, false);
         Permissions.Clear();
     }
 }

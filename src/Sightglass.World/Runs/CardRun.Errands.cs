@@ -167,20 +167,12 @@ public sealed partial class CardRun
         ? may
         : _world.IsLocked(item) ? Reply.Locked : _world.WouldInjure(person, item) ? Reply.Unsafe : Reply.None;
 
-    private static Reply MayNot(Person person, Item item)
+    private static Reply MayNot(Person person, Item item) => World.BreachOf(person, item) switch
     {
-        if (item.Authority is not { } authority)
-        {
-            return Reply.None;
-        }
-
-        if (!authority.Who.IsEmpty && !authority.Who.AsSpan().Contains(person.Role.Name))
-        {
-            return Reply.MayNot;
-        }
-
-        return authority.Permission is { } owner && owner != person.Role.Name && !person.Permissions.Contains(item.Name) ? Reply.NotPermitted : Reply.None;
-    }
+        Breach.MayNot => Reply.MayNot,
+        Breach.NotPermitted => Reply.NotPermitted,
+        _ => Reply.None,
+    };
 
     private void Answer(Errand errand, Person person, Reply reply)
     {

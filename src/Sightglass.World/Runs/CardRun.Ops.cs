@@ -139,6 +139,11 @@ public sealed partial class CardRun
             case CardOp.Tell tell:
                 Story(JournalKind.Said);
                 _at.Next++;
+                foreach (Role told in tell.Roles)
+                {
+                    _world.Overseer?.Told(person, told.Name);
+                }
+
                 break;
             case CardOp.Ask ask:
                 Answer(person, ask);

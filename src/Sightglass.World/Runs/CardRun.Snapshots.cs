@@ -19,7 +19,7 @@ public sealed partial class CardRun
         Clear();
         _world = world;
         Prepare();
-        _holder = FindPerson(_choices[0].Program.For.Length > 0 ? _choices[0].Program.For[0] : null)!;
+        _holder = FindHolder()!;
         if (saved.Program is not null)
         {
             _choice = _choices.Select((c, i) => (c.Program, i)).First(c => NameOf(c.Program) == saved.Program).i;

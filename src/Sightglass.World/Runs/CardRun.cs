@@ -56,6 +56,9 @@ public sealed partial class CardRun
     /// <summary>Whether the world rests when the card has ended: so for trials; a lesson goes on.</summary>
     public bool RestAtEnd { get; init; } = true;
 
+    /// <summary>The person who works by the card; the first of whom it is for where nobody is named.</summary>
+    public int? WorkedBy { get; init; }
+
     public OutcomeKind Ended { get; private set; }
 
     /// <summary>What it failed of or stopped with, numbers as the card's calculations; empty when done.</summary>
@@ -82,7 +85,7 @@ public sealed partial class CardRun
         _world = world;
         Prepare();
         CardProgram any = _choices[0].Program;
-        _holder = FindPerson(any.For.Length > 0 ? any.For[0] : null) ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
+        _holder = FindHolder() ?? throw new ArgumentException($"Nobody is there who may work by '{any.Title}'.", nameof(world));
         world.Agenda.Add(new(world.Now, AgendaKind.Person, _holder.Id));
         world.Agenda.Add(new(world.Now + SimTime.FromSeconds(world.HumanTimes.LongestRun), AgendaKind.Deadline, 1));
         (_at.Actor, _at.Active) = (_holder.Id, true);
@@ -271,6 +274,8 @@ public sealed partial class CardRun
 
     private Signal Margin(Condition condition, Strand strand) => _margins.Of(_world.Plan, condition, _world.People[strand.Actor].Place, _written);
 
+    private Person? FindHolder() => WorkedBy is { } id ? _world.People[id] : FindPerson(_choices[0].Program.For is [var first, ..] ? first : null);
+
     private Person? FindPerson(Role? role)
     {
         for (int i = 0; i < _world.People.Count; i++)
@@ -333,6 +338,7 @@ public sealed partial class CardRun
         _world.Agenda.Remove(AgendaKind.Deadline, 1);
         _world.Agenda.Remove(AgendaKind.Deadline, NeverUsed);
         _world.Agenda.Remove(AgendaKind.Stay, 0);
+        _world.Overseer?.Declared(_holder);
         if (RestAtEnd)
         {
             _world.Limit = _world.Now;

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Cards;
+using Sightglass.Cards.Tree;
+using Sightglass.Trials;
+using Sightglass.World.Runs;
+using Sightglass.World.Situations;
+
+namespace Sightglass.Training.Drills;
+
+/// <summary>The cards by which a drill is solved, in the names of its train.</summary>
+public static class DrillCards
+{
+    /// <returns>In the book's order; null where one cannot be read or is for somebody else, with the reasons in <paramref name="found"/>.</returns>
+    public static ImmutableArray<Card>? Of(BoundDrill drill, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(found);
+        DiagnosticList notes = [];
+        var cards = ImmutableArray.CreateBuilder<Card>();
+        foreach (string name in drill.Drill.SolvedBy)
+        {
+            if (drill.Plan.Book.CardTexts.FirstOrDefault(t => Path.GetFileNameWithoutExtension(t.Path) == name) is not { } text
+                || CardReader.Read(text, drill.Plan.Book, notes) is not { HasErrors: false } card)
+            {
+                continue;
+            }
+
+            ImmutableArray<ProgramChoice> choices = TrialPreparation.Choices(drill.Plan, card, notes);
+            if (Stranger(drill, choices) is { } holder)
+            {
+                notes.Error("W030", drill.Drill.SolvedBySpan, $"the card `{name}` is for {holder}, and the trainee is {drill.Drill.Role}", "take a card for the trainee's role, or another role");
+            }
+
+            AskedPeople.Check(choices, drill.Situation, notes);
+            cards.Add(card);
+        }
+
+        found.AddRange(notes);
+        return notes.HasErrors ? null : cards.ToImmutable();
+    }
+
+    /// <summary>For whom a card is, where it is not for the trainee; else null.</summary>
+    public static string? Stranger(BoundDrill drill, ImmutableArray<ProgramChoice> choices)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        return choices.IsDefaultOrEmpty || choices[0].Program.For.IsEmpty || choices[0].Program.For.Any(r => r.Name == drill.Drill.Role)
+            ? null
+            : string.Join(", ", choices[0].Program.For.Select(r => r.Name));
+    }
+}

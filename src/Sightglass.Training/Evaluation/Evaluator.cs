@@ -1,0 +1,209 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Time;
+using Sightglass.Book.Model;
+using Sightglass.Training.Drills;
+using Sightglass.World.People;
+using Sightglass.World.Runs;
+
+namespace Sightglass.Training.Evaluation;
+
+/// <summary>
+/// Makes the sheet of a drill by what came of it, in three layers: what must not come about, what is so at the end and by when, and those orders alone that safety needs. Time counts
+/// from the moment at which the trainee could know.
+/// </summary>
+public sealed class Evaluator
+{
+    /// <summary>Raised when the same outcome would give another sheet.</summary>
+    public const int CurrentRules = 1;
+
+    private readonly BoundDrill _bound;
+    private readonly Drill _drill;
+    private readonly DrillOutcome _outcome;
+    private readonly List<EvaluationLine> _lines = [];
+    private readonly SimTime? _known;
+    private readonly SimTime? _ended;
+
+    private Evaluator(BoundDrill bound, DrillOutcome outcome)
+    {
+        (_bound, _drill, _outcome) = (bound, bound.Drill, outcome);
+        _known = First(DrillNoteKind.Known)?.At;
+        _ended = (First(DrillNoteKind.Declared) ?? First(DrillNoteKind.TimeOver))?.At;
+    }
+
+    /// <param name="drill">What was asked.</param>
+    /// <param name="outcome">What came of it.</param>
+    public static EvaluationSheet Evaluate(BoundDrill drill, DrillOutcome outcome)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(outcome);
+        return new Evaluator(drill, outcome).Sheet();
+    }
+
+    private EvaluationSheet Sheet()
+    {
+        Forbidden();
+        Authority();
+        Orders();
+        Results();
+        Told();
+        Help();
+        double most = _lines.Where(l => l.Worth > 0).Sum(l => l.Worth);
+        double points = _lines.Sum(l => l.Worth < 0 ? l.Worth : l.IsMet ? l.Worth : 0);
+        return new(CurrentRules, [.. _lines], Math.Max(0, points), most, _drill.PassesFrom * most, _known, _ended);
+    }
+
+    private void Forbidden()
+    {
+        foreach ((int i, DrillNever never) in _drill.MustNever.Index())
+        {
+            DrillNote? came = _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Never && n.Number == i);
+            FormattableString evidence = came is null ? (FormattableString)$"It never came about." : $"It came about at {At(came.At)}{Since(came.At)}.";
+            _lines.Add(new(EvaluationLayer.Forbidden, $"Must never: {never.Name}", came is null, true, 0, evidence, came?.At, never.Because));
+        }
+
+        ImmutableArray<DrillNote> hurt = Of(DrillNoteKind.Injured);
+        foreach (DrillNote injured in hurt)
+        {
+            _lines.Add(new(EvaluationLayer.Forbidden, $"A danger met: {new MechanismWords(injured.What)}", false, true, 0, $"At {At(injured.At)}{Where(injured)}.", injured.At));
+        }
+
+        if (hurt.IsEmpty)
+        {
+            _lines.Add(new(EvaluationLayer.Forbidden, $"Nobody came to harm", true, true, 0, $"No danger of the machine met anybody."));
+        }
+    }
+
+    private void Authority()
+    {
+        ImmutableArray<DrillNote> breaches = Of(DrillNoteKind.Breach);
+        foreach (DrillNote breach in breaches)
+        {
+            FormattableString what = (Breach)breach.Number switch
+            {
+                Breach.MayNot => $"Operated what is not theirs: {breach.What}",
+                Breach.NotPermitted => $"Operated without the permission that it needs: {breach.What}",
+                _ => $"Took away what others had set: {breach.What}",
+            };
+            _lines.Add(new(EvaluationLayer.Authority, what, false, true, 0, $"At {At(breach.At)}{Where(breach)}. That it worked does not count.", breach.At));
+        }
+
+        if (breaches.IsEmpty)
+        {
+            _lines.Add(new(EvaluationLayer.Authority, $"Touched only what is theirs, with the permission that it needs", true, true, 0, $"{Of(DrillNoteKind.Touched).Length} controls were touched."));
+        }
+
+        foreach (string kept in _outcome.NotGivenBack)
+        {
+            _lines.Add(new(EvaluationLayer.Authority, $"Protection given back: {kept}", false, true, 0, $"It was still held at the end.", _ended));
+        }
+    }
+
+    private void Orders()
+    {
+        foreach ((int i, DrillOrder order) in _drill.Orders.Index())
+        {
+            int then = Find(DrillNoteKind.Then, i);
+            int first = Find(DrillNoteKind.First, i);
+            bool met = then < 0 || (first >= 0 && first < then);
+            FormattableString evidence = then < 0 ? (FormattableString)$"It never came to that."
+                : met ? $"First at {At(_outcome.Notes[first].At)}, then at {At(_outcome.Notes[then].At)}."
+                : $"The second came at {At(_outcome.Notes[then].At)}, and the first had not been.";
+            _lines.Add(new(EvaluationLayer.Order, $"{order.Name}", met, true, 0, evidence, then < 0 ? null : _outcome.Notes[then].At, order.Because));
+        }
+    }
+
+    private void Results()
+    {
+        foreach ((int i, DrillObjective objective) in _drill.Objectives.Index())
+        {
+            (bool met, FormattableString evidence, SimTime? at) = Result(i, objective);
+            _lines.Add(new(EvaluationLayer.Result, $"{objective.Name}", met, objective.IsCritical, objective.Worth, evidence, at, objective.Because));
+        }
+    }
+
+    private (bool IsMet, FormattableString Evidence, SimTime? At) Result(int number, DrillObjective objective)
+    {
+        DrillNote? reached = _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
+        DrillNote? lost = _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Lost && n.Number == number);
+        if (reached is null)
+        {
+            return (false, $"It never was so.", _ended);
+        }
+
+        if (!_outcome.Held[number])
+        {
+            return (false, _ended is { } done && lost!.At > done ? (FormattableString)$"So from {At(reached.At)}; it did not stay so: lost at {At(lost.At)}." : $"So from {At(reached.At)}, and lost again at {At(lost!.At)}.", lost.At);
+        }
+
+        if (lost is not null && _ended is { } ended && lost.At > ended)
+        {
+            return (false, $"So from {At(reached.At)}; it did not stay so: lost at {At(lost.At)}.", lost.At);
+        }
+
+        if (objective.Within is { } within && reached.At > SimTime.Zero)
+        {
+            if (_known is not { } known)
+            {
+                return (true, $"So from {At(reached.At)}, before it could be known that it was wanted.", reached.At);
+            }
+
+            SimTime latest = known + SimTime.FromSeconds(within);
+            return reached.At <= latest
+                ? (true, $"So from {At(reached.At)}, in time: by {At(latest)}.", reached.At)
+                : (false, $"So from {At(reached.At)}, too late: wanted by {At(latest)}, as it could be known from {At(known)} on.", reached.At);
+        }
+
+        return (true, reached.At == SimTime.Zero ? (FormattableString)$"So from the start to the end." : $"So from {At(reached.At)}.", reached.At);
+    }
+
+    /// <summary>Whoever must be told of a control that was operated: a line for each role.</summary>
+    private void Told()
+    {
+        HashSet<string> told = [.. Of(DrillNoteKind.Told).Select(n => n.What)];
+        var due = Of(DrillNoteKind.Touched)
+            .SelectMany(n => (_bound.Plan.Book.Items[n.What].Authority?.Told ?? []).Select(role => (role, n)))
+            .Where(d => d.role != _drill.Role)
+            .GroupBy(d => d.role);
+        foreach (var role in due)
+        {
+            DrillNote first = role.First().n;
+            _lines.Add(new(
+                EvaluationLayer.Told, $"Told the {role.Key}", told.Contains(role.Key), false, 1,
+                told.Contains(role.Key) ? (FormattableString)$"They had to know of {first.What}." : $"They had to know of {first.What}, touched at {At(first.At)}.", first.At));
+        }
+    }
+
+    private void Help()
+    {
+        foreach (DrillNote hint in Of(DrillNoteKind.Hint))
+        {
+            _lines.Add(new(
+                EvaluationLayer.Help, $"A hint: {_drill.Hints[hint.Number].Says}", !_drill.IsQualifying, _drill.IsQualifying, -_drill.Hints[hint.Number].Costs,
+                _drill.IsQualifying ? (FormattableString)$"Taken at {At(hint.At)}. Prompted is not a pass." : $"Taken at {At(hint.At)}.", hint.At));
+        }
+    }
+
+    private static FormattableString Where(DrillNote note) => note.Place.Length == 0 ? (FormattableString)$", on the way" : $", at {note.Place}";
+
+    /// <summary>How long the trainee could have known by then.</summary>
+    private FormattableString Since(SimTime at) => _known is not { } known || known > at ? (FormattableString)$", before it could be known that something was wrong" : $", {At(new(at.Ticks - known.Ticks))} after it could be known";
+
+    private static ClockWords At(SimTime time) => new(time);
+
+    private int Find(DrillNoteKind kind, int number)
+    {
+        for (int i = 0; i < _outcome.Notes.Length; i++)
+        {
+            if (_outcome.Notes[i].Kind == kind && _outcome.Notes[i].Number == number)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private DrillNote? First(DrillNoteKind kind) => _outcome.Notes.FirstOrDefault(n => n.Kind == kind);
+
+    private ImmutableArray<DrillNote> Of(DrillNoteKind kind) => [.. _outcome.Notes.Where(n => n.Kind == kind)];
+}
