@@ -80,9 +80,9 @@ public sealed class Evaluator
         {
             FormattableString what = (Breach)breach.Number switch
             {
-                Breach.MayNot => $"Operated what is not theirs: {breach.What}",
-                Breach.NotPermitted => $"Operated without the permission that it needs: {breach.What}",
-                _ => $"Took away what others had set: {breach.What}",
+                Breach.MayNot => (FormattableString)$"Operated what is not theirs: {breach.What}",
+                Breach.NotPermitted => (FormattableString)$"Operated without the permission that it needs: {breach.What}",
+                _ => (FormattableString)$"Took away what others had set: {breach.What}",
             };
             _lines.Add(new(EvaluationLayer.Authority, what, false, true, 0, $"At {At(breach.At)}{Where(breach)}. That it worked does not count.", breach.At));
         }
@@ -106,8 +106,8 @@ public sealed class Evaluator
             int first = Find(DrillNoteKind.First, i);
             bool met = then < 0 || (first >= 0 && first < then);
             FormattableString evidence = then < 0 ? (FormattableString)$"It never came to that."
-                : met ? $"First at {At(_outcome.Notes[first].At)}, then at {At(_outcome.Notes[then].At)}."
-                : $"The second came at {At(_outcome.Notes[then].At)}, and the first had not been.";
+                : met ? (FormattableString)$"First at {At(_outcome.Notes[first].At)}, then at {At(_outcome.Notes[then].At)}."
+                : (FormattableString)$"The second came at {At(_outcome.Notes[then].At)}, and the first had not been.";
             _lines.Add(new(EvaluationLayer.Order, $"{order.Name}", met, true, 0, evidence, then < 0 ? null : _outcome.Notes[then].At, order.Because));
         }
     }
@@ -123,37 +123,37 @@ public sealed class Evaluator
 
     private (bool IsMet, FormattableString Evidence, SimTime? At) Result(int number, DrillObjective objective)
     {
-        DrillNote? reached = _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
+        DrillNote? reached = _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
         DrillNote? lost = _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Lost && n.Number == number);
         if (reached is null)
         {
             return (false, $"It never was so.", _ended);
         }
 
+        if (lost is not null && lost.At > _ended)
+        {
+            return (false, $"It did not stay so: lost at {At(lost.At)}, after the end was told at {At(_ended!.Value)}.", lost.At);
+        }
+
         if (!_outcome.Held[number])
         {
-            return (false, _ended is { } done && lost!.At > done ? (FormattableString)$"So from {At(reached.At)}; it did not stay so: lost at {At(lost.At)}." : $"So from {At(reached.At)}, and lost again at {At(lost!.At)}.", lost.At);
+            return (false, $"So at {At(reached.At)}, and lost again at {At(lost!.At)}.", lost.At);
         }
 
-        if (lost is not null && _ended is { } ended && lost.At > ended)
+        if (reached.At == SimTime.Zero)
         {
-            return (false, $"So from {At(reached.At)}; it did not stay so: lost at {At(lost.At)}.", lost.At);
+            return (true, $"So from the start to the end.", null);
         }
 
-        if (objective.Within is { } within && reached.At > SimTime.Zero)
+        if (objective.Within is not { } within || _known is not { } known)
         {
-            if (_known is not { } known)
-            {
-                return (true, $"So from {At(reached.At)}, before it could be known that it was wanted.", reached.At);
-            }
-
-            SimTime latest = known + SimTime.FromSeconds(within);
-            return reached.At <= latest
-                ? (true, $"So from {At(reached.At)}, in time: by {At(latest)}.", reached.At)
-                : (false, $"So from {At(reached.At)}, too late: wanted by {At(latest)}, as it could be known from {At(known)} on.", reached.At);
+            return (true, $"So from {At(reached.At)} to the end.", reached.At);
         }
 
-        return (true, reached.At == SimTime.Zero ? (FormattableString)$"So from the start to the end." : $"So from {At(reached.At)}.", reached.At);
+        SimTime latest = known + SimTime.FromSeconds(within);
+        return reached.At <= latest
+            ? (true, (FormattableString)$"So from {At(reached.At)} to the end, in time: wanted by {At(latest)}.", reached.At)
+            : (false, (FormattableString)$"So from {At(reached.At)}, too late: wanted by {At(latest)}, as it could be known from {At(known)} on.", reached.At);
     }
 
     /// <summary>Whoever must be told of a control that was operated: a line for each role.</summary>
