@@ -54,7 +54,15 @@ public abstract class Overseer
     }
 
     /// <summary>Somebody has told somebody something.</summary>
-    protected internal virtual void Told(Person person, string role)
+    /// <param name="person">Who tells it.</param>
+    /// <param name="role">To whom; empty where a card that stops says it to whom it says.</param>
+    /// <param name="text">What, numbers as the calculations of a card.</param>
+    protected internal virtual void Told(Person person, string role, string text)
+    {
+    }
+
+    /// <summary>Somebody reports what they found.</summary>
+    protected internal virtual void Reported(Person person, string finding)
     {
     }
 

@@ -40,6 +40,7 @@ public sealed partial class World
             WorldAction.GiveBack g => ProtectionOf(g.Protection) is { } held && (person.Protections & Bit(held)) != 0 ? Hindrance.None : Hindrance.Impossible,
             WorldAction.SetGuard s => AtGuard(person, s.Protection, s.Target),
             WorldAction.TakeGuard t => AtGuard(person, t.Protection, t.Target),
+            WorldAction.Report => Hindrance.None,
             WorldAction.Tell t => Plan.Book.Roles.ContainsKey(t.Role) ? Hindrance.None : Hindrance.Impossible,
             _ => Hindrance.Impossible,
         };
@@ -73,6 +74,7 @@ public sealed partial class World
         WorldAction.SetGuard s => s.Person,
         WorldAction.TakeGuard t => t.Person,
         WorldAction.Tell t => t.Person,
+        WorldAction.Report r => r.Person,
         WorldAction.Declare d => d.Person,
         WorldAction.TakeHint h => h.Person,
         _ => null,
@@ -163,7 +165,11 @@ public sealed partial class World
                 break;
             case WorldAction.Tell t:
                 Note(JournalKind.Said, $"{role} tells the {t.Role}: {t.Text}");
-                Overseer?.Told(person, t.Role);
+                Overseer?.Told(person, t.Role, t.Text);
+                break;
+            case WorldAction.Report r:
+                Note(JournalKind.Said, $"{role} reports: {r.Finding}");
+                Overseer?.Reported(person, r.Finding);
                 break;
         }
     }
@@ -187,7 +193,7 @@ public sealed partial class World
             person.Permissions.Add(ask.For);
         }
 
-        Overseer?.Told(person, owner);
+        Overseer?.Told(person, owner, ask.For);
     }
 
     private void Breaches(Person person, Breach breach, string what)

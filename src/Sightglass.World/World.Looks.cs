@@ -32,7 +32,7 @@ public sealed partial class World
     /// <returns>False when somebody looks, or a margin may have jumped without a change of the networks.</returns>
     private bool HappenUnseen()
     {
-        if (_tells)
+        if (_tells || Overseer is not null)
         {
             return false; // a slot that moves may move what one network tells another, and that is looked at
         }

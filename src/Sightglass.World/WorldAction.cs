@@ -10,6 +10,7 @@ namespace Sightglass.World;
 [JsonDerivedType(typeof(SetGuard), "set guard")]
 [JsonDerivedType(typeof(TakeGuard), "take guard")]
 [JsonDerivedType(typeof(Tell), "tell")]
+[JsonDerivedType(typeof(Report), "report")]
 [JsonDerivedType(typeof(Declare), "declare")]
 [JsonDerivedType(typeof(TakeHint), "take hint")]
 [JsonDerivedType(typeof(PutIn), "put in")]
@@ -43,6 +44,9 @@ public abstract record WorldAction
 
     /// <summary>Something told to a role by radio or in person.</summary>
     public sealed record Tell(int Person, string Role, string Text) : WorldAction;
+
+    /// <summary>What somebody reports that they found: one of the things that whoever follows the world offers.</summary>
+    public sealed record Report(int Person, string Finding) : WorldAction;
 
     /// <summary>Somebody says that they are done.</summary>
     public sealed record Declare(int Person) : WorldAction;

@@ -199,6 +199,7 @@ public static class BookTexts
         string[] told = [d.Aim, d.StopWord, .. d.NotReal, .. d.Tools];
         return told.Select(t => Prose(t, d.Span))
             .Concat(d.Objectives.SelectMany(o => new[] { Name(o.Name, o.Span), Prose(o.Because, o.Span) }))
+            .Concat(d.Reports.SelectMany(r => new[] { Name(r.Name, r.Span), Prose(r.Because, r.Span) }))
             .Concat(d.MustNever.SelectMany(n => new[] { Name(n.Name, n.Span), Prose(n.Because, n.Span) }))
             .Concat(d.Orders.SelectMany(o => new[] { Name(o.Name, o.Span), Prose(o.Because, o.Span) }))
             .Concat(d.Events.Select(e => Prose(e.Says, e.Span)))

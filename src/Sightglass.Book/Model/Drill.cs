@@ -56,6 +56,9 @@ public sealed record Drill(string Name, Span Span)
     /// <summary>What is to be so at the end.</summary>
     public ImmutableArray<DrillObjective> Objectives { get; init; } = [];
 
+    /// <summary>What may be reported; where there is something, the right one is to be.</summary>
+    public ImmutableArray<DrillReport> Reports { get; init; } = [];
+
     /// <summary>What must not come about at any moment.</summary>
     public ImmutableArray<DrillNever> MustNever { get; init; } = [];
 

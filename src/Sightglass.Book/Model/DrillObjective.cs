@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 
 namespace Sightglass.Book.Model;
@@ -19,6 +20,12 @@ public sealed record DrillObjective(string Name, FormulaText Is, Span Span)
 
     /// <summary>Without it the drill is not passed.</summary>
     public bool IsCritical { get; init; } = true;
+
+    /// <summary>It need only have been so at some moment, not at the end: a drain was opened.</summary>
+    public bool Once { get; init; }
+
+    /// <summary>Reports that do instead, where they are right: <c>it needs a lamp</c>.</summary>
+    public ImmutableArray<string> OrReported { get; init; } = [];
 
     /// <summary>Why it matters, for the debrief.</summary>
     public string Because { get; init; } = "";

@@ -47,6 +47,7 @@ internal static class DrillReader
             KnownFromSpan = map.SpanOf("cue"),
             Events = [.. map.Elements("events").Select(n => DrillEventReader.Read(n, context)).OfType<DrillEvent>()],
             Objectives = [.. map.Entries("objectives").Select(e => Objective(e, context)).OfType<DrillObjective>()],
+            Reports = [.. map.Entries("reports").Select(e => Report(e, context)).OfType<DrillReport>()],
             MustNever = [.. map.Entries("must never").Select(e => Never(e, context)).OfType<DrillNever>()],
             Orders = [.. map.Entries("order").Select(e => Order(e, context)).OfType<DrillOrder>()],
             PassesFrom = map.Share("passes from", 0.8),
@@ -59,6 +60,11 @@ internal static class DrillReader
         foreach (DrillObjective late in drill.Objectives.Where(o => o.Within > drill.TimeLimit))
         {
             context.Add(BookMessages.OutOfRange(late.Span, "`within`", $"{late.Within:0.###} s", "no more than the drill's time limit"));
+        }
+
+        foreach ((DrillObjective objective, string report) in drill.Objectives.SelectMany(o => o.OrReported.Where(r => drill.Reports.All(known => known.Name != r)).Select(r => (o, r))))
+        {
+            context.Add(BookMessages.NotAChoice(objective.Span, "`or reported`", report, [.. drill.Reports.Select(r => r.Name)]));
         }
 
         return whole && drill.Situation.Length > 0 && drill.Role.Length > 0 ? drill : null;
@@ -91,10 +97,24 @@ internal static class DrillReader
             Stays = map.NotNegative("stays", Dimension.Second, new(0, 0, UnitTable.SiOf(Dimension.Second))).From,
             Worth = map.Positive("worth", Dimension.One, 1),
             IsCritical = map.YesNo("critical", true),
+            Once = map.YesNo("once", false),
+            OrReported = [.. map.List("or reported").Select(r => r.Value.Trim())],
             Because = map.Text("because"),
         };
         map.Finish();
         return objective;
+    }
+
+    private static DrillReport? Report(YamlEntry entry, ReadContext context)
+    {
+        if (MapReader.Of(entry.Value, entry.Key.Span, $"the report `{entry.Name}`", context) is not { } map || !map.Required("is", "FORMULA") || map.Formula("is") is not { } formula)
+        {
+            return null;
+        }
+
+        DrillReport report = new(entry.Name, formula, [.. map.List("told as").Select(t => t.Value.Trim())], map.Text("because"), entry.Key.Span);
+        map.Finish();
+        return report;
     }
 
     /// <summary>A formula alone, or with why.</summary>

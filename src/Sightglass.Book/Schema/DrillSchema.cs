@@ -26,6 +26,7 @@ internal sealed class DrillSchema(QuantityDefinitions quantities)
         ], "is")),
         Key("events", List(Event(), "What happens on the way, each once.")),
         Key("objectives", Named(Objective(), "What is to be so at the end.")),
+        Key("reports", Named(Report(), "What may be reported; where there is something, the right one is to be.")),
         Key("must never", Named(Never(), "What must not come about at any moment.")),
         Key("order", Named(Order(), "What must have been so before something else comes about: those orders alone that safety needs.")),
         Key("passes from", quantities.Value(Dimension.One, "Share of the points, beside every critical line.", "80 %")),
@@ -41,7 +42,16 @@ internal sealed class DrillSchema(QuantityDefinitions quantities)
         Key("stays", quantities.Value(Dimension.Second, "How long it must stay so after the trainee has said that they are done.", "0 s")),
         Key("worth", quantities.Value(Dimension.One, "Points.", "1")),
         Key("critical", Ref("yes or no", "Without it the drill is not passed; yes where absent.")),
+        Key("once", Ref("yes or no", "It need only have been so at some moment, not at the end; no where absent.")),
+        Key("or reported", Ref("names", "Reports that do instead, where they are right.")),
         Key("because", Text("Why it matters, for the debrief.")),
+    ], "is");
+
+    private static JsonObject Report() => Map(null,
+    [
+        Key("is", Text("A condition of true quantities, facts and faults (`fault leak of forward compartment`): when it is right.")),
+        Key("told as", Ref("names", "The sentences by which the cards that solve the drill tell it, as they stand there.")),
+        Key("because", Text("How one could know, for the debrief.")),
     ], "is");
 
     private static JsonObject Never() => new()

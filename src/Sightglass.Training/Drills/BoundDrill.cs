@@ -12,6 +12,7 @@ namespace Sightglass.Training.Drills;
 /// <param name="Cue">Null: the start.</param>
 /// <param name="Known">What tells the cue, each with the places where it does.</param>
 /// <param name="Objectives">In the book's order.</param>
+/// <param name="Reports">In the book's order: when each is right.</param>
 /// <param name="MustNever">In the book's order.</param>
 /// <param name="Orders">In the book's order: what must have been so, and before what.</param>
 /// <param name="Events">In the book's order.</param>
@@ -22,11 +23,13 @@ public sealed record BoundDrill(
     Signal? Cue,
     ImmutableArray<KnownFrom> Known,
     ImmutableArray<Signal> Objectives,
+    ImmutableArray<Signal> Reports,
     ImmutableArray<Signal> MustNever,
     ImmutableArray<(Signal First, Signal Then)> Orders,
     ImmutableArray<BoundEvent> Events)
 {
-    public Situation Situation => Plan.Book.Situations[Drill.Situation];
+    /// <summary>Where it starts. In a drill whoever is asked answers: what is practised is not waiting.</summary>
+    public Situation Situation { get; } = Plan.Book.Situations[Drill.Situation] with { Answers = Plan.Book.Situations[Drill.Situation].Answers with { Unanswered = 0 } };
 
     /// <summary>Points that can be had.</summary>
     public double MostPoints => Drill.Objectives.Sum(o => o.Worth);

@@ -16,9 +16,10 @@ public sealed class DrillBinder
 {
     private readonly Drill _drill;
     private readonly Plan _plan;
+    private readonly TruthScope _scope;
     private readonly DiagnosticList _found;
 
-    private DrillBinder(Drill drill, Plan plan, DiagnosticList found) => (_drill, _plan, _found) = (drill, plan, found);
+    private DrillBinder(Drill drill, Plan plan, DiagnosticList found) => (_drill, _plan, _scope, _found) = (drill, plan, new(plan), found);
 
     /// <param name="fleet">The plans of the book, all without errors.</param>
     /// <param name="drill">Of the book.</param>
@@ -63,6 +64,7 @@ public sealed class DrillBinder
             _drill.Cue is { } cue ? Condition(cue) : null,
             [.. _drill.KnownFrom.Select(Known).OfType<KnownFrom>()],
             [.. _drill.Objectives.Select(o => Condition(o.Is))],
+            [.. _drill.Reports.Select(r => Condition(r.Is))],
             [.. _drill.MustNever.Select(n => Condition(n.Is))],
             [.. _drill.Orders.Select(o => (Condition(o.First), Condition(o.Then)))],
             [.. _drill.Events.Select(e => new BoundEvent(e, When(e), Does(e)))]);
@@ -70,7 +72,7 @@ public sealed class DrillBinder
     }
 
     private Signal Condition(FormulaText text) =>
-        FormulaParser.Parse(text.Text, text.Span, _plan.Scope, _found, FormulaKind.Condition) is { } formula ? new FormulaSignal(formula) : new ConstantSignal(-1);
+        FormulaParser.Parse(text.Text, text.Span, _scope, _found, FormulaKind.Condition) is { } formula ? new TruthSignal(formula, _scope) : new ConstantSignal(-1);
 
     private KnownFrom? Known(string name)
     {

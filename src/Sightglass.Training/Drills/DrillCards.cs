@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book.Model;
 using Sightglass.Cards;
+using Sightglass.Cards.Programs;
 using Sightglass.Cards.Tree;
 using Sightglass.Trials;
 using Sightglass.World.Runs;
@@ -36,9 +38,22 @@ public static class DrillCards
             cards.Add(card);
         }
 
+        string[] told = [.. cards.SelectMany(c => TrialPreparation.Choices(drill.Plan, c, [])).SelectMany(c => c.Program.Ops).Select(TextOf).OfType<string>().Distinct()];
+        foreach ((DrillReport report, string text) in drill.Drill.Reports.SelectMany(r => r.ToldAs.Where(t => !told.Contains(t)).Select(t => (r, t))))
+        {
+            notes.Error("W031", report.Span, $"no card that solves the drill tells `{text}`", Nearest.DidYouMean(text, told) ?? "write the sentence as it stands in the card");
+        }
+
         found.AddRange(notes);
         return notes.HasErrors ? null : cards.ToImmutable();
     }
+
+    private static string? TextOf(CardOp op) => op switch
+    {
+        CardOp.Tell tell => tell.Text.Form,
+        CardOp.Stop stop => stop.Text.Form,
+        _ => null,
+    };
 
     /// <summary>For whom a card is, where it is not for the trainee; else null.</summary>
     public static string? Stranger(BoundDrill drill, ImmutableArray<ProgramChoice> choices)

@@ -39,6 +39,12 @@ public enum DrillNoteKind
     /// <summary>The trainee told somebody something.</summary>
     Told,
 
+    /// <summary>The trainee reported what is so, by its number.</summary>
+    ReportedRight,
+
+    /// <summary>The trainee reported what is not so, by its number.</summary>
+    ReportedWrong,
+
     /// <summary>The trainee took a hint, by its number.</summary>
     Hint,
 

@@ -142,11 +142,30 @@ public sealed class DrillRun : Overseer
 
     protected override void Injured(Person person, string mechanism) => Note(DrillNoteKind.Injured, person.Id, mechanism);
 
-    protected override void Told(Person person, string role)
+    protected override void Told(Person person, string role, string text)
     {
-        if (person.Id == Drill.Person)
+        if (person.Id != Drill.Person)
+        {
+            return;
+        }
+
+        if (role.Length > 0)
         {
             Note(DrillNoteKind.Told, -1, role);
+        }
+
+        foreach (DrillReport report in Drill.Drill.Reports.Where(r => r.ToldAs.Contains(text)))
+        {
+            Reported(person, report.Name);
+        }
+    }
+
+    protected override void Reported(Person person, string finding)
+    {
+        int number = Drill.Drill.Reports.Select(r => r.Name).ToList().IndexOf(finding);
+        if (person.Id == Drill.Person && number >= 0 && !IsOver)
+        {
+            Note(World.Value(Drill.Reports[number]) >= 0 ? DrillNoteKind.ReportedRight : DrillNoteKind.ReportedWrong, number);
         }
     }
 

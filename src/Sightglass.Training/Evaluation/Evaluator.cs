@@ -16,6 +16,9 @@ public sealed class Evaluator
     /// <summary>Raised when the same outcome would give another sheet.</summary>
     public const int CurrentRules = 1;
 
+    /// <summary>Points for a right report.</summary>
+    public const double ReportWorth = 2;
+
     private readonly BoundDrill _bound;
     private readonly Drill _drill;
     private readonly DrillOutcome _outcome;
@@ -112,47 +115,71 @@ public sealed class Evaluator
         }
     }
 
+    /// <summary>Where there is something to report, the last report is to be right.</summary>
+    private void Report()
+    {
+        if (_drill.Reports.IsEmpty)
+        {
+            return;
+        }
+
+        DrillNote? last = _outcome.Notes.LastOrDefault(n => n.Kind is DrillNoteKind.ReportedRight or DrillNoteKind.ReportedWrong);
+        FormattableString evidence = last is null ? (FormattableString)$"Nothing was reported."
+            : last.Kind == DrillNoteKind.ReportedRight ? (FormattableString)$"Reported at {At(last.At)}: {_drill.Reports[last.Number].Name}. So it was."
+            : (FormattableString)$"Reported at {At(last.At)}: {_drill.Reports[last.Number].Name}. It was not so.";
+        _lines.Add(new(
+            EvaluationLayer.Result, $"Reported what was found", last?.Kind == DrillNoteKind.ReportedRight, true, ReportWorth, evidence, last?.At ?? _ended, last is null ? "" : _drill.Reports[last.Number].Because));
+    }
+
     private void Results()
     {
+        Report();
         foreach ((int i, DrillObjective objective) in _drill.Objectives.Index())
         {
             (bool met, FormattableString evidence, SimTime? at) = Result(i, objective);
+            if (!met && _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.ReportedRight && objective.OrReported.Contains(_drill.Reports[n.Number].Name)) is { } instead)
+            {
+                (met, evidence, at) = (true, $"It could not be brought about, and that was told at {At(instead.At)}: {_drill.Reports[instead.Number].Name}.", instead.At);
+            }
+
             _lines.Add(new(EvaluationLayer.Result, $"{objective.Name}", met, objective.IsCritical, objective.Worth, evidence, at, objective.Because));
         }
     }
 
     private (bool IsMet, FormattableString Evidence, SimTime? At) Result(int number, DrillObjective objective)
     {
-        DrillNote? reached = _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
+        DrillNote? reached = objective.Once
+            ? _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number)
+            : _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
         DrillNote? lost = _outcome.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Lost && n.Number == number);
         if (reached is null)
         {
             return (false, $"It never was so.", _ended);
         }
 
-        if (lost is not null && lost.At > _ended)
+        if (!objective.Once && lost is not null && lost.At > _ended)
         {
             return (false, $"It did not stay so: lost at {At(lost.At)}, after the end was told at {At(_ended!.Value)}.", lost.At);
         }
 
-        if (!_outcome.Held[number])
+        if (!objective.Once && !_outcome.Held[number])
         {
             return (false, $"So at {At(reached.At)}, and lost again at {At(lost!.At)}.", lost.At);
         }
 
         if (reached.At == SimTime.Zero)
         {
-            return (true, $"So from the start to the end.", null);
+            return (true, objective.Once ? (FormattableString)$"So from the start." : $"So from the start to the end.", null);
         }
 
         if (objective.Within is not { } within || _known is not { } known)
         {
-            return (true, $"So from {At(reached.At)} to the end.", reached.At);
+            return (true, objective.Once ? (FormattableString)$"So at {At(reached.At)}." : $"So from {At(reached.At)} to the end.", reached.At);
         }
 
         SimTime latest = known + SimTime.FromSeconds(within);
         return reached.At <= latest
-            ? (true, (FormattableString)$"So from {At(reached.At)} to the end, in time: wanted by {At(latest)}.", reached.At)
+            ? (true, (FormattableString)$"So from {At(reached.At)}, in time: wanted by {At(latest)}.", reached.At)
             : (false, (FormattableString)$"So from {At(reached.At)}, too late: wanted by {At(latest)}, as it could be known from {At(known)} on.", reached.At);
     }
 

@@ -75,6 +75,7 @@ public sealed partial class CardRun
                 _at.Next = jump.Target;
                 return false;
             case CardOp.Stop stop:
+                _world.Overseer?.Told(person, "", stop.Text.Form);
                 End(OutcomeKind.Stopped, stop.Text.Form, stop.Text);
                 return true;
             case CardOp.Done:
@@ -141,7 +142,7 @@ public sealed partial class CardRun
                 _at.Next++;
                 foreach (Role told in tell.Roles)
                 {
-                    _world.Overseer?.Told(person, told.Name);
+                    _world.Overseer?.Told(person, told.Name, tell.Text.Form);
                 }
 
                 break;
