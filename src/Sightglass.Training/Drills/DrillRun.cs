@@ -58,7 +58,7 @@ public sealed class DrillRun : Overseer
 
         foreach ((int i, Signal margin) in Drill.MustNever.Index())
         {
-            Once(margin, () => Note(DrillNoteKind.Never, i));
+            Each(margin, () => Note(DrillNoteKind.Never, i));
         }
 
         foreach ((int i, (Signal first, Signal then)) in Drill.Orders.Index())
@@ -144,7 +144,8 @@ public sealed class DrillRun : Overseer
 
     protected override void Told(Person person, string role, string text)
     {
-        if (person.Id != Drill.Person)
+        // Of a card that is worked in the trainee's stead everybody's words are theirs.
+        if (person.Id != Drill.Person && World.Run is null)
         {
             return;
         }
@@ -156,14 +157,22 @@ public sealed class DrillRun : Overseer
 
         foreach (DrillReport report in Drill.Drill.Reports.Where(r => r.ToldAs.Contains(text)))
         {
-            Reported(person, report.Name);
+            Report(report.Name);
         }
     }
 
     protected override void Reported(Person person, string finding)
     {
+        if (person.Id == Drill.Person)
+        {
+            Report(finding);
+        }
+    }
+
+    private void Report(string finding)
+    {
         int number = Drill.Drill.Reports.Select(r => r.Name).ToList().IndexOf(finding);
-        if (person.Id == Drill.Person && number >= 0 && !IsOver)
+        if (number >= 0 && !IsOver)
         {
             Note(World.Value(Drill.Reports[number]) >= 0 ? DrillNoteKind.ReportedRight : DrillNoteKind.ReportedWrong, number);
         }
@@ -206,15 +215,11 @@ public sealed class DrillRun : Overseer
         }
     }
 
-    /// <summary>Told when it comes true for the first time, or at once.</summary>
+    /// <summary>Told when it comes true for the first time.</summary>
     private void Once(Signal margin, Action told)
     {
         bool done = false;
-        _watches.Add(_ => First());
-        if (Watch(2 * (_watches.Count - 1), margin))
-        {
-            First();
-        }
+        Each(margin, First);
 
         void First()
         {
@@ -223,6 +228,16 @@ public sealed class DrillRun : Overseer
                 done = true;
                 told();
             }
+        }
+    }
+
+    /// <summary>Told whenever it comes true, or at once.</summary>
+    private void Each(Signal margin, Action told)
+    {
+        _watches.Add(_ => told());
+        if (Watch(2 * (_watches.Count - 1), margin))
+        {
+            told();
         }
     }
 

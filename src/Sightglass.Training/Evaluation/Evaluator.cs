@@ -59,8 +59,11 @@ public sealed class Evaluator
     {
         foreach ((int i, DrillNever never) in _drill.MustNever.Index())
         {
-            DrillNote? came = _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Never && n.Number == i);
-            FormattableString evidence = came is null ? (FormattableString)$"It never came about." : $"It came about at {At(came.At)}{Since(came.At)}.";
+            DrillNote[] all = [.. _outcome.Notes.Where(n => n.Kind == DrillNoteKind.Never && n.Number == i)];
+            DrillNote? came = all.FirstOrDefault(n => n.At > _known);
+            FormattableString evidence = came is not null ? (FormattableString)$"It came about at {At(came.At)}, {At(new(came.At.Ticks - _known!.Value.Ticks))} after it could be known that there was something to do."
+                : all.Length > 0 ? (FormattableString)$"It came about at {At(all[0].At)}, before anybody could know: it is not theirs."
+                : $"It never came about.";
             _lines.Add(new(EvaluationLayer.Forbidden, $"Must never: {never.Name}", came is null, true, 0, evidence, came?.At, never.Because));
         }
 
@@ -211,9 +214,6 @@ public sealed class Evaluator
     }
 
     private static FormattableString Where(DrillNote note) => note.Place.Length == 0 ? (FormattableString)$", on the way" : $", at {note.Place}";
-
-    /// <summary>How long the trainee could have known by then.</summary>
-    private FormattableString Since(SimTime at) => _known is not { } known || known > at ? (FormattableString)$", before it could be known that something was wrong" : $", {At(new(at.Ticks - known.Ticks))} after it could be known";
 
     private static ClockWords At(SimTime time) => new(time);
 
