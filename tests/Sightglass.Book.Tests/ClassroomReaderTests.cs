@@ -51,6 +51,81 @@ public sealed class ClassroomReaderTests
         Assert.Equal(new HabitLine("forward supply valve", "one", "two", "half a job"), book.Habits["one tank"].Lines.Single());
     }
 
+    private const string Drills = """
+
+        drills:
+          holed:
+            level: first day
+            use: qualifying
+            aim: Keep what is left.
+            situation: leaking compartment
+            role: mechanical
+            time limit: 30 min
+            not real: [nothing burns]
+            with cards: no
+            cue: { is: fuel is left, known from: [a sign] }
+            events:
+              - { after: 2 min, fault: leak, on: aft compartment, values: { diameter: 8 mm } }
+              - { at: "fuel panel, right", without: leak, on: aft compartment }
+              - { operated: forward supply valve, set: grade, to: 1 % }
+              - { when: fuel is left, says: Now., by: mechanical }
+            objectives:
+              it is shut: { is: closed of forward supply valve, within: 10 min, stays: 5 min, worth: 3, critical: no, once: yes, or reported: [it is holed], because: Fuel. }
+            reports:
+              it is holed: { is: fault leak of aft compartment, told as: [it leaks], because: The glass. }
+            must never:
+              it is dry: not fuel is left
+              it is wet: { is: fuel is left, because: Wet. }
+            order:
+              looked first: { first: fuel is left, then: closed of forward supply valve, because: Look. }
+            hints: [{ says: Look., costs: 2 }]
+            asks: [{ question: Why?, answer: So. }]
+            passes from: 75 %
+
+        """;
+
+    [Fact]
+    public void Read_ADrill_TakesAllOfIt()
+    {
+        Drill drill = SampleBook.Good(SampleBook.Text + Drills).Drills["holed"];
+        Assert.Equal((DrillLevel.FirstDay, true, "Keep what is left.", "leaking compartment", "mechanical", 1800.0, false, 0.75), (drill.Level, drill.IsQualifying, drill.Aim, drill.Situation, drill.Role, drill.TimeLimit, drill.WithCards, drill.PassesFrom));
+        Assert.Equal(("fuel is left", "a sign", "nothing burns"), (drill.Cue!.Text, drill.KnownFrom.Single(), drill.NotReal.Single()));
+        DrillObjective objective = drill.Objectives.Single();
+        Assert.Equal(("it is shut", 600.0, 300.0, 3.0, false, true, "it is holed"), (objective.Name, objective.Within, objective.Stays, objective.Worth, objective.IsCritical, objective.Once, objective.OrReported.Single()));
+        Assert.Equal(("it is holed", "it leaks", "The glass."), (drill.Reports.Single().Name, drill.Reports.Single().ToldAs.Single(), drill.Reports.Single().Because));
+        Assert.Equal([("it is dry", ""), ("it is wet", "Wet.")], drill.MustNever.Select(n => (n.Name, n.Because)));
+        Assert.Equal(("looked first", "Look."), (drill.Orders.Single().Name, drill.Orders.Single().Because));
+        Assert.Equal(("Look.", 2.0), (drill.Hints.Single().Says, drill.Hints.Single().Costs));
+        Assert.Equal(new[] { (120.0, "leak", false), (0.0, "leak", true), (0.0, null, false), (0.0, null, false) }, drill.Events.Select(e => (e.After, e.Fault, e.TakesOut)));
+        Assert.Equal(("diameter", "8 mm"), (drill.Events[0].Values.Single().Name, drill.Events[0].Values.Single().Value.Text));
+        Assert.Equal(("fuel panel, right", "forward supply valve", 0.01, "Now."), (drill.Events[1].At, drill.Events[2].Operated, drill.Events[2].ToValue, drill.Events[3].Says));
+    }
+
+    [Theory]
+    [InlineData("aim: Keep what is left.", "aims: Keep.", "did you mean `aim`")]
+    [InlineData("level: first day", "level: second day", "`working`, `first day`, `qualifying`")]
+    [InlineData("use: qualifying", "use: fun", "`practice`, `qualifying`")]
+    [InlineData("role: mechanical", "role: mechanicl", "did you mean `mechanical`")]
+    [InlineData("time limit: 30 min", "time limit: 0 s", "more than zero")]
+    [InlineData("within: 10 min", "within: 40 min", "no more than the drill's time limit")]
+    [InlineData("or reported: [it is holed]", "or reported: [it is hold]", "it is holed")]
+    [InlineData("{ is: closed of forward supply valve, within", "{ was: closed of forward supply valve, within", "is")]
+    [InlineData("{ at: \"fuel panel, right\", without: leak, on: aft compartment }", "{ at: \"fuel panel, right\" }", "one of `set`")]
+    [InlineData("operated: forward supply valve, set: grade", "set: grade, says: x", "2 of them")]
+    [InlineData("says: Now., by: mechanical", "says: Now.", "by")]
+    [InlineData("first: fuel is left, then", "frist: fuel is left, then", "first")]
+    [InlineData("says: Look., costs: 2", "say: Look.", "says")]
+    [InlineData("costs: 2", "costs: -2", "0 or more")]
+    [InlineData("passes from: 75 %", "passes from: 170 %", "0 % to 100 %")]
+    [InlineData("cue: { is: fuel is left, known from: [a sign] }", "cue: soon", "a map")]
+    [InlineData("objectives:", "objective:", "objectives")]
+    public void Read_AMistakeInADrill_IsToldWhereItIs(string right, string wrong, string says)
+    {
+        Assert.Contains(right, Drills, StringComparison.Ordinal);
+        DiagnosticList found = SampleBook.Read(SampleBook.Text + Drills.Replace(right, wrong, StringComparison.Ordinal)).Found;
+        Assert.Contains(found, d => d.Severity == Severity.Error && d.ToString().Contains(says, StringComparison.Ordinal) && d.Span.Source is not null);
+    }
+
     [Theory]
     [InlineData("asks: What is left?", "ask: What is left?", "asks")]
     [InlineData("runs for: 2 h", "runs for: 0 s", "more than zero")]

@@ -95,7 +95,7 @@ public sealed class Evaluator
 
         if (breaches.IsEmpty)
         {
-            _lines.Add(new(EvaluationLayer.Authority, $"Touched only what is theirs, with the permission that it needs", true, true, 0, $"{Of(DrillNoteKind.Touched).Length} controls were touched."));
+            _lines.Add(new(EvaluationLayer.Authority, $"Touched only what is theirs, with the permission that it needs", true, true, 0, $"Controls touched: {Of(DrillNoteKind.Touched).Length}."));
         }
 
         foreach (string kept in _outcome.NotGivenBack)
