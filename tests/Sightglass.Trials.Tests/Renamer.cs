@@ -29,6 +29,7 @@ internal sealed partial class Renamer
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
         bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
         routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance pulls handle most power brakes planned speed force needed lost lead trail dead commands
+        drills use aim tools cue events operated objectives worth critical once reports hints costs
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -39,7 +40,8 @@ internal sealed partial class Renamer
     {
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
-            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles", "hand brake", "making up"];
+            "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles", "hand brake", "making up",
+            "time limit", "stop word", "not real", "with cards", "known from", "or reported", "told as", "must never", "passes from", "solved by"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));
@@ -55,6 +57,9 @@ internal sealed partial class Renamer
         string key = string.Join('|', keys.Distinct().Where(k => k != "throttle").OrderByDescending(k => k.Length).Select(Regex.Escape));
         _yaml = new(
             $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|resistance|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
+            + @"|^ {4}level: [a-z ]+$" // for whom a drill is
+            + @"|^ {4}(?:order|must never):$" // of a drill
+            + @"|\b(?:first|then)(?=: "")" // what must have been before what
             + @"|^ {6}(?:rear|front):(?=\s*$)" // sides of a car's silhouette
             + @"|\bthrottle(?=: (?:throttle|governor)\b)" // the engine's parameter: there is a handle of the same name
             + @"|\bfront(?=: [0-9])" // the area: there are places of that name

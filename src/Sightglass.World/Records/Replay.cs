@@ -10,18 +10,28 @@ namespace Sightglass.World.Records;
 public static class Replay
 {
     /// <summary>Puts a world, just made, at a start.</summary>
+    /// <param name="world">Just made.</param>
+    /// <param name="start">Where it starts.</param>
+    /// <param name="found">Takes what does not fit.</param>
+    /// <param name="follows">Who follows it, or null.</param>
+    /// <param name="situation">Instead of the book's of that name: as a drill has it.</param>
     /// <returns>False where the situation does not fit the plan; what is wrong is in <paramref name="found"/>.</returns>
-    public static bool Begin(World world, SessionStart start, DiagnosticList found)
+    public static bool Begin(World world, SessionStart start, DiagnosticList found, Overseer? follows = null, Situation? situation = null)
     {
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(start);
         world.Journal ??= [];
+        if (follows is not null)
+        {
+            world.Follow(follows);
+        }
+
         if (start.Situation is null)
         {
             return true;
         }
 
-        if (!world.Plan.Book.Situations.TryGetValue(start.Situation, out Situation? situation)
+        if ((situation is null && !world.Plan.Book.Situations.TryGetValue(start.Situation, out situation))
             || SituationStart.Bind(world.Plan, situation, found) is not { } bound)
         {
             return false;

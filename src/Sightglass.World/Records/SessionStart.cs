@@ -5,4 +5,5 @@ namespace Sightglass.World.Records;
 /// <param name="Situation">Null for the machine as built.</param>
 /// <param name="Seed">Of the draws.</param>
 /// <param name="Case">Of the draws.</param>
-public sealed record SessionStart(string? RoadNumber, string? Situation, ulong Seed, ulong Case);
+/// <param name="Drill">What is practised in it; null where the machine only runs.</param>
+public sealed record SessionStart(string? RoadNumber, string? Situation, ulong Seed, ulong Case, string? Drill = null);
