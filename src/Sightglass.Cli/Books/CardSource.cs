@@ -14,14 +14,18 @@ namespace Sightglass.Cli.Books;
 internal static class CardSource
 {
     /// <summary>The text of the card, or null; what was wrong goes to <paramref name="error"/>.</summary>
-    public static SourceText? Find(string named, ClassBook book, TextWriter error)
+    /// <param name="named">A file, a file's name without its ending, or a title.</param>
+    /// <param name="book">Whose cards are looked through.</param>
+    /// <param name="error">Is told what is wrong.</param>
+    /// <param name="translated">Whether the card is read in the language that is spoken; else as its author wrote it.</param>
+    public static SourceText? Find(string named, ClassBook book, TextWriter error, bool translated = true)
     {
         if (File.Exists(named))
         {
             return new SourceText(named.Replace('\\', '/'), File.ReadAllText(named));
         }
 
-        book = book.In(Tongue.Spoken);
+        book = translated ? book.In(Tongue.Spoken) : book;
         if (One(t => IsFile(t, named)) is { } file)
         {
             return file;

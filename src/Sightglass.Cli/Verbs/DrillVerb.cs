@@ -110,7 +110,7 @@ internal sealed class DrillVerb : BookVerb
         ImmutableArray<ProgramChoice> choices = [];
         if (line.GetValue(_card) is { } named)
         {
-            if (CardSource.Find(named, inspection.Book!, error) is not { } text)
+            if (CardSource.Find(named, inspection.Book!, error, translated: false) is not { } text)
             {
                 return ExitCode.WrongUse;
             }
