@@ -24,6 +24,13 @@ switch (verb)
         }
 
         return 0;
+    case "shares":
+        using (Report report = Report.For("shares"))
+        {
+            SharesBench.Run(report, rounds: args.Length > 1 ? int.Parse(args[1]) : 5);
+        }
+
+        return 0;
     case "resolvers":
         using (Report report = Report.For("resolvers"))
         {
@@ -52,6 +59,7 @@ switch (verb)
         Console.Error.WriteLine("bench/run kernel [ROUNDS]   the kernel against the baseline integrator, interleaved, in one run");
         Console.Error.WriteLine("bench/run trials [ROUNDS] [CASES]   how fast a card is tried, and a case against the bare kernel");
         Console.Error.WriteLine("bench/run trains [ROUNDS]   the demo's machine alone and with 7 to 199 coaches: simulated seconds a second");
+        Console.Error.WriteLine("bench/run shares [ROUNDS]   18 vehicles with every system alive: simulated seconds a second, and the share of each system");
         Console.Error.WriteLine("bench/run resolvers [ROUNDS]   what has no memory: control line, load flow, springs, solutions a second");
         Console.Error.WriteLine("bench/run start [ROUNDS]    the command line from a standing start");
         return 2;

@@ -42,7 +42,7 @@ public sealed class AnswerSchemaTests
     [InlineData("differences-answer", "differences", "--road-number", "4104", "--json")]
     [InlineData("run-answer", "run", "--book", "books/smallest", "--json")]
     [InlineData("try-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--cases", "8", "--json")]
-    [InlineData("try-answer", "try", "true-quantity", "--cases", "4", "--left-out", "--json")]
+    [InlineData("try-answer", "try", "reset-a-penalty", "--cases", "4", "--left-out", "--json")]
     [InlineData("cases-answer", "try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--case", "3", "--json")]
     [InlineData("new-answer", "new", "NEW", "--json")]
     [InlineData("rules-answer", "rules", "--json")]

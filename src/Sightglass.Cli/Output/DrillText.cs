@@ -28,8 +28,8 @@ internal static class DrillText
             foreach (Drill drill in level)
             {
                 output.WriteLine();
-                WalkText.Wrap(output, " ", drill.Name.ToUpperInvariant());
-                WalkText.Wrap(output, "   ", $"{drill.Aim} ({drill.Role}, {Time(drill.TimeLimit)}{(drill.IsQualifying ? ", qualifying" : "")})");
+                WalkText.Wrap(output, " ", Say.Book(drill.Name).ToUpperInvariant());
+                WalkText.Wrap(output, "   ", $"{Say.Book(drill.Aim)} ({Say.Book(drill.Role)}, {Time(drill.TimeLimit)}{(drill.IsQualifying ? ", qualifying" : "")})");
             }
         }
     }
@@ -43,19 +43,19 @@ internal static class DrillText
             return;
         }
 
-        WalkText.Wrap(output, "", book.Notice);
+        WalkText.Wrap(output, "", Say.Book(book.Notice));
         output.WriteLine();
-        WalkText.Wrap(output, "", drill.Aim);
+        WalkText.Wrap(output, "", Say.Book(drill.Aim));
         output.WriteLine();
-        Line("You are", drill.Role);
+        Line("You are", Say.Book(drill.Role));
         Line("It counts as", drill.IsQualifying ? "qualifying: a hint taken is no pass" : "practice");
         Line("Time", $"{Time(drill.TimeLimit)} in all");
-        Line("In hand", drill.Tools.IsEmpty ? "nothing" : string.Join(", ", drill.Tools));
+        Line("In hand", drill.Tools.IsEmpty ? "nothing" : Say.Names(drill.Tools));
         Line("Cards", drill.WithCards ? "yes" : "none");
-        Line("Stop word", drill.StopWord.Length > 0 ? $"{drill.StopWord}: whoever says it, everything stops" : "none is agreed: agree on one");
+        Line("Stop word", drill.StopWord.Length > 0 ? $"{Say.Book(drill.StopWord)}: whoever says it, everything stops" : "none is agreed: agree on one");
         foreach (string unreal in drill.NotReal)
         {
-            Line("Not real", unreal);
+            Line("Not real", Say.Book(unreal));
         }
 
         output.WriteLine();
@@ -66,9 +66,9 @@ internal static class DrillText
 
     public static void Print(TextWriter output, BoundDrill drill, DrillResult result)
     {
-        WalkText.Wrap(output, "", drill.Plan.Book.Notice);
+        WalkText.Wrap(output, "", Say.Book(drill.Plan.Book.Notice));
         output.WriteLine();
-        WalkText.Wrap(output, "", $"{drill.Drill.Name}: {drill.Drill.Aim}");
+        WalkText.Wrap(output, "", $"{Say.Begin(Say.Book(drill.Drill.Name))}: {Say.Book(drill.Drill.Aim)}");
         output.WriteLine();
         foreach (JournalEntry entry in result.Journal)
         {
@@ -93,7 +93,7 @@ internal static class DrillText
         WalkText.Wrap(output, "", result.Trouble is { } trouble ? $"Undecided: {trouble}." : Verdict(sheet));
         foreach (Question question in drill.Drill.Asks)
         {
-            WalkText.Wrap(output, "  ? ", question.Asked);
+            WalkText.Wrap(output, "  ? ", Say.Book(question.Asked));
         }
     }
 
