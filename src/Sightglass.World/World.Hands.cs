@@ -1,6 +1,7 @@
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Story;
+using Sightglass.Plant.Plans;
 using Sightglass.World.Agenda;
 using Sightglass.World.Journal;
 using Sightglass.World.People;
@@ -33,8 +34,8 @@ public sealed partial class World
             WorldAction.Declare or WorldAction.TakeHint => Hindrance.None,
             _ when person.WalkingTo >= 0 || person.Deed is not null => Hindrance.Busy,
             WorldAction.Walk w => WayTo(person, w.Place),
-            WorldAction.Operate o => Plan.Book.Items.TryGetValue(o.Item, out Item? item) && Plan.Items[o.Item].Position is not null && item.Positions.Contains(o.Position)
-                ? Within(person, item.Places.AsSpan().Contains(PlaceOf(person) ?? ""))
+            WorldAction.Operate o => Plan.Items.TryGetValue(o.Item, out ItemPlan? item) && item.Position is not null && item.Item.Positions.Contains(o.Position)
+                ? Within(person, item.Item.Places.AsSpan().Contains(PlaceOf(person) ?? ""))
                 : Hindrance.Impossible,
             WorldAction.Ask a => OwnerOf(a.For) is null ? Hindrance.Impossible : Hindrance.None,
             WorldAction.GiveBack g => ProtectionOf(g.Protection) is { } held && (person.Protections & Bit(held)) != 0 ? Hindrance.None : Hindrance.Impossible,

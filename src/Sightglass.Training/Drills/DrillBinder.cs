@@ -81,9 +81,9 @@ public sealed class DrillBinder
             return new(name, sign.Places, _plan.Signs[name]);
         }
 
-        if (_plan.Book.Items.TryGetValue(name, out Item? item) && (item.Reading is not null || _plan.Items[name].Lit is not null))
+        if (_plan.Items.TryGetValue(name, out ItemPlan? item) && (item.Shown is not null || item.Lit is not null))
         {
-            return new(name, item.Places, _plan.Items[name].Lit);
+            return new(name, item.Item.Places, item.Lit);
         }
 
         string[] telling = [.. _plan.Book.Signs.Keys, .. _plan.Book.Items.Values.Where(i => i.Reading is not null).Select(i => i.Name)];

@@ -26,6 +26,7 @@ public sealed class HandsTests
           free cock: { kind: hand valve, system: air, from: receiver, to: outside, diameter: 2 mm, who: [hand, guest], takes: 4 s, places: [ahead] }
           own cock: { kind: hand valve, system: air, from: receiver, to: outside, diameter: 2 mm, who: [hand], permission: desk, takes: 4 s, places: [ahead] }
           far cock: { kind: hand valve, system: air, from: receiver, to: outside, diameter: 2 mm, who: [hand], takes: 4 s, places: [far end] }
+          door: { kind: described, positions: [open, shut], places: [ahead] }
         facts:
           it has fallen: { is: pressure of receiver < 90 psi }
         protections:
@@ -55,6 +56,7 @@ public sealed class HandsTests
     [InlineData("far cock", Hindrance.OutOfReach)]
     [InlineData("no cock", Hindrance.Impossible)]
     [InlineData("receiver", Hindrance.Impossible)]
+    [InlineData("door", Hindrance.Impossible)] // described, not alive
     public void Operate_WhatCannotBe_IsHinderedAndDoesNothing(string item, Hindrance hindrance)
     {
         using Rig rig = new(s_plan, "calm");
