@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Readers;
 
 namespace Sightglass.Book.Kinds;
 
@@ -12,6 +13,7 @@ namespace Sightglass.Book.Kinds;
 /// <param name="Minimum">As written, inclusive.</param>
 /// <param name="Maximum">As written, inclusive.</param>
 /// <param name="Choices">For <see cref="ParameterType.Choice"/>.</param>
+/// <param name="IsWhole">Of a quantity without a unit: a count or a number by which something is called; a range of it draws whole numbers, each as likely.</param>
 public sealed record KindParameter(
     string Name,
     ParameterType Type,
@@ -21,4 +23,9 @@ public sealed record KindParameter(
     string? Default = null,
     string? Minimum = null,
     string? Maximum = null,
-    ImmutableArray<string> Choices = default);
+    ImmutableArray<string> Choices = default,
+    bool IsWhole = false)
+{
+    /// <summary>Whether a number (SI) is within its limits, and whole where it must be.</summary>
+    public bool Takes(double si) => ParameterTexts.IsWithin(this, si);
+}

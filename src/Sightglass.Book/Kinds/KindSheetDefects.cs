@@ -50,6 +50,11 @@ public static class KindSheetDefects
             yield return "it is required and has a default.";
         }
 
+        if (p.IsWhole && (p.Type != ParameterType.Quantity || p.Dimension != Dimension.One))
+        {
+            yield return "it is whole and is no number without a unit.";
+        }
+
         if (p.Type == ParameterType.Table && ColumnDefect(p) is { } column)
         {
             yield return column;

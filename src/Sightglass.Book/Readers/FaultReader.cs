@@ -75,7 +75,7 @@ internal sealed class FaultReader(ReadContext context, StartScope scope, EachCar
             context.Add(BookMessages.OutOfRange(entry.Value.Span, $"`{p.Name}`", ((YamlScalar)entry.Value).Value, ParameterTexts.Limits(p)));
         }
 
-        return value;
+        return value is null ? null : value with { IsWhole = p.IsWhole };
     }
 
     private StartValue? Choice(YamlEntry entry, KindParameter p)

@@ -28,15 +28,15 @@ internal static class ParameterTexts
         kind.Parameters.Where(p => p.Default is not null).ToImmutableSortedDictionary(p => p.Name, Default, StringComparer.Ordinal);
 
     public static bool IsWithin(KindParameter p, double si) =>
-        !(p.Minimum is { } low && si < Quantity(p, low).Si) && !(p.Maximum is { } high && si > Quantity(p, high).Si);
+        !(p.IsWhole && si != Math.Floor(si)) && !(p.Minimum is { } low && si < Quantity(p, low).Si) && !(p.Maximum is { } high && si > Quantity(p, high).Si);
 
-    public static string Limits(KindParameter p) => (p.Minimum, p.Maximum) switch
+    public static string Limits(KindParameter p) => (p.IsWhole ? "a whole number, " : "") + ((p.Minimum, p.Maximum) switch
     {
         ({ } low, { } high) => $"{low} to {high}",
         ({ } low, null) => $"at least {low}",
         (null, { } high) => $"at most {high}",
         _ => "any value",
-    };
+    });
 
     /// <summary>What could be written for a parameter, for messages.</summary>
     public static string Example(KindParameter p) => p.Default ?? p.Minimum ?? p.Type switch

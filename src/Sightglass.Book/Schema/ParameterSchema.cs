@@ -12,6 +12,7 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
         string doc = Doc(p);
         return p.Type switch
         {
+            ParameterType.Quantity when p.IsWhole => quantities.Whole(doc, p.Default),
             ParameterType.Quantity => quantities.Value(p.Dimension, doc, p.Default),
             ParameterType.Choice => p.Choices.IsDefaultOrEmpty ? SchemaNodes.Text(doc) : SchemaNodes.OrHole(SchemaNodes.Choice(p.Choices, doc, p.Default)),
             ParameterType.YesNo => SchemaNodes.OrHole(SchemaNodes.Ref("yes or no", doc)),
@@ -25,7 +26,7 @@ internal sealed class ParameterSchema(QuantityDefinitions quantities)
 
     /// <summary>A value of a situation's fault: fixed, a range, or words.</summary>
     public JsonObject InSituation(KindParameter p) =>
-        p.Type == ParameterType.Quantity ? quantities.Range(p.Dimension, Doc(p)) : SchemaNodes.Ref("names", Doc(p));
+        p.IsWhole ? quantities.WholeRange(Doc(p)) : p.Type == ParameterType.Quantity ? quantities.Range(p.Dimension, Doc(p)) : SchemaNodes.Ref("names", Doc(p));
 
     private static string Doc(KindParameter p)
     {

@@ -10,9 +10,21 @@ internal sealed class QuantityDefinitions
 
     public IEnumerable<KeyValuePair<string, JsonObject>> All => _definitions;
 
-    public JsonObject Value(Dimension dimension, string? description = null, string? usual = null)
+    public JsonObject Value(Dimension dimension, string? description = null, string? usual = null) =>
+        Usually(Reference(dimension, $"{NameOf(dimension)}", QuantityPatterns.Value(dimension), description), usual);
+
+    /// <summary>A number that must be whole; what a text says only the reader finds out.</summary>
+    public JsonObject Whole(string? description = null, string? usual = null) =>
+        Usually(Reference(Dimension.One, "whole number", QuantityPatterns.Value(Dimension.One), description, "integer"), usual);
+
+    public JsonObject WholeRange(string? description = null) =>
+        Reference(Dimension.One, "whole number or range", QuantityPatterns.Range(Dimension.One), description, "integer");
+
+    public JsonObject Range(Dimension dimension, string? description = null) =>
+        Reference(dimension, $"{NameOf(dimension)} or range", QuantityPatterns.Range(dimension), description);
+
+    private static JsonObject Usually(JsonObject node, string? usual)
     {
-        JsonObject node = Reference(dimension, $"{NameOf(dimension)}", QuantityPatterns.Value(dimension), description);
         if (usual is not null)
         {
             node["default"] = usual;
@@ -21,17 +33,14 @@ internal sealed class QuantityDefinitions
         return node;
     }
 
-    public JsonObject Range(Dimension dimension, string? description = null) =>
-        Reference(dimension, $"{NameOf(dimension)} or range", QuantityPatterns.Range(dimension), description);
-
-    private JsonObject Reference(Dimension dimension, string name, string pattern, string? description)
+    private JsonObject Reference(Dimension dimension, string name, string pattern, string? description, string number = "number")
     {
         if (!_definitions.ContainsKey(name))
         {
             JsonObject text = SchemaNodes.Pattern(pattern);
-            text["patternErrorMessage"] = $"Expected {name}, such as {Examples(dimension)}.";
+            text["patternErrorMessage"] = $"Expected {name}, such as {(number == "integer" ? "3" : Examples(dimension))}.";
             _definitions[name] = dimension == Dimension.One
-                ? new() { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text, SchemaNodes.Ref("hole")) }
+                ? new() { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = number }, text, SchemaNodes.Ref("hole")) }
                 : SchemaNodes.OrHole(text);
         }
 

@@ -50,7 +50,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
         ], "fault", "on");
         foreach (IGrouping<string, KindParameter> p in faults.SelectMany(f => f.Parameters).GroupBy(p => p.Name).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            JsonObject[] ways = [.. p.DistinctBy(q => (q.Type, q.Dimension)).Select(parameters.InSituation)];
+            JsonObject[] ways = [.. p.DistinctBy(q => (q.Type, q.Dimension, q.IsWhole)).Select(parameters.InSituation)];
             fault["properties"]![p.Key] = ways.Length == 1 ? ways[0] : new JsonObject { ["anyOf"] = new JsonArray([.. ways]) };
         }
 

@@ -15,5 +15,8 @@ internal sealed record FeederOutput(Slot Slot, FeederOutputKind Kind)
 
     public Input Input { get; init; }
 
+    /// <summary>The place of a limit among those of the feeder.</summary>
+    public int Limit { get; init; } = -1;
+
     public ImmutableArray<Load> Loads { get; init; } = [];
 }

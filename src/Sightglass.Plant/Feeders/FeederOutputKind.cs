@@ -23,4 +23,7 @@ internal enum FeederOutputKind
 
     /// <summary>What an input was.</summary>
     Given,
+
+    /// <summary>1 where a source gives no more current and has lowered its voltage, else 0.</summary>
+    Limited,
 }

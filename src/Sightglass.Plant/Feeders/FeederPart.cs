@@ -10,6 +10,7 @@ internal sealed class FeederPart
 {
     private readonly List<ResolverInput> _inputs = [];
     private readonly List<FeederOutput> _outputs = [];
+    private readonly List<FeederLimit> _limits = [];
     private readonly Dictionary<string, Busbar> _buses = new(StringComparer.Ordinal);
 
     /// <param name="name">For messages.</param>
@@ -78,10 +79,19 @@ internal sealed class FeederPart
 
     public void TellGiven(Slot slot, Input input) => Add(new(slot, FeederOutputKind.Given) { Input = input });
 
+    /// <summary>Lets a source give no more than a current in any wire of its line: its place among the limits.</summary>
+    public int Limit(Input force, Line line, double amperes)
+    {
+        _limits.Add(new(force, line, amperes));
+        return _limits.Count - 1;
+    }
+
+    public void TellLimited(Slot slot, int limit) => Add(new(slot, FeederOutputKind.Limited) { Limit = limit });
+
     public void TellFrame(Slot slot) => Add(new(slot, FeederOutputKind.FrameVoltage));
 
     /// <summary>The feeder; null where nothing of it can be asked for.</summary>
-    public FeederResolver? Build() => _outputs.Count == 0 ? null : new(Name, Draft.Build, Frame, [.. _inputs], [.. _outputs]);
+    public FeederResolver? Build() => _outputs.Count == 0 ? null : new(Name, Draft.Build, Frame, [.. _inputs], [.. _outputs], [.. _limits]);
 
     private Input Add(string name, ResolverInput input)
     {

@@ -5,7 +5,7 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Feeders;
 
 /// <summary>A feeder of the book, between the slots that it follows from and those that tell what it came to.</summary>
-internal sealed class FeederResolver(string name, Func<LoadFlow> build, Terminal frame, ResolverInput[] inputs, FeederOutput[] outputs) : Resolver(name)
+internal sealed class FeederResolver(string name, Func<LoadFlow> build, Terminal frame, ResolverInput[] inputs, FeederOutput[] outputs, FeederLimit[] limits) : Resolver(name)
 {
     private readonly Lazy<LoadFlow> _flow = new(build);
 
@@ -17,6 +17,8 @@ internal sealed class FeederResolver(string name, Func<LoadFlow> build, Terminal
     public ReadOnlyMemory<ResolverInput> Inputs => inputs;
 
     public ReadOnlySpan<FeederOutput> Outputs => outputs;
+
+    public ReadOnlySpan<FeederLimit> Limits => limits;
 
     public override ImmutableArray<Slot> Sets { get; } = [.. outputs.Select(o => o.Slot)];
 

@@ -13,6 +13,10 @@ internal static class Parameter
     public static KindParameter Needed(string name, Dimension dimension, string doc, string? least = null, string? most = null) =>
         Of(name, dimension, doc, least: least, most: most, required: true);
 
+    /// <summary>A count, or a number by which something is called.</summary>
+    public static KindParameter Whole(string name, string doc, string? usual, string least, string most) =>
+        Of(name, Dimension.One, doc, usual, least, most, required: usual is null) with { IsWhole = true };
+
     public static KindParameter Choice(string name, string doc, string usual, params ReadOnlySpan<string> choices) =>
         new(name, ParameterType.Choice, Dimension.One, doc, Default: usual, Choices: [.. choices]);
 

@@ -43,7 +43,11 @@ internal static class ActionCheck
         }
 
         string? stranger = p.Values.Keys.FirstOrDefault(v => !plan.Items[p.Item].Faults[p.Fault].Any(f => f.Name == v));
-        return stranger is not null ? Say.With($"{Say.Word(p.Fault)} takes no {Say.Word(stranger)}") : p.Values.Values.All(double.IsFinite) ? null : Say.It("that is no number");
+        return stranger is not null ? Say.With($"{Say.Word(p.Fault)} takes no {Say.Word(stranger)}")
+            : !p.Values.Values.All(double.IsFinite) ? Say.It("that is no number")
+            : plan.Items[p.Item].Item.Kind.Faults.Where(f => f.Name == p.Fault).SelectMany(f => f.Parameters).FirstOrDefault(v => v.IsWhole && p.Values.TryGetValue(v.Name, out double given) && !v.Takes(given)) is { } wrong
+                ? Say.With($"{Say.Word(wrong.Name)} must be a whole number from {wrong.Minimum} to {wrong.Maximum}")
+            : null;
     }
 
     private static bool HasFault(Plan plan, string item, string fault) =>

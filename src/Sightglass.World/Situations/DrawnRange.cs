@@ -13,6 +13,9 @@ namespace Sightglass.World.Situations;
 /// <param name="Words">The words, or empty for numbers.</param>
 public sealed record DrawnRange(int Order, string Name, double From, double To, Unit? Unit, ImmutableArray<string> Words)
 {
+    /// <summary>Only whole numbers are drawn, each as likely; both ends are whole.</summary>
+    public bool IsWhole { get; init; }
+
     /// <summary>Whether it differs from case to case at all.</summary>
     public bool Varies => Words.Length > 1 || (Words.IsEmpty && From != To);
 
@@ -21,7 +24,7 @@ public sealed record DrawnRange(int Order, string Name, double From, double To, 
     {
         ArgumentNullException.ThrowIfNull(draws);
         double u = draws.Uniform(Order);
-        return Words.IsEmpty ? Draw.Between(u, From, To) : Math.Min((int)(u * Words.Length), Words.Length - 1);
+        return IsWhole ? Math.Min(From + Math.Floor(u * (To - From + 1)), To) : Words.IsEmpty ? Draw.Between(u, From, To) : Math.Min((int)(u * Words.Length), Words.Length - 1);
     }
 
     /// <summary>As people read it: <c>62 %</c>, <c>idle</c>.</summary>

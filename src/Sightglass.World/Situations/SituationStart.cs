@@ -58,7 +58,7 @@ public sealed class SituationStart
     public void Apply(World world, ulong seed, ulong caseNumber) => Apply(world, new CaseDraws(seed, caseNumber));
 
     internal static DrawnRange RangeOf(int order, string name, StartValue value) =>
-        new(order, name, value.From, value.To, value.Unit, value.OneOf.IsDefault ? [] : value.OneOf);
+        new(order, name, value.From, value.To, value.Unit, value.OneOf.IsDefault ? [] : value.OneOf) { IsWhole = value.IsWhole };
 
     internal static DrawnRange Share(int order, string name) => new(order, name, 0, 1, UnitTable.Find("1"), []);
 }

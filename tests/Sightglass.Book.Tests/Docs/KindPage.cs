@@ -109,7 +109,7 @@ internal static class KindPage
 
     private static string What(KindParameter p) => p.Type switch
     {
-        ParameterType.Quantity => Name(p.Dimension) + Limits(p),
+        ParameterType.Quantity => (p.IsWhole ? "whole number" : Name(p.Dimension)) + Limits(p),
         ParameterType.Choice => string.Join(", ", p.Choices.Select(c => $"`{c}`")),
         ParameterType.YesNo => "`yes` or `no`",
         ParameterType.Item => "an item",

@@ -30,6 +30,9 @@ public class KindSheetDefectsTests
     public void Of_DefaultThatIsNoChoice_SaysSo() => Assert.Single(With(new("shape", ParameterType.Choice, Dimension.One, "Shape.", Default: "round", Choices: ["square"])));
 
     [Fact]
+    public void Of_WholeWithAUnit_SaysSo() => Assert.Single(With(new("size", ParameterType.Quantity, Dimension.Metre, "Size.", IsWhole: true)));
+
+    [Fact]
     public void Of_KeyOfEveryItem_SaysSo() => Assert.Single(With(new("label", ParameterType.Text, Dimension.One, "Label.")));
 
     [Fact]

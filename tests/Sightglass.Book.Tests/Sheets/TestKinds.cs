@@ -63,7 +63,7 @@ internal static class TestKinds
     /// <summary>What is coupled from one vehicle to the next, and by what.</summary>
     private static IEnumerable<KindSheet> Couplings()
     {
-        yield return new() { Name = "plug", Purpose = "Goes on into the next vehicle.", Role = KindRole.Store, CoupledBy = "plug coupling" };
+        yield return new() { Name = "plug", Purpose = "Goes on into the next vehicle.", Role = KindRole.Store, CoupledBy = "plug coupling", Faults = [new("blocked", "Some of its holes are shut.", [new("number", ParameterType.Quantity, Dimension.One, "How many.", Default: "1", Minimum: "1", Maximum: "3", IsWhole: true)])] };
         yield return Path("plug coupling", [], ["parted", "coupled"]);
     }
 

@@ -6,7 +6,7 @@ namespace Sightglass.World.Tests.Trade;
 internal static class Masses
 {
     /// <summary>Amounts that are no mass of fuel or of compressed air: air in fuel lines, wants, counters, lags, and water out of moist air.</summary>
-    private static readonly string[] s_noMass = ["air of ", "want of ", "turn of ", "wet of ", "delay of ", "warmth of ", "turned of ", "water of "];
+    private static readonly string[] s_noMass = ["air of ", "want of ", "turn of ", "wet of ", "delay of ", "warmth of ", "turned of ", "water of ", "clock of ", "speed lost of "];
 
     /// <summary>Everything, with what rounding takes from the sum added again (Neumaier); and the same without signs, as a measure of what there is and has passed.</summary>
     public static (double Sum, double Size) Of(World world, int network)

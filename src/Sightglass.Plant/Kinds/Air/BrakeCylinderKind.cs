@@ -35,7 +35,7 @@ public sealed class BrakeCylinderKind : KindBuilder
             Parameter.Of("clearance", Dimension.Volume, "Air space with the piston home, with its pipe.", "0.5 L", "0.01 L", "100 L"),
             Parameter.Of("moves at", Dimension.Pressure, "Over the atmosphere, when the piston begins to move.", "4 psi", "0.1 psi", "50 psi"),
             Parameter.Of("out at", Dimension.Pressure, "Over the atmosphere, when it has gone its travel.", "8 psi", "0.2 psi", "80 psi"),
-            Parameter.Of("count", Dimension.One, "Cylinders alike that are filled and emptied together; what is written is of one of them.", "1", "1", "32"),
+            Parameter.Whole("count", "Cylinders alike that are filled and emptied together; what is written is of one of them.", "1", "1", "32"),
             Parameter.Choice(ActsOn, "Shoes on the treads of the wheels, or pads on discs.", Tread, Tread, "disc"),
             Parameter.Of("leverage", Dimension.One, "Force of its shoes or pads over that of its pistons: levers, less their losses.", "1", "0.1", "50"),
             Parameter.Of("friction", Dimension.One, "Between shoe and tread or pad and disc.", "0.3", "0.01", "1"),

@@ -42,7 +42,7 @@ public sealed class BatteryKind : KindBuilder
         Ports = [new("from", "The wire at its minus pole."), new("to", "The wire at its plus pole.")],
         Parameters =
         [
-            Parameter.Needed("cells", Dimension.One, "How many, in a row: 32 for 64 V.", "1", "1000"),
+            Parameter.Whole("cells", "How many, in a row: 32 for 64 V.", null, "1", "1000"),
             Parameter.Needed("capacity", Dimension.Ampere * Dimension.Second, "What it gives when it is emptied over many hours.", "0.1 Ah", "100000 Ah"),
             Parameter.Of("inner resistance", Dimension.Resistance, "Of all its cells.", "30 mOhm", "0.01 mOhm", "100 Ohm"),
             Parameter.Of("usual charge", Dimension.One, "How full it is where a situation says nothing; at 103 % one that is charged all the time gasses a little and takes nothing more.", "100 %", "0 %", "105 %"),
@@ -60,7 +60,7 @@ public sealed class BatteryKind : KindBuilder
         Faults =
         [
             new("high resistance", "A loose or corroded pole.", [Parameter.Of("resistance", Dimension.Resistance, "Besides its own.", "100 mOhm", "0.1 mOhm", "100 Ohm")]),
-            new("dead cells", "Cells that give nothing.", [Parameter.Of("number", Dimension.One, "How many.", "3", "1", "1000")]),
+            new("dead cells", "Cells that give nothing.", [Parameter.Whole("number", "How many.", "3", "1", "1000")]),
             new("open", "A broken link between cells.", []),
         ],
     };

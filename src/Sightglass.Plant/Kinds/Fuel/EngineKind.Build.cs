@@ -111,7 +111,7 @@ public sealed partial class EngineKind
     {
         ImmutableSortedDictionary<string, double> map = item.Parameters["consumption"].ByPosition;
         double headEnd = item.Get("head-end consumption") * density;
-        if (HeadEndLoad(plan, item) is not { } given)
+        if (HeadEndLoad(plan, item) is not { } given || LeastDemand(plan, item) is not { } least)
         {
             return null;
         }
@@ -123,8 +123,14 @@ public sealed partial class EngineKind
             return s => only + (headEnd * given(s));
         }
 
-        return ByPosition.Of(plan, item, "throttle", "consumption") is { } byPosition ? s => (byPosition(s) * density) + (headEnd * given(s)) : null;
+        return ByPosition.Of(plan, item, "throttle", "consumption") is { } byPosition ? s => (Math.Max(byPosition(s), least(s)) * density) + (headEnd * given(s)) : null;
     }
+
+    /// <summary>m³/s that it needs to keep the speed of its own source; null after an error.</summary>
+    private static SlotFunction? LeastDemand(PlanBuilder plan, Item item) =>
+        item.Parameters.TryGetValue("head-end source", out ParameterValue? named) && plan.Book.Items.TryGetValue(named.Text, out Item? source)
+            ? ThreePhaseSourceKind.Burns(plan, source)
+            : _ => 0;
 
     /// <summary>Share of the full head-end load: what a situation says, and what its own source gives; null after an error.</summary>
     private static SlotFunction? HeadEndLoad(PlanBuilder plan, Item item)

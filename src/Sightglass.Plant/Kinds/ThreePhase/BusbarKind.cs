@@ -37,8 +37,8 @@ public sealed class BusbarKind : KindBuilder
         ],
         Faults =
         [
-            new("grounded", "A phase touches the frame.", [Parameter.Of("phase", Dimension.One, "Its number.", "1", "1", "3"), Parameter.Of("resistance", Dimension.Resistance, "Where it touches.", "1 Ohm", "1 mOhm", "1 MOhm")]),
-            new("shorted", "Two phases touch.", [Parameter.Of("phase", Dimension.One, "The first of the two; the other is the next.", "1", "1", "3"), Parameter.Of("resistance", Dimension.Resistance, "Where they touch.", "5 mOhm", "1 mOhm", "1 MOhm")]),
+            new("grounded", "A phase touches the frame.", [FeederSheet.PhaseValue("Its number."), Parameter.Of("resistance", Dimension.Resistance, "Where it touches.", "1 Ohm", "1 mOhm", "1 MOhm")]),
+            new("shorted", "Two phases touch.", [FeederSheet.PhaseValue("The first of the two; the other is the next."), Parameter.Of("resistance", Dimension.Resistance, "Where they touch.", "5 mOhm", "1 mOhm", "1 MOhm")]),
         ],
     };
 

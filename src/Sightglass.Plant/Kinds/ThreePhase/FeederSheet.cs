@@ -20,7 +20,9 @@ internal static class FeederSheet
 
     public static readonly KindFault Open = new("open", "It conducts nothing.", []);
 
-    public static readonly KindFault OpenPhase = new("open phase", "One of its phases is broken.", [Parameter.Of("phase", Dimension.One, "Its number.", "1", "1", "3")]);
+    public static readonly KindFault OpenPhase = new("open phase", "One of its phases is broken.", [PhaseValue("Its number.")]);
+
+    public static KindParameter PhaseValue(string doc) => Parameter.Whole("phase", doc, "1", "1", "3");
 
     /// <summary>1 while nothing says that it is open.</summary>
     public static SlotFunction Whole(PlanBuilder plan, Item item)

@@ -107,7 +107,7 @@ public sealed class JumperKind : KindBuilder
     /// <summary>Whether it, or what it was in, was parted live.</summary>
     internal static Slot PulledLive(PlanBuilder plan, Item item) => plan.SlotNamed($"pulled live of {item.Name}");
 
-    private static KindParameter PinValue(string name) => Parameter.Of(name, Dimension.One, "Its number at the first end.", name == "pin" ? "1" : "2", "1", "999");
+    private static KindParameter PinValue(string name) => Parameter.Whole(name, "Its number at the first end.", name == "pin" ? "1" : "2", "1", "999");
 
     private static void AddPhases(PlanBuilder plan, Item item, PinPair pair, Item one, Item other)
     {

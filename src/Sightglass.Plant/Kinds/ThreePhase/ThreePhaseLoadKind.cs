@@ -25,7 +25,8 @@ public sealed class ThreePhaseLoadKind : KindBuilder
         Purpose = "Takes power from three phases: the heating, cooling and light of a car.",
         Details = """
             Between each two phases a third of it. It keeps its power as the voltage falls (motors, inverters), down to half of what it is made for, or its impedance (heaters). What of it is on at once is said by `share`. Source: loads of constant power and constant
-            impedance (Kersting, Distribution System Modeling and Analysis, from memory).
+            impedance (Kersting, Distribution System Modeling and Analysis, from memory). Motors that start take several times their current at a low power factor, as an impedance (IEEE 399, from memory: five to seven times for a motor alone): `inrush` says how many times that is for the whole load, how long, and after which delay
+            its contactors close when its voltage has come back. A gap of less than a tenth of a second it rides through.
             """,
         Medium = "power",
         Role = KindRole.Path,
@@ -42,9 +43,10 @@ public sealed class ThreePhaseLoadKind : KindBuilder
             Parameter.Of("unlike", Dimension.One, "How much more than its third lies between the first two phases, and how much less between the last and the first.", "0 %", "0 %", "100 %"),
             Parameter.Choice("keeps", "What stays as the voltage falls.", KeepsPower, KeepsPower, "impedance"),
             Parameter.Of("works from", Dimension.One, "Share of its rated voltage that it needs.", "80 %", "0 %", "100 %"),
+            .. ComingBack.Parameters,
             new(While, ParameterType.Formula, Dimension.One, "Where something switches it; always where nothing is written."),
         ],
-        Quantities = [new("consumption", Dimension.Power, "What it takes."), new("working", Dimension.One, "It has the voltage that it needs and takes power.", IsCondition: true)],
+        Quantities = [new("consumption", Dimension.Power, "What it takes."), new("working", Dimension.One, "It has the voltage that it needs and takes power.", IsCondition: true), new("starting", Dimension.One, "It takes the current with which it starts.", IsCondition: true)],
         Faults = [FeederSheet.Open, new("shorted", "Two of its phases touch.", [Parameter.Of("resistance", Dimension.Resistance, "Where they touch.", "20 mOhm", "1 mOhm", "100 Ohm")])],
     };
 
@@ -56,6 +58,7 @@ public sealed class ThreePhaseLoadKind : KindBuilder
         SlotSignal fed = new(FeederSheet.LineVolts(plan, bus), 1, -item.Get("works from") * item.Get("rated voltage"));
         SlotSignal whole = new(plan.Fault(item, "shorted", ("resistance", 0.02))[0], -1, 1e-9);
         plan.Name($"working of {item.Name}", Dimension.One, new AllSignal([fed, new SlotSignal(drawn, 1, -1), whole]), isCondition: true);
+        plan.Name($"starting of {item.Name}", Dimension.One, new AllSignal([new SlotSignal(drawn, 1, -1), ComingBack.Applies(item) ? ComingBack.Starting(plan, item) : new ConstantSignal(-1)]), isCondition: true);
     }
 
     public override void Indicate(PlanBuilder plan, Item item)
@@ -74,12 +77,25 @@ public sealed class ThreePhaseLoadKind : KindBuilder
         double volts = item.Get("rated voltage");
         Keeping kind = item.Text("keeps") == KeepsPower ? Keeping.Power : Keeping.Impedance;
         SlotFunction whole = FeederSheet.Whole(plan, item);
+        bool comesBack = ComingBack.Applies(item);
+        SlotFunction on = comesBack ? ComingBack.IsRunning(plan, item) : _ => 1;
+        SlotFunction starts = ComingBack.IsStarting(plan, item);
+        (double startWatts, double startVars) = StartOf(item);
         List<Load> loads = [];
         foreach ((int phase, double weight) in new[] { (0, 1 + item.Get("unlike")), (1, 1.0), (2, 1 - item.Get("unlike")) })
         {
-            Input watts = Follow(s => whole(s) * weight * third);
-            Input vars = Follow(s => whole(s) * weight * third * perWatt);
+            Input watts = Follow(s => whole(s) * on(s) * weight * third);
+            Input vars = Follow(s => whole(s) * on(s) * weight * third * perWatt);
             loads.Add(part.Draft.AddLoad(item.Name, bus[phase], bus[(phase + 1) % 3], kind, volts, watts, vars, kind == Keeping.Power ? 0.5 : 0));
+            if (comesBack)
+            {
+                loads.Add(part.Draft.AddLoad($"start of {item.Name}", bus[phase], bus[(phase + 1) % 3], Keeping.Impedance, volts, Follow(s => whole(s) * starts(s) * weight * startWatts), Follow(s => whole(s) * starts(s) * weight * startVars)));
+            }
+        }
+
+        if (comesBack)
+        {
+            ComingBack.Add(plan, item, FeederSheet.LineVolts(plan, wire.Name));
         }
 
         Slot shorted = plan.Fault(item, "shorted", ("resistance", 0.02))[0];
@@ -87,6 +103,14 @@ public sealed class ThreePhaseLoadKind : KindBuilder
         part.TellDrawn(Drawn(plan, item), [.. loads]);
 
         Input Follow(SlotFunction value) => margin is null ? part.Follow(item.Name, value) : part.Follow(item.Name, margin, value);
+    }
+
+    /// <summary>W and var of each phase while it starts, at its rated voltage.</summary>
+    private static (double Watts, double Vars) StartOf(Item item)
+    {
+        (double times, double factor) = ComingBack.Start(item);
+        double apparent = times * item.Get("power") * item.Get("share") / item.Get("power factor") / 3;
+        return (apparent * factor, apparent * Math.Sqrt(1 - (factor * factor)));
     }
 
     private static Slot Drawn(PlanBuilder plan, Item item) => plan.SlotNamed($"consumption of {item.Name}");
