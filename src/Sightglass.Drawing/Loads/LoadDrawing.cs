@@ -140,7 +140,7 @@ public static class LoadDrawing
         if (bar.Text.Length > 0)
         {
             string words = over ? "bad-words" : bar.IsRead ? "num-lab strong" : "num-lab truth-num";
-            w.Text($"{words} halo", (bar.Number.Left + bar.Number.Right) / 2, bar.Number.High - 2.5, bar.Text, ("text-anchor", "middle"));
+            w.Text(words, (bar.Number.Left + bar.Number.Right) / 2, bar.Number.High - 2.5, bar.Text, ("text-anchor", "middle"));
         }
     }
 

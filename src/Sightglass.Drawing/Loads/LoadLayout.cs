@@ -33,10 +33,12 @@ public sealed class LoadLayout
         bool upright = options.Upright;
         _body = upright ? 54 : 46;
         _room = upright ? (options.Width / 2) - _body - Gap - words : 92;
+        // Room to write by hand.
+        double row = options.WriteIn ? 2 * Type : Type;
         double edge = upright ? 34 : 58;
         double scale = upright ? 21 : (options.Width - (2 * edge)) / length;
         _thick = Math.Min(upright ? 17 : 30, NearestAxles(input) * scale * 0.6);
-        double half = _body + Gap + _room + (upright ? words : Type + 10);
+        double half = _body + Gap + _room + (upright ? words : row + 10);
         Map = new(upright, input.From, edge, scale, half);
         double along = (length * scale) + (2 * edge);
         Sheet = upright ? new(0, 0, options.Width, along) : new(0, 0, options.Width, 2 * half);
@@ -99,7 +101,7 @@ public sealed class LoadLayout
         string text = drawn is { } said ? Text(said) : "";
         double width = drawn is null && Options.WriteIn ? WriteInWidth : TextMeasure.Width(text, TextFace.Sans600, Type);
         // Beyond all bars, where no line crosses it.
-        (double x, double y) = Map.Point(axle.X, side * (foot + _room + (Options.Upright ? 5 + (width / 2) : Type)));
+        (double x, double y) = Map.Point(axle.X, side * (foot + _room + (Options.Upright ? 5 + (width / 2) : Options.WriteIn ? 1.5 * Type : Type)));
         return new(
             wheel, Map.Box(axle.X, 0.92 * Map.Scale, side * (Across(0.75) - 3), side * (Across(0.75) + 3)), Map.Box(axle.X, _thick, side * foot, Reach(_full)),
             drawn is { } load ? Map.Box(axle.X, _thick, side * foot, Reach(load)) : null, read is not null, drawn ?? 0,
