@@ -41,7 +41,7 @@ public static class SystemPaper
         string lead = Say.Book(sheet.Text);
         blocks.Add(new PaperBlock.Paragraph(lead, ParagraphSort.Lead));
         DiagramPlates? plates = DiagramPlates.Of(book, system, on, PaperWords.Notice(book), lead, units);
-        IEnumerable<PaperBlock> pictures = [.. plates?.Pictures(book, system) ?? [], .. CircuitPlates.Of(book, system, plates?.Sheet ?? on, PaperWords.Notice(book))];
+        IEnumerable<PaperBlock> pictures = [.. plates?.Pictures(book, system) ?? [], .. LoadPlates.Of(book, system, plates?.Sheet ?? on, PaperWords.Notice(book)), .. CircuitPlates.Of(book, system, plates?.Sheet ?? on, PaperWords.Notice(book))];
         blocks.AddRange(plates is { IsUnderTitle: true } ? pictures.Concat(Cautions(book, items)) : Cautions(book, items).Concat(pictures));
         ImmutableArray<PaperPhoto> photos = album?.Of(items.Select(i => i.Name), MostPhotos) ?? [];
         blocks.AddRange(photos.IsEmpty ? [] : [new PaperBlock.Heading(2, Say.It("What it looks like")), .. photos.Chunk(PhotosAcross).Select(row => new PaperBlock.Photos([.. row]))]);

@@ -6,6 +6,7 @@ using Sightglass.Plant.Kinds.Heat;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Kinds.RunningGear;
 using Sightglass.Plant.Kinds.ThreePhase;
+using Sightglass.Plant.Kinds.TrainControl;
 
 namespace Sightglass.Plant.Kinds;
 
@@ -78,6 +79,9 @@ internal static class AllKinds
         new PushButtonKind(),
         new DoorKind(),
         new AxleKind(),
+        new BrakeRodKind(),
+        new CodeSenderKind(),
+        new PickupKind(),
         new BodyKind(),
         new TruckFrameKind(),
         new EqualiserKind(),

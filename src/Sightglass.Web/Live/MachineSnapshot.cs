@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Drawing.Diagram;
 using Sightglass.Drawing.Ladder;
+using Sightglass.Drawing.Loads;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Web.Live;
@@ -21,6 +22,9 @@ public sealed record MachineSnapshot
 
     /// <summary>Voltages, currents, contacts and lamps of the circuits, hidden truth included: pages without truth leave it out.</summary>
     public LadderState Circuit { get; init; } = LadderState.Still;
+
+    /// <summary>What wheels carry, hidden truth included: pages without truth leave it out.</summary>
+    public LoadState Loads { get; init; } = LoadState.Unknown;
 
     /// <summary>Control → the position it is in.</summary>
     public ImmutableSortedDictionary<string, string> Positions { get; init; } = ImmutableSortedDictionary<string, string>.Empty;

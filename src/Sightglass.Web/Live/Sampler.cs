@@ -20,6 +20,7 @@ public sealed class Sampler
     private readonly Plan _plan;
     private readonly DiagramLook _diagram;
     private readonly CircuitLook _circuit;
+    private readonly LoadLook _loads;
     private readonly ImmutableArray<string> _inputs;
 
     public Sampler(Plan plan)
@@ -28,6 +29,7 @@ public sealed class Sampler
         _plan = plan;
         _diagram = new(plan);
         _circuit = new(plan);
+        _loads = new(plan);
         Gauges = GaugeChoice.Of(plan);
         Along = AlongTrain.Of(plan);
         _inputs = [.. WorldInput.All.Select(i => i.Name).Where(n => plan.Starts.TryGetValue(n, out StartRule? rule) && rule.Network < 0)];
@@ -56,6 +58,7 @@ public sealed class Sampler
             Now = world.Now,
             Diagram = _diagram.Look(world),
             Circuit = _circuit.Look(world),
+            Loads = _loads.Look(world),
             Positions = Positions(world),
             Gauges = gauges,
             Trace = Longer(before.Trace, new(now, gauges)),

@@ -30,6 +30,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     private object _picture = new();
     private object _paper = new();
     private MachineDrawing _drawing = null!;
+    private LoadFigure? _loads;
     private ClassBook _pictured = null!;
     private MachineView _view = null!;
     private string _drawn = "";
@@ -262,6 +263,7 @@ public sealed partial class MachinePage : IAsyncDisposable
         _pictured = PhotoShelf.With(Room.Shelf.BookOf(Session.Start.RoadNumber, null), Data);
         _laid = MachineDrawing.KeyOf(Session.Plan, _choice, seen, _truth);
         _drawing = MachineDrawing.Of(Session.Plan, _choice, seen, _truth);
+        _loads = LoadFigure.Of(Session.Plan.Book, _choice);
         int gauged = _choice.Vehicle ?? Vehicles.First(v => v.IsTheMachine).Index;
         _gauges = [.. Session.Gauges.Where(g => g.System == _choice.System && g.Vehicle == gauged)];
         _trend = _gauges.FirstOrDefault();
@@ -274,7 +276,7 @@ public sealed partial class MachinePage : IAsyncDisposable
     // What is written anew with a new drawing: changes are sent to it. The rest of the page stays, with what has the focus there.
     private (object Picture, int Part) Part(int number) => (_picture, number);
 
-    private MachineView ViewOf(MachineSnapshot seen) => MachineView.Of(_drawing, _gauges, _trend, AlongLine is { } line ? s => Along(line, s) : null, seen, _truth);
+    private MachineView ViewOf(MachineSnapshot seen) => MachineView.Of(_drawing, _gauges, _trend, AlongLine is { } line ? s => Along(line, s) : null, _loads, seen, _truth);
 
     private string Along(AlongTrain line, MachineSnapshot seen)
     {

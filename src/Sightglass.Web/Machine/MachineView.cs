@@ -19,9 +19,10 @@ public sealed class MachineView
     /// <param name="gauges">Those beside it.</param>
     /// <param name="trend">That of them whose last half hour is drawn.</param>
     /// <param name="along">Draws the pressure along the train, or null where there is none.</param>
+    /// <param name="loads">What wheels carry, or null where there are none.</param>
     /// <param name="seen">What is seen.</param>
     /// <param name="truth">Whether hidden truth is shown.</param>
-    internal static MachineView Of(MachineDrawing drawing, ImmutableArray<LiveGauge> gauges, LiveGauge? trend, Func<MachineSnapshot, string>? along, MachineSnapshot seen, bool truth)
+    internal static MachineView Of(MachineDrawing drawing, ImmutableArray<LiveGauge> gauges, LiveGauge? trend, Func<MachineSnapshot, string>? along, LoadFigure? loads, MachineSnapshot seen, bool truth)
     {
         ImmutableDictionary<(string, string), string>.Builder rest = ImmutableDictionary.CreateBuilder<(string, string), string>();
         rest[("clock", DiagramDelta.Text)] = Words.Clock(seen.Now.Seconds);
@@ -32,6 +33,7 @@ public sealed class MachineView
 
         rest[("trend", "#html")] = LiveChart.Trend(trend, seen, truth);
         rest[("along", "#html")] = truth && along is not null ? along(seen) : "";
+        rest[("loads", "#html")] = loads?.Html(seen, truth) ?? "";
         return new(drawing.Values(seen, truth), rest.ToImmutable());
     }
 

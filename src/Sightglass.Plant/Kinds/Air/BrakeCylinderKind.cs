@@ -1,9 +1,11 @@
+using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Network.Compile;
 using Sightglass.Network.Laws.Common;
 using Sightglass.Network.Stores;
+using Sightglass.Plant.Kinds.RunningGear;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -16,6 +18,7 @@ public sealed class BrakeCylinderKind : KindBuilder
     private const string ActsOn = "acts on";
     private const string Tread = "tread";
     private const string RadiusRatio = "radius ratio";
+    private const string ByWayOf = "by way of";
 
     public override KindSheet Sheet { get; } = new()
     {
@@ -40,6 +43,7 @@ public sealed class BrakeCylinderKind : KindBuilder
             Parameter.Of("leverage", Dimension.One, "Force of its shoes or pads over that of its pistons: levers, less their losses.", "1", "0.1", "50"),
             Parameter.Of("friction", Dimension.One, "Between shoe and tread or pad and disc.", "0.3", "0.01", "1"),
             Parameter.Of(RadiusRatio, Dimension.One, "Of a disc: radius at which its pads rub over that of the wheel. On the tread it is 1.", "1", "0.1", "1"),
+            Parameter.Items(ByWayOf, "Brake rods through which parts of its force go to the shoes; what of the force goes through no rod is never lost."),
             AirSheet.StartPressure,
         ],
         Quantities =
@@ -85,11 +89,43 @@ public sealed class BrakeCylinderKind : KindBuilder
         Signal Pressing(double perPascal) => new PositiveSignal(new PotentialSignal(network, store.First, perPascal, -perPascal * (Physical.Atmosphere + isOut)));
         double shoes = area * item.Get("leverage");
         plan.Name($"force of {item.Name}", Dimension.Force, Pressing(area));
-        plan.Name($"shoe force of {item.Name}", Dimension.Force, Pressing(shoes));
-        plan.Name($"retarding force of {item.Name}", Dimension.Force, Pressing(shoes * item.Get("friction") * item.Get(RadiusRatio)));
+        Signal? left = Left(plan, item);
+        Signal Arriving(double perPascal) => left is null ? Pressing(perPascal) : new ProductSignal(Pressing(perPascal), left);
+        plan.Name($"shoe force of {item.Name}", Dimension.Force, Arriving(shoes));
+        plan.Name($"retarding force of {item.Name}", Dimension.Force, Arriving(shoes * item.Get("friction") * item.Get(RadiusRatio)));
         plan.Name($"piston travel of {item.Name}", Dimension.Metre, new TravelSignal(network, store.First, Physical.AirGasConstant * FreeAir.Temperature, clearance, area));
         plan.Name($"applied of {item.Name}", Dimension.One, pressing, isCondition: true);
     }
 
     public override void Connect(PlanBuilder plan, Item item) => GasStore.Leak(plan, item);
+
+    /// <summary>Share of the force that arrives at the shoes; null where no rod can break, and after an error.</summary>
+    private static SumSignal? Left(PlanBuilder plan, Item item)
+    {
+        if (!item.Parameters.TryGetValue(ByWayOf, out ParameterValue? named))
+        {
+            return null;
+        }
+
+        List<Item> rods = [];
+        foreach (string name in named.Names)
+        {
+            if (plan.Book.Items.TryGetValue(name, out Item? rod) && rod.Kind.Name == BrakeRodKind.Name)
+            {
+                rods.Add(rod);
+            }
+            else
+            {
+                plan.Found.Error("P056", named.Span, $"`{name}` is no rod of `{item.Name}`", Nearest.DidYouMean(name, plan.Book.Items.Values.Where(i => i.Kind.Name == BrakeRodKind.Name).Select(i => i.Name)) ?? "name an item of the kind `brake rod`");
+            }
+        }
+
+        if (rods.Sum(r => r.Get("share")) > 1 + 1e-9)
+        {
+            plan.Found.Error("P057", named.Span, $"the rods of `{item.Name}` pass on more than all of its force", "let their shares come to 100 % together, or less");
+            return null;
+        }
+
+        return new([new ConstantSignal(1), .. rods.Select(r => BrakeRodKind.Lost(plan, r))]);
+    }
 }

@@ -33,6 +33,8 @@ public sealed class AxleKind : KindBuilder
         Parameters =
         [
             Parameter.Of("mass", Dimension.Kilogram, "Of wheels, axle, boxes and what of the motor hangs on it.", "0 kg", "0 kg", "50 t"),
+            Parameter.Of("most wheel load", Dimension.Kilogram, "What one of its wheels may carry; a picture of the loads shows it.", least: "1 kg", most: "50 t"),
+            Parameter.Of("most difference", Dimension.Kilogram, "By which its two wheels may differ; a picture of the loads says more.", least: "1 kg", most: "50 t"),
             Parameter.Of("wheels apart", Dimension.Metre, "Between the points at which its wheels stand on the rails.", "1.5 m", "0.3 m", "3 m"),
         ],
         Quantities =

@@ -1,0 +1,16 @@
+using Sightglass.Basics.Numbers;
+using Sightglass.Plant.Plans;
+
+namespace Sightglass.Plant.Signals;
+
+/// <summary>One signal over another that is never zero.</summary>
+public sealed class QuotientSignal(Signal first, Signal second) : Signal
+{
+    public override Lanes Evaluate(LaneBank bank) => first.Evaluate(bank) / second.Evaluate(bank);
+
+    public override void TellReads(SignalReads reads)
+    {
+        reads.Add(first);
+        reads.Add(second);
+    }
+}
