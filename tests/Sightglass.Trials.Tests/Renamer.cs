@@ -54,7 +54,7 @@ internal sealed partial class Renamer
             _named.UnionWith(Words().Matches(name).Select(m => m.Value.ToLowerInvariant()));
         }
 
-        string key = string.Join('|', keys.Distinct().Where(k => k != "throttle").OrderByDescending(k => k.Length).Select(Regex.Escape));
+        string key = string.Join('|', keys.Distinct().Where(k => k != "throttle").OrderByDescending(k => k.Length).Select(k => k == "through" ? @"through(?!: [0-9])" : Regex.Escape(k))); // a number for a position of that name is no key
         _yaml = new(
             $@"(?<=^\s*|\{{ |, |- )(?:kind|medium|shape|sense|style|faces|fault|resistance|walk starts|shown in|railroad|book): [^}}\n]*?(?=, [a-z ]+:|\s?\}}|\n)"
             + @"|^ {4}level: [a-z ]+$" // for whom a drill is

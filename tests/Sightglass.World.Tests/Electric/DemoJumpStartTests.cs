@@ -22,9 +22,9 @@ public sealed class DemoJumpStartTests
         Assert.InRange(rig.At(423, "current of shop battery") / cranking, 0.35, 0.75);
         rig.Do(440, "engine start station", "off");
         Assert.True(rig.Holds(450, "running of engine"));
-        Assert.False(rig.Holds(451, "tripped of jumper cable fuse"));
+        Assert.False(rig.Holds(451, "tripped of booster cable fuse"));
         rig.Do(460, "shop battery switch", "open");
-        rig.Do(520, "jumper cables", "out");
+        rig.Do(520, "booster cables", "out");
         Assert.True(rig.Holds(530, "the shop battery is taken off"));
         Assert.True(rig.Reads(600, "battery ammeter") > 0);
     }
@@ -40,10 +40,10 @@ public sealed class DemoJumpStartTests
         double amperes = rig.At(80.2, "current of plus cable");
         Assert.InRange(both / amperes, 0.065, 0.090);
         Assert.True(amperes > 1400, $"{amperes} A");
-        Assert.True(rig.Holds(80.3, "the jumper cables are seen to smoke"));
+        Assert.True(rig.Holds(80.3, "the booster cables are seen to smoke"));
         Assert.True(rig.Holds(80.4, "crossed cables carry current"));
-        Assert.False(rig.Holds(80.5, "tripped of jumper cable fuse"));
-        Assert.True(rig.Holds(84, "tripped of jumper cable fuse"));
+        Assert.False(rig.Holds(80.5, "tripped of booster cable fuse"));
+        Assert.True(rig.Holds(84, "tripped of booster cable fuse"));
         Assert.Equal(0, rig.At(85, "current of plus cable"), 0.01);
     }
 
@@ -69,9 +69,9 @@ public sealed class DemoJumpStartTests
     /// <summary>The first case of the situation in which nothing is wrong with the batteries, with the cables as asked.</summary>
     private static Rig Start(string cables)
     {
-        Rig rig = new(Books.Curlew, Books.Curlew.Book.Situations[Situation] with { Faults = [], Start = [.. Books.Curlew.Book.Situations[Situation].Start.Where(s => s.Name is not ("jumper cables" or "cable sleeves" or "charge of shop battery"))] });
+        Rig rig = new(Books.Curlew, Books.Curlew.Book.Situations[Situation] with { Faults = [], Start = [.. Books.Curlew.Book.Situations[Situation].Start.Where(s => s.Name is not ("booster cables" or "cable sleeves" or "charge of shop battery"))] });
         rig.Do(1, "battery switch", "closed");
-        rig.Do(2, "jumper cables", cables);
+        rig.Do(2, "booster cables", cables);
         return rig;
     }
 }
