@@ -50,6 +50,9 @@ public sealed class RenamedBookTests
     [InlineData("find-a-ground", "a ground on the positive side")]
     [InlineData("axle-box-is-warm", "stopped for a warm axle box")]
     [InlineData("motors-run-warm", "motors warm at a stop")]
+    [InlineData("test-the-cab-signals", "cab signals before departure")]
+    [InlineData("self-load-test", "before a load test")]
+    [InlineData("work-at-an-engine-that-starts-by-itself", "engine that keeps itself alive")]
     [InlineData("lights-before-departure", "before it leaves at dusk")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {

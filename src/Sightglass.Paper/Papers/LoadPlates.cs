@@ -16,17 +16,19 @@ internal static class LoadPlates
     /// <returns>One picture; none where the system has no axles that something weighs on.</returns>
     public static IEnumerable<PaperBlock.Picture> Of(ClassBook book, string system, PaperSheet sheet, string notice)
     {
-        if (!LoadInput.Has(book, system) || LoadInput.Of(book, system) is not { Axles.IsEmpty: false } input)
+        // In large print its letters would not be large enough beside each other.
+        if (sheet.Large || !LoadInput.Has(book, system) || LoadInput.Of(book, system) is not { Axles.IsEmpty: false } input)
         {
             yield break;
         }
 
+        PdfRoom room = PdfRoom.Of(sheet, PaperLook.Sheet, notice);
         LoadOptions options = new() { WriteIn = true };
         LoadState state = LoadState.Unknown with { ShowTruth = false };
         yield return new PaperBlock.Picture(LoadDrawing.Render(LoadLayout.Of(input, state, options), state), Say.With($"Wheel loads of {system}: {string.Join(", ", input.Axles.Select(a => a.Label))}."))
         {
             Caption = PaperText.Strong(Say.It("Wheel loads.")).And(" " + LoadWords.Key(input) + " " + Say.It("Write beside each what its scale shows.")),
-            Scale = Math.Min(1, PdfRoom.Of(sheet, PaperLook.Sheet, notice).Width / options.Width),
+            Scale = Math.Min(1, room.Width / options.Width),
         };
     }
 }
