@@ -123,6 +123,12 @@ public sealed class CauseTable
         return seen;
     }
 
+    /// <summary>What a look that shows a value tells.</summary>
+    /// <param name="look">Its number.</param>
+    /// <param name="value">SI as read, the position's number, or 1 and 0.</param>
+    /// <returns>−1, 0, 1 for lower than usual, as usual, higher.</returns>
+    public int Told(int look, double value) => Compare(value, _low[look], _high[look]) - 1;
+
     /// <summary>Logarithm of how likely a look shows an outcome with one thing wrong.</summary>
     internal double LogOf(int cause, int look, int outcome) => _logs[(((cause * Looks.Length) + look) * Outcomes) + outcome + 1];
 

@@ -26,8 +26,8 @@ public sealed record Look(LookKind Kind, string Name, Item? Item, ImmutableArray
     /// <summary>How far an instrument may be from what it was seen to show and still show the same: a step of its scale, or a fiftieth of it. SI; 0 for all else.</summary>
     internal double Slack => Kind == LookKind.Reading ? Math.Max(Item!.Reading!.Resolution, (Item.Reading.Maximum - Item.Reading.Minimum) / 50) : 0;
 
-    /// <summary>What it shows now: SI as read, the position's number, or 1 and 0. Only with a state in view.</summary>
-    internal double See(World.World world) => Kind switch
+    /// <summary>What it shows now: SI as read, the position's number, or 1 and 0. Only with a state in view, of a world of the plan that it was made for.</summary>
+    public double See(World.World world) => Kind switch
     {
         LookKind.Reading => world.Read(Item!) ?? double.NaN,
         LookKind.Position => world.GetSlot(Slot!.Value),

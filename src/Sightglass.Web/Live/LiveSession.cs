@@ -182,6 +182,20 @@ public sealed class LiveSession : IDisposable
         }
     }
 
+    /// <summary>Looks at the world as it stands, which changes nothing.</summary>
+    public T Ask<T>(Func<World.World, T> look)
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        lock (_gate)
+        {
+            T seen = default!;
+            _world.OnSample = w => seen = look(w);
+            _world.SampleAt(_world.Now);
+            _world.RunTo(_world.Now);
+            return seen;
+        }
+    }
+
     /// <summary>Ends the session: makes the state whole and writes its hash.</summary>
     /// <returns>The hash.</returns>
     public ulong Close()

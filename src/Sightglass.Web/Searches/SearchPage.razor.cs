@@ -50,6 +50,9 @@ public sealed partial class SearchPage
     /// <summary>Causes that may be and are not named.</summary>
     private int Others { get; set; }
 
+    /// <summary>What the living machine answered, or empty.</summary>
+    private string MachineSays { get; set; } = "";
+
     /// <summary>Number of the place of the look made last.</summary>
     private int? At { get; set; }
 
@@ -113,7 +116,30 @@ public sealed partial class SearchPage
     {
         Seen.Clear();
         At = null;
+        MachineSays = "";
         Order();
+    }
+
+    /// <summary>Lets the living machine answer, as whoever stands before it would: one look after the other, until nothing that can be seen tells more.</summary>
+    private void AskMachine()
+    {
+        Again();
+        LiveSession session = Room.Session;
+        ImmutableDictionary<(LookKind, string), Look> looks = Look.AllOf(session.Plan).ToImmutableDictionary(l => (l.Kind, l.Name));
+        MachineSays = session.Ask(world =>
+        {
+            if (session.Plan.Facts.TryGetValue(Search!.Wanted, out Plant.Signals.Signal? wanted) && world.Value(wanted) >= 0)
+            {
+                return Say.With($"On the machine as it stands it does: {Search.Wanted}.");
+            }
+
+            while (Steps.FirstOrDefault(s => looks.ContainsKey((s.Look.Kind, s.Look.Name))) is { } step)
+            {
+                Answer(step, Table!.Told(step.Number, looks[(step.Look.Kind, step.Look.Name)].See(world)));
+            }
+
+            return Say.With($"Answered by the machine as it stands, from what can be seen of it: {Seen.Count} looks.");
+        });
     }
 
     private void Order()

@@ -39,6 +39,15 @@ public sealed class CauseTableTests
         Assert.False(string.IsNullOrEmpty(told.Fix));
     }
 
+    /// <summary>A value within what is usual tells the usual, at both ends; a lamp that is lit while nothing is wrong is lower when it is dark.</summary>
+    [Fact]
+    public void Told_OfAValue_ComparesItWithTheUsual()
+    {
+        CauseTable table = s_table.Value;
+        int lamp = Look("feed lamp");
+        Assert.Equal([0, 0, -1], new[] { table.Told(lamp, table.Usual[lamp].Least), table.Told(lamp, table.Usual[lamp].Most), table.Told(lamp, 0) });
+    }
+
     /// <summary>
     /// Before any look the shares are the likelihoods: 4 for each control, over its other positions, 1 for each part. After the feed lamp was seen lit only what lies behind it is left: 4 : 1 : 1. Source: Bayes' rule, by hand; what was never
     /// seen keeps a little.
