@@ -76,6 +76,21 @@ public abstract class Overseer
     {
     }
 
+    /// <summary>Somebody calls that everything is to stop at once.</summary>
+    protected internal virtual void Stopped(Person person)
+    {
+    }
+
+    /// <summary>The instructor acts in somebody's stead, or no longer does.</summary>
+    protected internal virtual void TakenOver(Person person, bool isTaken)
+    {
+    }
+
+    /// <summary>Something was done to the machine or its surroundings from outside, by nobody who is there.</summary>
+    protected internal virtual void Interfered(WorldAction action)
+    {
+    }
+
     /// <summary>Watches a condition from now on. Only with the machine in view.</summary>
     /// <param name="watch">0 or more; by this number it is told.</param>
     /// <param name="margin">Not negative while it is true.</param>
@@ -90,6 +105,6 @@ public abstract class Overseer
     /// <summary>Makes something happen at once.</summary>
     protected void Put(WorldAction action) => World.Do(action, World.Now);
 
-    /// <summary>The world rests from here on: nothing more is asked of it.</summary>
-    protected void Rest() => World.Limit = World.Now;
+    /// <summary>The world stands for good: nothing more is asked of it.</summary>
+    protected void Rest() => World.Rest();
 }

@@ -101,8 +101,12 @@ public sealed partial class World
             return;
         }
 
+        Overseer?.Interfered(action);
         switch (action)
         {
+            case WorldAction.Speak s:
+                Note(JournalKind.Said, $"{s.Role}: {s.Text}");
+                break;
             case WorldAction.Operate o:
                 bool moved = Turn(Plan.Book.Items[o.Item], o.Position);
                 if (Journal is not null)
@@ -120,8 +124,8 @@ public sealed partial class World
             case WorldAction.TakeOut t:
                 TakeOut(t.Item, t.Fault);
                 break;
-            case WorldAction.SetInput s:
-                SetSlot(Plan.Starts[s.Name].Slot, s.Value);
+            case WorldAction.SetInput i:
+                SetSlot(Plan.Starts[i.Name].Slot, i.Value);
                 break;
         }
     }

@@ -31,7 +31,7 @@ public sealed partial class World
         Person person = _people[id];
         return action switch
         {
-            WorldAction.Declare or WorldAction.TakeHint => Hindrance.None,
+            WorldAction.Declare or WorldAction.TakeHint or WorldAction.Stop or WorldAction.TakeOver or WorldAction.HandBack => Hindrance.None,
             _ when person.WalkingTo >= 0 || person.Deed is not null => Hindrance.Busy,
             WorldAction.Walk w => WayTo(person, w.Place),
             WorldAction.Operate o => Plan.Items.TryGetValue(o.Item, out ItemPlan? item) && item.Position is not null && item.Item.Positions.Contains(o.Position)
@@ -78,6 +78,9 @@ public sealed partial class World
         WorldAction.Report r => r.Person,
         WorldAction.Declare d => d.Person,
         WorldAction.TakeHint h => h.Person,
+        WorldAction.Stop s => s.Person,
+        WorldAction.TakeOver t => t.Person,
+        WorldAction.HandBack h => h.Person,
         _ => null,
     };
 
@@ -105,6 +108,16 @@ public sealed partial class World
                 return;
             case WorldAction.TakeHint:
                 Overseer?.Hinted(person);
+                return;
+            case WorldAction.Stop:
+                Note(JournalKind.Said, $"{person.Role.Name} calls to stop.");
+                Overseer?.Stopped(person);
+                return;
+            case WorldAction.TakeOver:
+                Overseer?.TakenOver(person, true);
+                return;
+            case WorldAction.HandBack:
+                Overseer?.TakenOver(person, false);
                 return;
             case WorldAction.Operate o:
                 Item item = Plan.Book.Items[o.Item];

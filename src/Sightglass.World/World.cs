@@ -84,8 +84,15 @@ public sealed partial class World
     /// <summary>The clock.</summary>
     public SimTime Now { get; private set; }
 
-    /// <summary>The world does not pass this moment; it may be raised at any time.</summary>
-    public SimTime Limit { get; set; } = SimTime.Zero;
+    /// <summary>The world does not pass this moment; it may be raised at any time, until whoever follows it lets it rest for good.</summary>
+    public SimTime Limit
+    {
+        get;
+        set => field = Rests ? field : value;
+    }
+
+    /// <summary>Whoever follows it asks nothing more of it: it stands for good.</summary>
+    public bool Rests { get; private set; }
 
     public IReadOnlyList<Person> People => _people;
 
@@ -159,6 +166,7 @@ public sealed partial class World
         Run = null;
         Overseer = null;
         Trouble = null;
+        Rests = false;
         Now = Limit = SimTime.Zero;
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
@@ -220,6 +228,12 @@ public sealed partial class World
 
         Overseer = overseer;
         overseer.Join(this);
+    }
+
+    internal void Rest()
+    {
+        Limit = Now;
+        Rests = true;
     }
 
     /// <summary>A line of the journal. Whoever makes a sentence for it looks first whether one is kept: in a trial nothing is built.</summary>

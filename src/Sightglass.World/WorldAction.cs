@@ -13,6 +13,10 @@ namespace Sightglass.World;
 [JsonDerivedType(typeof(Report), "report")]
 [JsonDerivedType(typeof(Declare), "declare")]
 [JsonDerivedType(typeof(TakeHint), "take hint")]
+[JsonDerivedType(typeof(Stop), "stop")]
+[JsonDerivedType(typeof(TakeOver), "take over")]
+[JsonDerivedType(typeof(HandBack), "hand back")]
+[JsonDerivedType(typeof(Speak), "speak")]
 [JsonDerivedType(typeof(PutIn), "put in")]
 [JsonDerivedType(typeof(TakeOut), "take out")]
 [JsonDerivedType(typeof(SetInput), "set input")]
@@ -53,6 +57,18 @@ public abstract record WorldAction
 
     /// <summary>Somebody asks for a hint.</summary>
     public sealed record TakeHint(int Person) : WorldAction;
+
+    /// <summary>Somebody calls that everything is to stop at once.</summary>
+    public sealed record Stop(int Person) : WorldAction;
+
+    /// <summary>The instructor acts in somebody's stead from now on.</summary>
+    public sealed record TakeOver(int Person) : WorldAction;
+
+    /// <summary>Whoever was relieved acts for themselves again.</summary>
+    public sealed record HandBack(int Person) : WorldAction;
+
+    /// <summary>Something said by radio to everybody by a role that nobody plays.</summary>
+    public sealed record Speak(string Role, string Text) : WorldAction;
 
     /// <summary>A fault put in, with its values by name (SI).</summary>
     public sealed record PutIn(string Item, string Fault, System.Collections.Immutable.ImmutableSortedDictionary<string, double> Values) : WorldAction;

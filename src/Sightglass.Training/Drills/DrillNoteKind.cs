@@ -53,4 +53,16 @@ public enum DrillNoteKind
 
     /// <summary>The time was over.</summary>
     TimeOver,
+
+    /// <summary>The trainee called that everything is to stop at once.</summary>
+    Stopped,
+
+    /// <summary>The instructor began to act in the trainee's stead.</summary>
+    TakenOver,
+
+    /// <summary>The trainee acts for themselves again.</summary>
+    HandedBack,
+
+    /// <summary>The instructor put something in or took it out, by the item or the quantity.</summary>
+    Interfered,
 }

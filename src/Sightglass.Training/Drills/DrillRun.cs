@@ -42,9 +42,6 @@ public sealed class DrillRun : Overseer
     /// <summary>Over, and what must stay so has had its time.</summary>
     public bool IsJudged { get; private set; }
 
-    /// <summary>Raised when something is said to the trainee: the words of the book and the role that says them.</summary>
-    public Action<string, string>? OnSaid { get; set; }
-
     /// <summary>What came of it so far. Only with the machine in view, or when it is judged.</summary>
     public DrillOutcome Outcome => new([.. _notes], [.. _held], IsOver, NotGivenBack());
 
@@ -166,6 +163,39 @@ public sealed class DrillRun : Overseer
         if (person.Id == Drill.Person)
         {
             Report(finding);
+        }
+    }
+
+    protected override void Stopped(Person person)
+    {
+        if (person.Id == Drill.Person)
+        {
+            Note(DrillNoteKind.Stopped);
+        }
+    }
+
+    protected override void TakenOver(Person person, bool isTaken)
+    {
+        if (person.Id == Drill.Person && !IsOver)
+        {
+            Note(isTaken ? DrillNoteKind.TakenOver : DrillNoteKind.HandedBack);
+        }
+    }
+
+    protected override void Interfered(WorldAction action)
+    {
+        string? what = action switch
+        {
+            _ when Drill.Events.Any(e => ReferenceEquals(e.Does, action)) => null, // an event of the drill itself
+            WorldAction.Operate o => o.Item,
+            WorldAction.PutIn p => p.Item,
+            WorldAction.TakeOut t => t.Item,
+            WorldAction.SetInput i => i.Name,
+            _ => null,
+        };
+        if (what is not null)
+        {
+            Note(DrillNoteKind.Interfered, -1, what);
         }
     }
 
@@ -313,7 +343,7 @@ public sealed class DrillRun : Overseer
         }
         else
         {
-            OnSaid?.Invoke(e.Event.Says, e.Event.By ?? "");
+            Put(new WorldAction.Speak(e.Event.By ?? "", e.Event.Says));
         }
     }
 

@@ -211,6 +211,14 @@ public sealed class Evaluator
                 EvaluationLayer.Help, $"A hint: {_drill.Hints[hint.Number].Says}", !_drill.IsQualifying, _drill.IsQualifying, -_drill.Hints[hint.Number].Costs,
                 _drill.IsQualifying ? (FormattableString)$"Taken at {At(hint.At)}. Prompted is not a pass." : $"Taken at {At(hint.At)}.", hint.At));
         }
+
+        foreach (DrillNote taken in Of(DrillNoteKind.TakenOver))
+        {
+            DrillNote? back = _outcome.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.HandedBack && n.At >= taken.At);
+            _lines.Add(new(
+                EvaluationLayer.Help, $"The instructor took over", !_drill.IsQualifying, _drill.IsQualifying, 0,
+                back is null ? (FormattableString)$"From {At(taken.At)} to the end." : (FormattableString)$"From {At(taken.At)} to {At(back.At)}.", taken.At));
+        }
     }
 
     private static FormattableString Where(DrillNote note) => note.Place.Length == 0 ? (FormattableString)$", on the way" : $", at {note.Place}";

@@ -19,6 +19,7 @@ using Sightglass.Web.Live;
 using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
+using Sightglass.Web.Room;
 using Sightglass.Web.Rules;
 using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
@@ -63,6 +64,7 @@ public static class WebHost
         builder.Services.AddSingleton(request.Clock);
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
+        builder.Services.AddSingleton(_ => new TrainingRoom(shelf, request.RecordFolder is { } kept ? Path.Combine(kept, "room") : null, request.Clock));
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));

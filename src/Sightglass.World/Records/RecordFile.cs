@@ -8,10 +8,18 @@ public sealed class RecordFile : IDisposable
     private RecordFile(FileStream file) => _file = file;
 
     /// <summary>Begins a record; an older one in the same place is replaced.</summary>
-    public static RecordFile Create(string path, RecordHeader header)
+    /// <param name="path">Of the file.</param>
+    /// <param name="header">Its first line.</param>
+    /// <param name="repeated">Lines that it begins with: those of the record that it goes on from.</param>
+    public static RecordFile Create(string path, RecordHeader header, IEnumerable<RecordLine>? repeated = null)
     {
         FileStream file = new(path, FileMode.Create, FileAccess.Write, FileShare.Read);
         file.Write(SessionRecord.Line(header));
+        foreach (RecordLine line in repeated ?? [])
+        {
+            file.Write(SessionRecord.Line(line));
+        }
+
         file.Flush(flushToDisk: true);
         return new(file);
     }

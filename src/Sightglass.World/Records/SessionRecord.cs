@@ -15,6 +15,9 @@ public sealed record SessionRecord(RecordHeader Header, ImmutableArray<RecordLin
     /// <summary>The last moment that the record knows of, ticks.</summary>
     public long End => Lines.IsEmpty ? 0 : Lines.Max(l => l.At);
 
+    /// <summary>What it says up to a moment, which is its last one then: to go on from there.</summary>
+    public SessionRecord Until(long at) => this with { Lines = [.. Lines.Where(l => l.At <= at && l.Do is not null), new(at)] };
+
     /// <summary>
     /// Reads a record. A last line that was cut off while it was written was never acknowledged: it is left out. Whatever follows a
     /// damaged line is left out too.

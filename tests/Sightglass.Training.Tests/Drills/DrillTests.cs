@@ -7,6 +7,7 @@ using Sightglass.Plant.Plans;
 using Sightglass.Training.Drills;
 using Sightglass.Training.Evaluation;
 using Sightglass.World;
+using Sightglass.World.Journal;
 using Sightglass.World.Situations;
 
 namespace Sightglass.Training.Tests.Drills;
@@ -157,7 +158,7 @@ public sealed class DrillTests
         DiagnosticList found = [];
         BoundDrill bound = DrillBinder.Bind(Books.CurlewFleet, drill, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         List<(string Says, double At)> said = [];
-        DrillOutcome outcome = Outcome(bound, Bright(), (s, at) => said.Add((s, at)), (new WorldAction.Walk(0, Where("headlight breaker")), 1), (new WorldAction.Operate(0, "headlight breaker", "on"), 60));
+        DrillOutcome outcome = Outcome(bound, Bright(), (s, at) => said.Add((s[(s.LastIndexOf(": ", StringComparison.Ordinal) + 2)..], at)), (new WorldAction.Walk(0, Where("headlight breaker")), 1), (new WorldAction.Operate(0, "headlight breaker", "on"), 60));
         Assert.Equal(["at a place", "by time", "by state"], said.OrderBy(s => s.At).Select(s => s.Says));
         Assert.Equal(30, said.Single(s => s.Says == "by time").At, 6);
         double lit = outcome.Notes.First(n => n.Kind == DrillNoteKind.Reached).At.Seconds;
@@ -250,10 +251,15 @@ public sealed class DrillTests
     {
         using LaneBank bank = new(drill.Plan);
         World.World world = Begin(bank, drill, number, acts);
+        world.Journal = [];
         DrillRun run = new(drill);
-        run.OnSaid = (text, _) => said?.Invoke(text, world.Now.Seconds);
         world.Follow(run);
         world.RunTo(SimTime.FromSeconds(drill.Drill.TimeLimit + 1));
+        foreach (JournalEntry entry in world.Journal.Where(e => e.Kind == JournalKind.Said))
+        {
+            said?.Invoke(entry.Text, entry.Time.Seconds);
+        }
+
         return run.Outcome;
     }
 

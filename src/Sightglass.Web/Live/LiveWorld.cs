@@ -1,0 +1,241 @@
+using Sightglass.Basics.Language;
+using Sightglass.Basics.Time;
+using Sightglass.Plant.Plans;
+using Sightglass.World;
+using Sightglass.World.Records;
+
+namespace Sightglass.Web.Live;
+
+/// <summary>
+/// One running world with its record. The clock on the wall only raises how far it may go; what happens in it depends on its start and on the actions alone. An action is on disk
+/// before it happens. All members may be called from any thread.
+/// </summary>
+public abstract class LiveWorld : IDisposable
+{
+    /// <summary>Seconds of the wall's clock that one look may make up for: after a pause of the computer the world does not race.</summary>
+    private const double MostCatchUp = 1;
+
+    private readonly TimeProvider _clock;
+    private readonly LaneBank _bank;
+    private readonly RecordFile? _record;
+    private long _lookedAt;
+    private double _left;
+    private bool _closed;
+    private bool _gone;
+
+    private protected LiveWorld(Plan plan, SessionStart start, TimeProvider clock, RecordFile? record)
+    {
+        (Start, _clock, _record) = (start, clock, record);
+        _bank = new(plan);
+        World = new(_bank, 0) { Journal = [] };
+    }
+
+    public SessionStart Start { get; }
+
+    public Plan Plan => _bank.Plan;
+
+    public Pace Pace { get; private set; }
+
+    /// <summary>Raised, outside of any lock, whenever what is seen has changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>Whoever touches the world holds it.</summary>
+    protected Lock Gate { get; } = new();
+
+    protected World.World World { get; }
+
+    /// <summary>Whether it is over: nothing more happens in it.</summary>
+    protected bool IsClosed => _closed;
+
+    /// <summary>The last moment, ticks, that the record knows to have been reached.</summary>
+    protected long Noted { get; set; }
+
+    /// <summary>How fast it goes from now on.</summary>
+    public void SetPace(Pace pace)
+    {
+        lock (Gate)
+        {
+            Catch();
+            (Pace, _left) = (pace, 0);
+            Note();
+            PaceChanged();
+        }
+
+        Tell();
+    }
+
+    /// <summary>Lets the world go as far as the clock says.</summary>
+    public void Look()
+    {
+        bool moved;
+        lock (Gate)
+        {
+            moved = Catch();
+        }
+
+        if (moved)
+        {
+            Tell();
+        }
+    }
+
+    /// <summary>Does something now.</summary>
+    /// <returns>Null once it is on disk and has happened; else why it was not done.</returns>
+    public string? Do(WorldAction action)
+    {
+        ArgumentNullException.ThrowIfNull(action);
+        lock (Gate)
+        {
+            Catch();
+            if ((_closed ? Say.It("this run is over") : World.Trouble ?? Fault(action)) is { } why)
+            {
+                return why;
+            }
+
+            // The next tick: all that was to happen until now has happened, so that a replay finds the same order.
+            SimTime at = new(World.Now.Ticks + 1);
+            try
+            {
+                _record?.Append(new(at.Ticks, action));
+            }
+            catch (IOException e)
+            {
+                return Say.With($"it could not be written down, so it was not done: {e.Message}");
+            }
+
+            World.Do(action, at);
+            See(at);
+            See(new(at.Ticks + 1));
+        }
+
+        Tell();
+        return null;
+    }
+
+    /// <summary>Looks at the world as it stands, which changes nothing.</summary>
+    /// <exception cref="ObjectDisposedException">It is gone.</exception>
+    public T Ask<T>(Func<World.World, T> look)
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        lock (Gate)
+        {
+            ObjectDisposedException.ThrowIf(_gone, this);
+            T seen = default!;
+            World.OnSample = w => seen = look(w);
+            World.SampleAt(World.Now);
+            World.RunTo(World.Now);
+            return seen;
+        }
+    }
+
+    /// <summary>Ends the session: makes the state whole and writes its hash.</summary>
+    /// <returns>The hash.</returns>
+    public ulong Close()
+    {
+        lock (Gate)
+        {
+            if (!_closed)
+            {
+                (Pace, _closed) = (Pace.Hold, true);
+                World.CutHere();
+                _record?.Append(new(World.Now.Ticks, null, $"{World.Hash:x16}"));
+            }
+
+            return World.Hash;
+        }
+    }
+
+    public void Dispose()
+    {
+        lock (Gate)
+        {
+            (_gone, _closed) = (true, true);
+            _record?.Dispose();
+            _bank.Dispose();
+        }
+
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Why an action is not taken, in words that end a sentence; null where it is.</summary>
+    protected abstract string? Fault(WorldAction action);
+
+    /// <summary>Keeps what is to be seen of the world as it stands, which changes nothing in it.</summary>
+    protected abstract void Seen(World.World world);
+
+    /// <summary>Told when the pace is another one; the world is held.</summary>
+    protected abstract void PaceChanged();
+
+    /// <summary>Looks on the way to a moment, where something is to be seen that does not last until then.</summary>
+    protected virtual void SeeOnTheWay(SimTime to)
+    {
+    }
+
+    /// <summary>Runs to a moment and looks there, changing nothing by looking.</summary>
+    protected void See(SimTime at)
+    {
+        World.OnSample = Seen;
+        World.SampleAt(at);
+        World.RunTo(at);
+        if (World.Trouble is not null)
+        {
+            Seen(World);
+        }
+        else if (World.Now < at)
+        {
+            // It rests for good before.
+            World.SampleAt(World.Now);
+            World.RunTo(World.Now);
+        }
+    }
+
+    /// <summary>Writes a line that was done before; for what goes on as a record says.</summary>
+    private protected void Append(RecordLine line) => _record?.Append(line);
+
+    /// <summary>Tells whoever watches; never while the world is held.</summary>
+    protected void Tell() => Changed?.Invoke();
+
+    /// <summary>Writes down how far it has come.</summary>
+    protected void Note()
+    {
+        if (World.Now.Ticks > Noted && !_closed)
+        {
+            Noted = World.Now.Ticks;
+            _record?.Note(new(Noted));
+        }
+    }
+
+    private bool Catch()
+    {
+        long now = _clock.GetTimestamp();
+        double passed = Math.Min(_clock.GetElapsedTime(_lookedAt, now).TotalSeconds, MostCatchUp);
+        _lookedAt = now;
+        if (Pace == Pace.Hold || _closed)
+        {
+            return false;
+        }
+
+        _left += passed * Pace.Rate() * SimTime.TicksPerSecond;
+        long ticks = (long)_left;
+        if (ticks <= 0)
+        {
+            return false;
+        }
+
+        _left -= ticks;
+        SimTime to = new(World.Now.Ticks + ticks);
+        SeeOnTheWay(to);
+        See(to);
+        if (World.Now.Ticks - Noted > 2 * Pace.Rate() * SimTime.TicksPerSecond)
+        {
+            Note();
+        }
+
+        if (World.Trouble is not null)
+        {
+            Pace = Pace.Hold;
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,192 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
+using Sightglass.Basics.Time;
+using Sightglass.Training.Drills;
+using Sightglass.Training.Evaluation;
+using Sightglass.Web.Live;
+using Sightglass.World;
+using Sightglass.World.Journal;
+using Sightglass.World.Records;
+
+namespace Sightglass.Web.Room;
+
+/// <summary>A drill under way with people in it. When it is over it is run at once for as long as what was reached must stay so, and its record is closed.</summary>
+public sealed class DrillSession : LiveWorld
+{
+    /// <summary>Simulated seconds for which one beat runs on what is over: others wait meanwhile.</summary>
+    private const double SettleSlice = 30;
+
+    /// <summary>Simulated seconds between looks while it is run on to a moment or until something is so.</summary>
+    private const double ForwardStep = 1;
+
+    private DrillRun _run = null!;
+    private Pace _wanted = Pace.Real;
+
+    private DrillSession(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record)
+        : base(drill.Plan, start, clock, record) => Drill = drill;
+
+    public BoundDrill Drill { get; }
+
+    /// <summary>What was seen last: everybody's page is made from it.</summary>
+    public DrillLook Current { get; private set; } = new();
+
+    /// <summary>What holds it.</summary>
+    public HoldReason Held { get; private set; } = HoldReason.Brief;
+
+    /// <summary>How fast it goes when nothing holds it.</summary>
+    public Pace Wanted
+    {
+        get => _wanted;
+        set => Arrange(Held, value);
+    }
+
+    /// <summary>Begins anew, held until the trainee has been told what it is about.</summary>
+    /// <param name="drill">On the machine of its case.</param>
+    /// <param name="start">Its seed and case.</param>
+    /// <param name="clock">The clock on the wall.</param>
+    /// <param name="record">Takes what is done, or null where nothing is kept.</param>
+    /// <param name="found">Says why not.</param>
+    public static DrillSession? Begin(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record, DiagnosticList found) =>
+        Made(drill, start, null, clock, record, found);
+
+    /// <summary>Goes on where a record ends: its actions are done again, without waiting.</summary>
+    public static DrillSession? Restore(BoundDrill drill, SessionRecord record, TimeProvider clock, RecordFile? file, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return Made(drill, record.Header.Start, record, clock, file, found);
+    }
+
+    /// <summary>Lets one more reason hold it.</summary>
+    public void Hold(HoldReason reason) => Arrange(Held | reason, _wanted);
+
+    /// <summary>Takes a reason away; it goes when none is left.</summary>
+    public void Release(HoldReason reason) => Arrange(Held & ~reason, _wanted);
+
+    /// <summary>Does what a trainee does.</summary>
+    /// <returns>Null once it is on disk and begun; else why it was not done.</returns>
+    public string? Act(WorldAction action)
+    {
+        DrillLook now = Current;
+        return now.IsOver ? Say.It("the drill is over")
+            : action is not WorldAction.Stop && Held != HoldReason.None ? Say.It("the clock stands; it waits until it goes")
+            : now.IsTakenOver && action is not WorldAction.Stop ? Say.It("the instructor has taken over")
+            : Do(action);
+    }
+
+    /// <summary>One beat of the clock on the wall.</summary>
+    /// <returns>Whether it is done with: judged, or the numbers could not go on.</returns>
+    public bool Beat()
+    {
+        if (Current is { IsOver: true, IsJudged: false, Trouble: null })
+        {
+            Forward(World.Now + SimTime.FromSeconds(SettleSlice));
+        }
+        else if (Current is { IsJudged: false, Trouble: null })
+        {
+            Look();
+        }
+
+        return Current.IsJudged || Current.Trouble is not null;
+    }
+
+    /// <summary>Runs on at once, however the clock stands, to a moment or until something is so.</summary>
+    /// <param name="to">The latest moment.</param>
+    /// <param name="until">Asked each simulated second, with the machine in view; null: to the moment.</param>
+    /// <returns>Whether it came to be so.</returns>
+    public bool Forward(SimTime to, Func<World.World, bool>? until = null)
+    {
+        bool isSo = false;
+        lock (Gate)
+        {
+            while (!isSo && !IsClosed && World.Now < to && World.Trouble is null && !_run.IsJudged)
+            {
+                SimTime next = until is null ? to : SimTime.Min(to, World.Now + SimTime.FromSeconds(ForwardStep));
+                World.OnSample = w => isSo = until?.Invoke(w) == true;
+                World.SampleAt(next);
+                World.RunTo(next);
+            }
+
+            if (!IsClosed)
+            {
+                See(World.Now);
+                Note();
+            }
+        }
+
+        Tell();
+        return isSo;
+    }
+
+    protected override string? Fault(WorldAction action) => action switch
+    {
+        WorldAction.PutIn or WorldAction.TakeOut or WorldAction.SetInput or WorldAction.Operate { Person: < 0 } => ActionCheck.Fault(Plan, action),
+        WorldAction.Speak s => Plan.Book.Roles.ContainsKey(s.Role) ? null : Say.It("nobody has that role"),
+        _ => HindranceWords.Of(World.HindranceOf(action)),
+    };
+
+    protected override void PaceChanged()
+    {
+        // What is seen does not depend on how fast it goes.
+    }
+
+    protected override void Seen(World.World world)
+    {
+        if (world.Trouble is { } trouble)
+        {
+            Current = Current with { Trouble = trouble };
+            return;
+        }
+
+        DrillLook before = Current;
+        bool same = before.Notes.Length == _run.Notes.Count && before.Sheet is not null && before.IsJudged == _run.IsJudged;
+        ImmutableArray<DrillNote> notes = same ? before.Notes : [.. _run.Notes];
+        bool quiet = world.Journal!.Count == before.Journal.Length;
+        ImmutableArray<JournalEntry> journal = quiet ? before.Journal : [.. world.Journal];
+        Current = before with
+        {
+            Now = world.Now,
+            Sights = [.. world.People.Select(p => Sight.Of(world, p))],
+            Journal = journal,
+            Said = quiet ? before.Said : [.. journal.Where(j => j.Kind == JournalKind.Said)],
+            Notes = notes,
+            Sheet = same ? before.Sheet : Evaluator.Evaluate(Drill, _run.Outcome),
+            IsOver = _run.IsOver,
+            IsJudged = _run.IsJudged,
+            IsTakenOver = same ? before.IsTakenOver : notes.LastOrDefault(n => n.Kind is DrillNoteKind.TakenOver or DrillNoteKind.HandedBack)?.Kind == DrillNoteKind.TakenOver,
+        };
+    }
+
+    private static DrillSession? Made(BoundDrill drill, SessionStart start, SessionRecord? record, TimeProvider clock, RecordFile? file, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(clock);
+        DrillSession session = new(drill, start, clock, file);
+        if (DrillReplay.Begin(session.World, drill, start, found) is not { } run)
+        {
+            session.Dispose();
+            return null;
+        }
+
+        session._run = run;
+        if (record is not null)
+        {
+            Replay.Schedule(session.World, record);
+        }
+
+        session.See(new(record?.End ?? 0));
+        session.Noted = record?.End ?? 0;
+        return session;
+    }
+
+    private void Arrange(HoldReason held, Pace wanted)
+    {
+        if (held == Held && wanted == _wanted)
+        {
+            return;
+        }
+
+        (Held, _wanted) = (held, wanted);
+        SetPace(held == HoldReason.None ? wanted : Pace.Hold);
+    }
+}
