@@ -20,6 +20,7 @@ using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
 using Sightglass.Web.Room;
+using Sightglass.Web.Room.Trainee;
 using Sightglass.Web.Rules;
 using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
@@ -47,12 +48,18 @@ public static class WebHost
         DataFolder? data = request.DataFolder is { } named ? DataFolder.Open(named) : null;
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(WebHost).Assembly.GetName().Name, EnvironmentName = "Production" });
         Sharing? sharing = request.SharePort is null ? null : Sharing.Open(data is null ? null : Path.Combine(data.Path, "share"), request.Clock);
+        RoomDoor? door = request.RoomPort is null ? null : new(request.Clock);
         builder.WebHost.UseKestrelCore().ConfigureKestrel(k =>
         {
             k.Listen(System.Net.IPAddress.Loopback, request.Port);
             if (sharing is not null)
             {
                 ShareGate.Listen(k, request.SharePort!.Value, sharing);
+            }
+
+            if (door is not null)
+            {
+                RoomDoor.Listen(k, request.RoomPort!.Value, request.RoomCertificate);
             }
         });
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
@@ -84,7 +91,13 @@ public static class WebHost
             app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
         }
 
+        if (door is not null)
+        {
+            RoomDoor.Use(app);
+        }
+
         WrongAddress.Use(app);
+        app.UseWebSockets();
         app.UseAntiforgery();
         Files.Map(app, shelf);
         AnswerPage.Map(app, tongues);
@@ -95,6 +108,7 @@ public static class WebHost
         LessonFiles.Map(app);
         TrainFiles.Map(app);
         PhonePapers.Map(app);
+        TraineePages.Map(app, tongues, door);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

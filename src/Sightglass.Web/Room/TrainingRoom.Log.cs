@@ -143,6 +143,9 @@ public sealed partial class TrainingRoom
                 long until = drill.From is { } from && seat.Drill?.Number == from && RecordOf(drill) is { } record ? record.Header.From?.At ?? 0 : -1;
                 (seat.Drill, seat.Person, seat.Notes) = (drill, s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
                 break;
+            case RoomEvent.Freed f when _seats.TryGetValue(f.Seat, out Seat? seat):
+                (seat.Drill, seat.Notes) = (null, []);
+                break;
             case RoomEvent.Ended e when _drills.TryGetValue(e.Number, out RoomDrill? drill):
                 drill.Ended = e.On;
                 break;
