@@ -21,7 +21,7 @@ public static class InstrumentDrawing
     private const double Sweep = 270;
 
     private static readonly string[] s_inLine = ["open", "in line", "cut in"];
-    private static readonly string[] s_up = ["on", "closed", "set", "up", "in"];
+    private static readonly string[] s_up = ["on", "closed", "set"];
 
     /// <summary>The drawing as SVG.</summary>
     /// <param name="look">What is drawn.</param>
@@ -67,13 +67,13 @@ public static class InstrumentDrawing
         {
             Button(w, symbol == "cut-off", at);
         }
-        else if (symbol is "breaker" || (symbol is "contact" && item.Positions.Length == 2))
-        {
-            Toggle(w, s_up.Contains(position, StringComparer.Ordinal) || (!item.Positions.Any(p => s_up.Contains(p, StringComparer.Ordinal)) && at > 0));
-        }
         else if (symbol is "door" or "coupling" or "jumper" or "port" or "fill" or "box")
         {
             Cover(w, at > 0);
+        }
+        else if (item.Positions.Length == 2 && !symbol.Contains("valve", StringComparison.Ordinal))
+        {
+            Toggle(w, s_up.Contains(position, StringComparer.Ordinal) || (!item.Positions.Any(p => s_up.Contains(p, StringComparer.Ordinal)) && at > 0));
         }
         else if (item.Positions.Length > 2)
         {
@@ -221,7 +221,7 @@ public static class InstrumentDrawing
             w.Text("i-number", X + 7, Level(tick) + 3.5, ChartNumber.Text(tick, ChartNumber.DecimalsFor(step)));
         }
 
-        w.Text("i-unit", Width - 6, Height - 8, QuantityFormat.Symbol(reading.Unit), ("text-anchor", "end"));
+        w.Text("i-unit", X + 32, top + 8, QuantityFormat.Symbol(reading.Unit));
 
         double Level(double value) => bottom - ((value - from) / (to - from) * (bottom - top));
     }

@@ -50,7 +50,7 @@ public static class PlateDrawing
         Defs(w, svg.IdPrefix, x, left, top, height);
         w.Open("g", ("mask", $"url(#{svg.IdPrefix}fade)"));
         SilhouetteDrawing.Draw(w, side);
-        w.Open("g", ("class", "lit"), ("clip-path", $"url(#{svg.IdPrefix}reach)"));
+        w.Open("g", ("class", "near"), ("clip-path", $"url(#{svg.IdPrefix}reach)"));
         SilhouetteDrawing.Draw(w, side);
         w.Close();
         w.Path("d-line", new SvgPath().Segment(left, 0, left + Width, 0));

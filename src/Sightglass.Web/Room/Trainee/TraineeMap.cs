@@ -55,7 +55,7 @@ internal sealed class TraineeMap
     /// <summary>The picture from a place; without marks for somebody on the way there.</summary>
     public string Plate(string place, int others, bool onTheWay) => _plates.GetOrAdd(
         (place, Basics.Language.Tongue.Spoken.Code, others, onTheWay),
-        key => PlateDrawing.Render(_plan.Book, place, onTheWay ? [] : [.. ItemsAt(place).Select(i => i.Name)], others));
+        key => PlateDrawing.Render(_plan.Book, place, onTheWay ? [] : [.. ItemsAt(place).Select(i => i.Name)], others, new() { IdPrefix = "from-here-" }));
 
     private static double Pace(Role role) => WayTable.OrdinaryPace / role.WalkingSpeed;
 }

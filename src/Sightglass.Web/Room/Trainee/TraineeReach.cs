@@ -14,26 +14,45 @@ namespace Sightglass.Web.Room.Trainee;
 internal static class TraineeReach
 {
     private const int MostButtons = 4;
+    private const int MostTogether = 14;
 
     public static void Add(ImmutableArray<Fragment>.Builder pieces, BoundDrill bound, Sight sight, Role role)
     {
         ClassBook book = bound.Plan.Book;
         StringBuilder list = new();
-        list.Append("<h2>").Append(Html.Encode(Say.It("Within reach"))).Append("</h2><ul>");
-        for (int i = 0; i < sight.Items.Length; i++)
+        list.Append("<h2>").Append(Html.Encode(Say.It("Within reach"))).Append("</h2>");
+        (int Number, SeenItem Seen)[] drawn = [.. sight.Items.Index().Where(i => IsDrawn(i.Item))];
+        // Many things stand in groups, by what they belong to.
+        foreach (var group in drawn.GroupBy(d => drawn.Length > MostTogether ? book.Items[d.Seen.Name].System : null))
         {
-            list.Append(Html.Slot(FormattableString.Invariant($"it-{i}"), "li", FormattableString.Invariant($"data-dot=\"{i}\"")));
+            list.Append(group.Key is null ? "" : $"<h3>{Html.Encode(Words.Capital(group.Key))}</h3>").Append("<ul>");
+            foreach ((int i, _) in group)
+            {
+                list.Append(Html.Slot(FormattableString.Invariant($"it-{i}"), "li", FormattableString.Invariant($"data-dot=\"{i}\"")));
+            }
+
+            list.Append("</ul>");
         }
 
-        list.Append("</ul>").Append(Html.Slot("guards", "div", "class=\"guards\""));
+        list.Append(Plain(sight)).Append(Html.Slot("guards", "div", "class=\"guards\""));
         // The name of the place is a part of it, so that it is written anew elsewhere.
         pieces.Add(new("reach", $"<!-- {Html.Encode(sight.Place)} -->" + list, "main"));
-        foreach ((int i, SeenItem seen) in sight.Items.Index())
+        foreach ((int i, SeenItem seen) in drawn)
         {
             pieces.Add(new(FormattableString.Invariant($"it-{i}"), ItemOf(book.Items[seen.Name], seen, i, role, sight.IsBusy), "reach"));
         }
 
         pieces.Add(new("guards", Guards(bound, sight), "reach"));
+    }
+
+    /// <summary>Whether there is something to read or to operate.</summary>
+    private static bool IsDrawn(SeenItem seen) => seen.Position is not null || seen.Shows is not null || seen.IsLit is not null;
+
+    /// <summary>What only stands there.</summary>
+    private static string Plain(Sight sight)
+    {
+        string[] names = [.. sight.Items.Index().Where(i => !IsDrawn(i.Item)).Select(i => $"<span data-dot=\"{i.Index}\">{Html.Encode(Say.Book(i.Item.Name))}</span>")];
+        return names.Length == 0 ? "" : $"<p class=\"plain-here\"><span>{Html.Encode(Say.It("Also here:"))}</span> {string.Join(", ", names)}</p>";
     }
 
     private static string ItemOf(Item item, SeenItem seen, int number, Role role, bool busy)

@@ -24,7 +24,7 @@ internal static class TraineeSide
 
         if (bound.Drill.WithCards)
         {
-            side.Append(Box("cards", Say.It("Card"), CardChoice(bound, desk) + Html.Slot("card", "div", "class=\"in-hand\"")));
+            side.Append(Box("cards", Say.It("Card"), CardChoice(bound, desk) + Html.Slot("card", "div", $"class=\"in-hand\" tabindex=\"0\" role=\"region\" aria-label=\"{Html.Encode(Say.It("Card in hand"))}\"")));
         }
 
         side.Append(Box("notebook", Say.It("Notebook"), Html.Slot("notes", "ol", "class=\"lines\"") + Line("note", Say.It("Write a line"), Say.It("Note it"))));

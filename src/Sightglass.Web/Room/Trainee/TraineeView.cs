@@ -80,7 +80,7 @@ internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk
 
     private void Head(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound, DrillLook look)
     {
-        bool isOn = drill.Session is not null && !look.IsOver;
+        bool isOn = drill.Session is { } session && !look.IsOver && !session.Held.HasFlag(HoldReason.Brief);
         StringBuilder head = new();
         head.Append("<span class=\"what\"><b>").Append(Html.Encode(Words.Capital(bound.Drill.Name))).Append("</b> <span>").Append(Html.Encode(DrillWords.Use(bound.Drill))).Append(", ").Append(Html.Encode(Say.Book(bound.Situation.People[seat.Person].Role))).Append("</span></span>");
         head.Append(Html.Slot("clock", "span", $"class=\"clock\" role=\"timer\" aria-label=\"{Html.Encode(Say.It("Time since the start"))}\""));
