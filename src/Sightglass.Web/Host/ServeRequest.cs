@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Security.Cryptography.X509Certificates;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
+using Sightglass.Web.Room;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Host;
@@ -28,6 +29,9 @@ public sealed record ServeRequest(string BookFolder, int Port)
 
     /// <summary>What the room's line is secured with; null: everybody on that network could read along.</summary>
     public X509Certificate2? RoomCertificate { get; init; }
+
+    /// <summary>Told when trainees can come in.</summary>
+    public Action<RoomTold>? RoomOpened { get; init; }
 
     /// <summary>Told when phones can be paired, and again with every new code.</summary>
     public Action<Sharing>? Shared { get; init; }

@@ -77,6 +77,7 @@ public static class WebHost
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
+        builder.Services.AddSingleton(_ => new RoomKey(door));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
         builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
@@ -88,12 +89,13 @@ public static class WebHost
         {
             ShareGate.Use(app, sharing);
             PairPage.Map(app, sharing, tongues);
-            app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
+            app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).ElementAt(1)).Port));
         }
 
         if (door is not null)
         {
             RoomDoor.Use(app);
+            app.Lifetime.ApplicationStarted.Register(() => door.Opens(new Uri(Addresses(app).Last()).Port, request.RoomCertificate is not null));
         }
 
         WrongAddress.Use(app);
@@ -145,6 +147,11 @@ public static class WebHost
                 sharing.Pairing.Changed += () => request.Shared?.Invoke(sharing);
             }
 
+            if (app.Services.GetRequiredService<RoomKey>().Door is { } door)
+            {
+                request.RoomOpened?.Invoke(door.Told);
+            }
+
             await app.WaitForShutdownAsync(cancel);
         }
 
@@ -155,12 +162,11 @@ public static class WebHost
     public static string Address(WebApplication app)
     {
         ArgumentNullException.ThrowIfNull(app);
-        return Addresses(app).First(a => !IsShared(a));
+        return Addresses(app).First(a => new Uri(a).IsLoopback);
     }
 
+    /// <summary>In the order in which they were asked for: this computer alone, phones, the room.</summary>
     private static ICollection<string> Addresses(WebApplication app) => app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
-
-    private static bool IsShared(string address) => address.StartsWith("https:", StringComparison.Ordinal);
 
     private static string UsualRecords(string bookFolder)
     {

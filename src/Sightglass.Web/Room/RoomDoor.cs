@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
 using System.Text;
@@ -9,6 +10,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Sightglass.Basics.Language;
 using Sightglass.Web.Room.Trainee;
+using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Room;
 
@@ -26,6 +28,9 @@ public sealed class RoomDoor(TimeProvider clock)
 
     /// <summary>Six digits, for as long as the program runs.</summary>
     public string Code { get; } = RandomNumberGenerator.GetInt32(1_000_000).ToString("D6", CultureInfo.InvariantCulture);
+
+    /// <summary>How trainees come in; known once it listens.</summary>
+    public RoomTold Told { get; private set; } = new([], "", false);
 
     /// <summary>Tries a code.</summary>
     /// <returns>Null where it is the one; else what to tell.</returns>
@@ -53,6 +58,11 @@ public sealed class RoomDoor(TimeProvider clock)
             _wrong.Enqueue(now);
             return Say.It("This is not the code of the room.");
         }
+    }
+
+    internal void Opens(int port, bool secured)
+    {
+        Told = new([.. HostAddresses.Reached().Where(a => a.AddressFamily == AddressFamily.InterNetwork).DefaultIfEmpty(IPAddress.Loopback).Select(a => new UriBuilder(secured ? "https" : "http", a.ToString(), port).Uri.AbsoluteUri)], Code, secured);
     }
 
     /// <summary>Whether a request came in over the room's network.</summary>
