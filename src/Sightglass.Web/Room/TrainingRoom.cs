@@ -349,8 +349,8 @@ public sealed partial class TrainingRoom : IDisposable
             (begun.Session, begun.Drill) = (session, bound);
             if (from is not null)
             {
-                session.Release(HoldReason.Brief);
                 session.Hold(alone ? HoldReason.Alone : HoldReason.One);
+                session.Release(HoldReason.Brief);
             }
 
             if (IsHeld)
