@@ -8,6 +8,7 @@ namespace Sightglass.Web.Tests.Room;
 public sealed class TrainingRoomTests : IDisposable
 {
     private const string Dark = "a headlight is dark";
+    private const string Hinted = "a leak in the yard";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("sightglass-room-").FullName;
 
@@ -94,7 +95,7 @@ public sealed class TrainingRoomTests : IDisposable
         using (TrainingRoom room = Open())
         {
             Seat seat = Join(room, "A. Alder", out key);
-            Assert.Null(room.Begin(Dark, 1, 4, [seat]));
+            Assert.Null(room.Begin(Hinted, 1, 4, [seat]));
             DrillSession session = seat.Drill!.Session!;
             using IDisposable page = room.Open(seat);
             LetGo(session);
@@ -124,7 +125,7 @@ public sealed class TrainingRoomTests : IDisposable
     {
         using TrainingRoom room = Open();
         Seat seat = Join(room, "A. Alder");
-        Assert.Null(room.Begin(Dark, 1, 0, [seat]));
+        Assert.Null(room.Begin(Hinted, 1, 0, [seat]));
         RoomDrill first = seat.Drill!;
         DrillSession session = first.Session!;
         using IDisposable page = room.Open(seat);
@@ -149,7 +150,7 @@ public sealed class TrainingRoomTests : IDisposable
         Assert.StartsWith(kept, File.ReadAllText(Path.Combine(_folder, first.Record)), StringComparison.Ordinal);
 
         // What was done until then is the same as if nobody had gone on: the state is that of a run straight to it.
-        using DrillSession straight = Rooms.Begin(Rooms.Bind(Dark), new ManualClock());
+        using DrillSession straight = Rooms.Begin(Rooms.Bind(Hinted), new ManualClock());
         straight.Forward(new(SimTime.FromSeconds(20).Ticks));
         Assert.Null(straight.Act(new WorldAction.TakeHint(seat.Person)));
         straight.Forward(SimTime.FromSeconds(30));
