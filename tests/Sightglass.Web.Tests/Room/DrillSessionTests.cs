@@ -23,7 +23,7 @@ public sealed class DrillSessionTests : IDisposable
         string path = Path.Combine(_folder, "live");
         using DrillSession session = Rooms.Begin(Rooms.Bind(name), _clock, path);
         session.Wanted = pace;
-        Rooms.Work(session, _clock, seed, 0, 25);
+        Rooms.Work(session, _clock, seed, 0, pace == Pace.Sixty ? 10 : 25);
         Finish(session);
         ulong hash = session.Close();
         string sheet = Rooms.Text(session.Current.Sheet!);
@@ -143,7 +143,7 @@ public sealed class DrillSessionTests : IDisposable
     {
         using DrillSession session = Rooms.Begin(drill, _clock, path);
         session.Wanted = Pace.Four;
-        Rooms.Work(session, _clock, 7, 0, 30);
+        Rooms.Work(session, _clock, 7, 0, 20);
         Finish(session);
         return (session.Close(), Rooms.Text(session.Current.Sheet!));
     }
