@@ -166,6 +166,9 @@ public abstract class LiveWorld : IDisposable
     /// <summary>Told when the pace is another one; the world is held.</summary>
     protected abstract void PaceChanged();
 
+    /// <summary>Whether somebody watches what only a look shows; without one, running is enough.</summary>
+    protected virtual bool IsWatched => true;
+
     /// <summary>Looks on the way to a moment, where something is to be seen that does not last until then.</summary>
     protected virtual void SeeOnTheWay(SimTime to)
     {
@@ -174,6 +177,13 @@ public abstract class LiveWorld : IDisposable
     /// <summary>Runs to a moment and looks there, changing nothing by looking.</summary>
     protected void See(SimTime at)
     {
+        if (!IsWatched)
+        {
+            World.RunTo(at);
+            Seen(World);
+            return;
+        }
+
         World.OnSample = Seen;
         World.SampleAt(at);
         World.RunTo(at);

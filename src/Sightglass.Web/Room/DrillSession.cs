@@ -21,6 +21,7 @@ public sealed class DrillSession : LiveWorld
     private const double ForwardStep = 1;
 
     private DrillRun _run = null!;
+    private ImmutableHashSet<int>? _watched;
     private Pace _wanted = Pace.Real;
 
     private DrillSession(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record)
@@ -39,6 +40,27 @@ public sealed class DrillSession : LiveWorld
     {
         get => _wanted;
         set => Arrange(Held, value);
+    }
+
+    /// <summary>Numbers of the people through whose eyes somebody looks now; of the others only is known where they are. Null: all, at first.</summary>
+    public ImmutableHashSet<int>? Watched
+    {
+        get => _watched;
+        set
+        {
+            lock (Gate)
+            {
+                if (IsClosed || (value is not null && _watched is not null && value.SetEquals(_watched)))
+                {
+                    return;
+                }
+
+                _watched = value;
+                See(World.Now);
+            }
+
+            Tell();
+        }
     }
 
     /// <summary>Begins anew, held until the trainee has been told what it is about.</summary>
@@ -126,6 +148,8 @@ public sealed class DrillSession : LiveWorld
         return isSo;
     }
 
+    protected override bool IsWatched => _watched is not { IsEmpty: true };
+
     protected override string? Fault(WorldAction action) => action switch
     {
         WorldAction.PutIn or WorldAction.TakeOut or WorldAction.SetInput or WorldAction.Operate { Person: < 0 } => ActionCheck.Fault(Plan, action),
@@ -154,7 +178,7 @@ public sealed class DrillSession : LiveWorld
         Current = before with
         {
             Now = world.Now,
-            Sights = [.. world.People.Select(p => Sight.Of(world, p))],
+            Sights = [.. world.People.Select(p => _watched?.Contains(p.Id) == false ? Sight.Whereabouts(world, p) : Sight.Of(world, p))],
             Journal = journal,
             Said = quiet ? before.Said : [.. journal.Where(j => j.Kind == JournalKind.Said)],
             Notes = notes,
