@@ -39,6 +39,9 @@ public sealed partial class RoomPage : IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
+    [Inject]
+    private RoomKey Key { get; set; } = null!;
+
     private static ImmutableArray<Pace> Paces { get; } = [.. Enum.GetValues<Pace>().Where(p => p != Pace.Hold)];
 
     private BookShelf Shelf => Machines.Shelf;
@@ -213,6 +216,9 @@ public sealed partial class RoomPage : IAsyncDisposable
         _done = [.. Room.Drills.Where(d => d.Ended is not null).Reverse().Take(20)];
         _chosen = _working.Any(r => r.Seat.Number == _chosen) ? _chosen : _working.FirstOrDefault()?.Seat.Number;
     }
+
+    /// <summary>Read aloud in two halves: <c>123 456</c>.</summary>
+    private static string Spaced(string code) => code.Length == 6 ? $"{code[..3]} {code[3..]}" : code;
 
     private void Choose(int seat)
     {
