@@ -1,8 +1,10 @@
 using System.Runtime.CompilerServices;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Host;
+using Sightglass.Web.Room;
 
 namespace Sightglass.Browser.Tests;
 
@@ -23,6 +25,9 @@ public sealed class Site : IAsyncLifetime
     private WebApplication? _app;
 
     public string Address { get; private set; } = "";
+
+    /// <summary>The training room behind the pages.</summary>
+    public TrainingRoom Room => _app!.Services.GetRequiredService<TrainingRoom>();
 
     /// <summary>Where the sessions are recorded.</summary>
     public string Records { get; } = Directory.CreateTempSubdirectory("sightglass-records-").FullName;
