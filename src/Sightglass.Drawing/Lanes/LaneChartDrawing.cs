@@ -143,20 +143,25 @@ public static class LaneChartDrawing
     /// <summary>Words stand above all lanes, and are left out where the last ones still stand: the pointer finds them all the same.</summary>
     private static void Events(SvgWriter w, LaneChart chart, Func<double, double> x, double foot)
     {
+        LaneEvent[] events = [.. chart.Events.OrderBy(e => e.At)];
+        foreach (LaneEvent e in events)
+        {
+            w.Open("g").Title(e.Words);
+            w.Path(e.IsTruth ? "lane-event lane-hidden" : "lane-event", new SvgPath().Segment(x(e.At), 4, x(e.At), foot));
+            w.Close();
+        }
+
         double free = 0;
-        foreach (LaneEvent e in chart.Events.OrderBy(e => e.At))
+        foreach (LaneEvent e in events)
         {
             double at = x(e.At);
-            w.Open("g").Title(e.Words);
-            w.Path(e.IsTruth ? "lane-event lane-hidden" : "lane-event", new SvgPath().Segment(at, 4, at, foot));
-            if (at >= free && chart.Width - at > 60)
+            double room = chart.Width - at - 8;
+            if (at >= free && room > 60)
             {
-                string words = TextMeasure.Fit(e.Words, TextFace.Sans400, LabelSize, Math.Min(220, chart.Width - at - 8));
-                w.Text(e.IsTruth ? "c-lab lane-truth" : "c-lab", at + 4, 14, words);
-                free = at + 14 + TextMeasure.Width(words, TextFace.Sans400, LabelSize);
+                string words = TextMeasure.Fit(e.Words, TextFace.Sans600, LabelSize, Math.Min(240, room));
+                w.Text(e.IsTruth ? "lane-end lane-truth" : "lane-end", at + 4, 14, words);
+                free = at + 14 + TextMeasure.Width(words, TextFace.Sans600, LabelSize);
             }
-
-            w.Close();
         }
     }
 

@@ -18,6 +18,11 @@ namespace Sightglass.Web.Room;
 public sealed partial class DrillTopics
 {
     private const int MostTruths = 6;
+
+    /// <summary>With so many of others, what flows is left out.</summary>
+    private const int EnoughTruths = 2;
+
+    private const int FlowRank = 3;
     private const int MostGauges = 2;
     private const int Deepest = 6;
 
@@ -38,7 +43,9 @@ public sealed partial class DrillTopics
             Collect(formula.Text, formula.Span, 0);
         }
 
-        Truths = [.. _order.Select((name, i) => (Topic: Truth(name), i)).OrderBy(t => Rank(t.Topic.Name)).ThenBy(t => t.i).Select(t => t.Topic).DistinctBy(t => t.Item).Take(MostTruths)];
+        DrillTopic[] all = [.. _order.Select((name, i) => (Topic: Truth(name), i)).OrderBy(t => Rank(t.Topic.Name)).ThenBy(t => t.i).Select(t => t.Topic).DistinctBy(t => t.Item)];
+        int telling = all.Count(t => Rank(t.Name) < FlowRank);
+        Truths = [.. all.Take(Math.Min(MostTruths, Math.Max(telling, EnoughTruths)))];
         Gauges = [.. Instruments().Take(MostGauges)];
         Parts = [.. told.Objectives.Select(o => PartsOf(o.Is))];
     }
@@ -88,7 +95,7 @@ public sealed partial class DrillTopics
     {
         FormulaName found = _quantities[name];
         string item = ItemOf(name)!;
-        if (name.StartsWith("volume of ", StringComparison.Ordinal) && _plan.FindSignal($"fill of {item}") is { } fill)
+        if (_plan.Items[item].Item.Kind.Role == KindRole.Store && _plan.FindSignal($"fill of {item}") is { } fill)
         {
             return new($"fill of {item}", item, UnitTable.Get("%"), fill, 0.01, true, true, (0, 1));
         }
@@ -102,7 +109,7 @@ public sealed partial class DrillTopics
     private static int Rank(string name) => Words().Match(name).Value switch
     {
         "fill" or "charge" => 0,
-        "spilled" or "leak flow" or "overflow" or "flow" or "want" => 3,
+        "spilled" or "leak flow" or "overflow" or "flow" or "want" or "current" => FlowRank,
         "pressure" or "temperature" or "level" or "voltage" => 1,
         _ => 2,
     };

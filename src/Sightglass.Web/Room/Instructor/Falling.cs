@@ -55,21 +55,24 @@ public static class Falling
     {
         if (line.IsMet)
         {
-            return (FallMark.Done, line.At is null ? Say.It("from the start") : Clock(line.At));
+            // What was so from the start is to stay so, and is done only at the end.
+            return line.At is not null ? (FallMark.Done, Clock(line.At)) : look.IsOver ? (FallMark.Done, Say.It("from the start")) : (FallMark.NotYet, Say.It("so far"));
         }
 
-        bool wasSo = look.Notes.Any(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
         SimTime? by = objective.Within is { } within && look.Sheet!.KnownAt is { } known ? known + SimTime.FromSeconds(within) : null;
         if (look.IsOver || (by < look.Now && objective.OrReported.IsEmpty))
         {
             return (FallMark.Broken, look.IsOver ? Say.It("not met") : Say.It("too late"));
         }
 
-        string limit = by is { } latest ? Say.With($"by {Clock(latest)}") : Say.It("not yet");
+        SimTime cue = look.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Cue)?.At ?? SimTime.Zero;
+        DrillNote? lost = look.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Lost && n.Number == number && n.At > SimTime.Zero);
+        bool wasBrought = look.Notes.Any(n => n.Kind == DrillNoteKind.Reached && n.Number == number && n.At > cue);
+        string when = by is { } latest ? Say.With($"by {Clock(latest)}") : lost is not null ? Say.With($"lost at {Clock(lost.At)}") : Say.It("not yet");
         DrillProgress progress = number < trace.Progress.Length ? trace.Progress[number] : default;
-        return wasSo ? (FallMark.UnderWay, Say.It("lost again"))
+        return wasBrought ? (FallMark.UnderWay, when)
             : progress.Now > progress.AtStart ? (FallMark.UnderWay, Say.With($"{progress.Now} of {progress.Of}"))
-            : (FallMark.NotYet, limit);
+            : (FallMark.NotYet, when);
     }
 
     private static string Clock(SimTime? at) => at is { } time ? new ClockWords(time).ToString() : "";

@@ -109,7 +109,7 @@ public static class LaneView
             .Select(j => new LaneMark(j.Time.Seconds, j.Kind switch { JournalKind.Said => LaneMarkShape.Said, JournalKind.Finding => LaneMarkShape.Broken, _ => LaneMarkShape.Touched }, j.Text));
         IEnumerable<LaneMark> wrong = look.Notes.Where(n => n.Kind is DrillNoteKind.Injured or DrillNoteKind.Never)
             .Select(n => new LaneMark(n.At.Seconds, LaneMarkShape.Broken, n.Kind == DrillNoteKind.Never ? Say.Begin(Say.Book(drill.Drill!.Drill.MustNever[n.Number].Name)) : Say.It("A danger met somebody")));
-        return new(Say.It("acts"), [.. acts, .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
+        return new(Say.It("acts"), [.. acts.OrderBy(a => a.Shape == LaneMarkShape.Broken), .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
     }
 
     private static IEnumerable<LaneEvent> EventsOf(DrillSession session, DrillLook look) =>
