@@ -52,8 +52,8 @@ public sealed class DemoCouplerTests
     [Theory]
     [InlineData("rear uncoupling lever", "at the rear", "brake pipe coupling at the rear", "brake pipe coupling between car 1 and car 2")]
     [InlineData("rear uncoupling lever of unit 2", "at the rear", "control line jumper at the rear", "communication line jumper between car 1 and car 2")]
-    [InlineData("A uncoupling lever of car 3", "between car 2 and car 3", "main reservoir pipe coupling between car 2 and car 3", "coupler lock at the rear")]
-    [InlineData("B uncoupling lever of car 2", "between car 2 and car 3", "communication line jumper between car 2 and car 3", "brake pipe coupling between car 3 and car 4")]
+    [InlineData("A end uncoupling lever of car 3", "between car 2 and car 3", "main reservoir pipe coupling between car 2 and car 3", "coupler lock at the rear")]
+    [InlineData("B end uncoupling lever of car 2", "between car 2 and car 3", "communication line jumper between car 2 and car 3", "brake pipe coupling between car 3 and car 4")]
     public void Lever_Lifted_PartsTheTwoVehiclesWithAllBetweenThem(string lever, string where, string gone, string stays)
     {
         using Rig rig = DemoTrains.At(Express);
@@ -63,6 +63,22 @@ public sealed class DemoCouplerTests
         Assert.True(rig.Holds(3, $"parted of {gone}"));
         Assert.True(rig.Holds(3, $"coupled of {stays}"));
         Assert.True(rig.Holds(25, "brakes of every car are set"));
+        Assert.Equal(where == "at the rear", rig.Holds(25, "something was torn out at the rear"));
+    }
+
+    /// <summary>Everything apart first: nothing is torn.</summary>
+    [Fact]
+    public void Lever_LiftedLast_TearsNothing()
+    {
+        using Rig rig = DemoTrains.At("local train, charged");
+        foreach (string each in rig.Plan.Book.Items.Values.Where(i => i.Kind.Name is "hose coupling" or "jumper" && i.Name.EndsWith("at the rear", StringComparison.Ordinal)).Select(i => i.Name))
+        {
+            rig.Do(1, each, "parted");
+        }
+
+        rig.Do(2, "rear uncoupling lever", "lifted");
+        Assert.True(rig.Holds(3, "the rear coupler is free"));
+        Assert.False(rig.Holds(3, "something was torn out at the rear"));
     }
 
     /// <summary>Apart, no hose reaches; with a lever up the couplers do not lock; then couplers first, hoses after them.</summary>
@@ -71,12 +87,12 @@ public sealed class DemoCouplerTests
     {
         using Rig rig = DemoTrains.At("local train, charged");
         rig.Do(1, "rear brake pipe angle cock", "closed");
-        rig.Do(2, "A uncoupling lever of car 1", "lifted");
+        rig.Do(2, "A end uncoupling lever of car 1", "lifted");
         rig.Do(3, "brake pipe coupling at the rear", "coupled");
         rig.Do(4, "coupler lock at the rear", "coupled");
         Assert.True(rig.Holds(5, "parted of brake pipe coupling at the rear"));
         Assert.True(rig.Holds(5, "parted of coupler lock at the rear"));
-        rig.Do(6, "A uncoupling lever of car 1", "down");
+        rig.Do(6, "A end uncoupling lever of car 1", "down");
         rig.Do(7, "coupler lock at the rear", "coupled");
         rig.Do(8, "brake pipe coupling at the rear", "coupled");
         Assert.True(rig.Holds(9, "coupled of coupler lock at the rear"));
@@ -90,9 +106,9 @@ public sealed class DemoCouplerTests
     public void Lock_ThatHasNotDropped_LetsGoWhenTheTrainMoves()
     {
         using Rig rig = DemoTrains.At("local train, charged");
-        rig.Break(1, "A coupler and knuckle of car 1", "lock up");
-        Assert.False(rig.Holds(0.5, "the tell-tale of the A coupler is seen up of car 1"));
-        Assert.True(rig.Holds(2, "the tell-tale of the A coupler is seen up of car 1"));
+        rig.Break(1, "A end coupler and knuckle of car 1", "lock up");
+        Assert.False(rig.Holds(0.5, "the tell-tale of the A end coupler is seen up of car 1"));
+        Assert.True(rig.Holds(2, "the tell-tale of the A end coupler is seen up of car 1"));
         Assert.True(rig.Holds(60, "coupled of coupler lock at the rear"));
         rig.Goes(61, 1);
         Assert.True(rig.Holds(62, "parted of coupler lock at the rear"));
@@ -128,8 +144,8 @@ public sealed class DemoCouplerTests
         Assert.Equal(fault == "broken", rig.Holds(34, "parted of coupler lock at the rear"));
     }
 
-    /// <summary>−1 and 1 for a place beside the train, 0 for one between its vehicles.</summary>
-    private static int Side(ClassBook book, string place) => Math.Abs(book.Places[place].Position.Y) < book.Width / 2 ? 0 : Math.Sign(book.Places[place].Position.Y);
+    /// <summary>−1 and 1 for a place beside the train, 0 for one at the middle, between its vehicles.</summary>
+    private static int Side(ClassBook book, string place) => Math.Abs(book.Places[place].Position.Y) < 0.5 ? 0 : Math.Sign(book.Places[place].Position.Y);
 
     private static IEnumerable<int> Vehicles(ClassBook book, Item coupling) => new[] { coupling.From, coupling.To }.Select(e => book.Items[e!.Item].Vehicle.Index).Order();
 }

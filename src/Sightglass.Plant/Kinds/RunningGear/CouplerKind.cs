@@ -16,6 +16,7 @@ public sealed class CouplerKind : KindBuilder
     private const string LockUp = "lock up";
     private const string Jams = "jams";
     private const string Broken = "broken";
+    private const string Torn = "torn out";
 
     public override KindSheet Sheet { get; } = new()
     {
@@ -29,7 +30,7 @@ public sealed class CouplerKind : KindBuilder
         Symbol = "coupler",
         CoupledBy = CouplerLockKind.Name,
         Parameters = [Parameter.Item(LiftedBy, "Its lever, a handle or switch: in any position but its first the lock is lifted. Where none is named only a fault parts it.")],
-        Quantities = [new("down", Dimension.One, "Its lock is down, as its tell-tale shows.", IsCondition: true)],
+        Quantities = [new("down", Dimension.One, "Its lock is down, as its tell-tale shows.", IsCondition: true), new("joined", Dimension.One, "It is locked into that of another vehicle.", IsCondition: true), new(Torn, Dimension.One, "It came apart with a hose or a jumper still in, which was torn out.", IsCondition: true)],
         Faults =
         [
             new(LockUp, "Its lock has not dropped: it looks coupled, and comes apart as soon as the vehicles move.", []),
@@ -43,6 +44,7 @@ public sealed class CouplerKind : KindBuilder
         (Slot up, Slot broken) = (plan.Fault(item, LockUp, ("", 1))[0], plan.Fault(item, Broken, ("", 1))[0]);
         plan.Fault(item, Jams, ("", 1));
         Signal[] down = [new SlotSignal(up, -1, 0.5), new SlotSignal(broken, -1, 0.5), .. LeverOf(plan, item) is { } lever ? [new SlotSignal(lever, -1, 0.5)] : Array.Empty<Signal>()];
+        plan.Name($"{Torn} of {item.Name}", Dimension.One, new SlotSignal(TornOut(plan, item), 1, -0.5), isCondition: true);
         plan.Name($"down of {item.Name}", Dimension.One, new AllSignal([.. down]), isCondition: true);
     }
 
@@ -52,6 +54,9 @@ public sealed class CouplerKind : KindBuilder
         {
             plan.Found.Error("P016", named.Span, $"`{named.Text}` cannot move `{item.Name}`", "name a handle or a switch");
         }
+
+        Signal[] locks = [.. plan.Items.Where(i => i.Kind.Name == CouplerLockKind.Name && (i.From?.Item == item.Name || i.To?.Item == item.Name)).Select(i => new SlotSignal(plan.PositionSlot(i), 1, -0.5))];
+        plan.Name($"joined of {item.Name}", Dimension.One, locks.Length == 0 ? new ConstantSignal(-1) : new AnySignal([.. locks]), isCondition: true);
     }
 
     /// <summary>Lets the lock between it and another one open by its lever and by what fails of it.</summary>
@@ -76,6 +81,9 @@ public sealed class CouplerKind : KindBuilder
 
         void Part(Slot trigger, SlotCondition when) => plan.AddPulse(new($"{held.Name} comes apart.", trigger, s => s[position.Index] > 0.5 && when(s), position, _ => 0));
     }
+
+    /// <summary>Whether something was torn out when it came apart.</summary>
+    internal static Slot TornOut(PlanBuilder plan, Item item) => plan.SlotNamed($"{Torn} of {item.Name}");
 
     /// <summary>In what condition it lets itself be locked, in the words of a book.</summary>
     internal static string Locks(Item item) => $"down of {item.Name}";

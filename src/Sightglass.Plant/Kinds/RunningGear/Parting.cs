@@ -33,6 +33,11 @@ internal static class Parting
         }
 
         (Slot position, Slot locked) = (plan.PositionSlot(item), plan.PositionSlot(held));
+        foreach (Item coupler in CouplerLockKind.CouplersOf(plan.Book, held))
+        {
+            plan.AddPulse(new($"", locked, s => s[locked.Index] < 0.5 && s[position.Index] > 0.5, CouplerKind.TornOut(plan, coupler), _ => 1));
+        }
+
         plan.AddPulse(new($"{item.Name} comes apart.", locked, s => s[locked.Index] < 0.5 && s[position.Index] > 0.5, position, _ => 0));
         plan.Update(plan.PlanOf(item) with { Free = new(new SlotSignal(locked, 1, -0.5), $"{held.Positions[Coupled]} of {held.Name}", Coupled) });
     }
