@@ -81,7 +81,7 @@ public static class MachineReferences
             double brought = 10 * 1e-7 * 0.01 * ((1.02 * 1e5) - (0.02 * 9e5)), share = (9e5 - 2300 - 1.6e5) / (9e5 - 2300);
             return
             [
-                new("shut", LawProbe.Flow<Condensation>([0, 2, 9e5], law, 10, 0.01, x["begins at"], x["saturates at"], 0), brought * share, 1e-5),
+                new("shut", LawProbe.Flow<Condensation>([0, 2, 9e5], law, 10, 0.01, x["begins at"], x["saturates at"], 0), brought * share, 2e-6),
                 new("open", LawProbe.Flow<Condensation>([0, 2, 9e5], law, 10, 0.01, x["begins at"], x["saturates at"], 1) - (brought * share), -2.0 / 5, 1e-5),
             ];
         });
