@@ -9,15 +9,21 @@ using Sightglass.World.Situations;
 namespace Sightglass.World.Tests.Trade;
 
 /// <summary>
-/// On every system of the demo: a card knows what is shown, never what is true (the design's third idea; common practice, no source). The same case is worked twice, once with something wrong besides; until the first half second
+/// On every system of the demo: a card knows what is shown, never what is true (the design's third idea; common practice, no source). The same case is worked twice, once with something wrong besides; until the first second
 /// in which an instrument, a lamp or a sign anywhere differs, the same is done at the same moments.
 /// </summary>
 public sealed class DemoTwinTests(ITestOutputHelper output)
 {
-    private const double Every = 0.5;
+    private const double Every = 1;
 
     [Theory]
-    [InlineData("Charge the battery", "low battery at the shop", "battery", "lost capacity")]
+    [InlineData("Brake test before departure", "before departure", "control valve of car 3", "slow to release")]
+    [InlineData("The engine runs hot", "hot engine after a grade", "fan thermostat 3", "stuck")]
+    [InlineData("An axle box is warm", "stopped for a warm axle box", "third axle friction", "too strong")]
+    [InlineData("The machine does not load", "load lamp that stays dark", "ground relay", "open coil")]
+    [InlineData("Test the cab signals before departure", "cab signals before departure", "code 180 relay", "stuck")]
+    [InlineData("Put head-end power on", "train without head-end power", "head-end contactor", "open coil")]
+    [InlineData("Self-load test at a stand", "before a load test", "grid blower", "slow")]
     public void Card_EqualDisplaysDifferentTruth_SameDeedsUntilADisplayDiffers(string card, string situation, string item, string fault)
     {
         Plan plan = Books.CurlewFleet.For(null, Books.Curlew.Book.Situations[situation].Train)!;
