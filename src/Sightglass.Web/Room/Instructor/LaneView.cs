@@ -12,7 +12,9 @@ namespace Sightglass.Web.Room.Instructor;
 public static class LaneView
 {
     private const int Curves = 2;
-    private const string Walks = "{0} goes to {1}.";
+
+    /// <summary>The journal's sentence of a walk: it says where somebody is, not what they did there.</summary>
+    internal const string Walks = "{0} goes to {1}.";
 
     /// <summary>What is true now, the stores among it.</summary>
     /// <returns>SVG, empty where the drill is about no store.</returns>
