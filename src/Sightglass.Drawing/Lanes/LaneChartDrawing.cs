@@ -37,7 +37,7 @@ public static class LaneChartDrawing
                     Curve(w, curve, X, y, hatch);
                     break;
                 case LaneBars bars:
-                    Bars(w, bars, X, y);
+                    Bars(w, bars, X, y, hatch);
                     break;
                 case LaneMarks marks:
                     Marks(w, marks, X, y + (lane.Height / 2));
@@ -88,14 +88,14 @@ public static class LaneChartDrawing
         w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", Math.Max(Names + 2, beside), Math.Min(at, low - 2), curve.End);
     }
 
-    private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y)
+    private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y, string hatch)
     {
         double middle = y + (lane.Height / 2);
         double? before = null;
         foreach (LaneBar bar in lane.Bars)
         {
             (double left, double right) = (x(bar.From), x(bar.To));
-            if (before is { } end && left - end > 1)
+            if (!lane.IsTruth && before is { } end && left - end > 1)
             {
                 w.Path("plan-leg lane-way", new SvgPath().Segment(end, middle, left, middle));
             }
@@ -103,10 +103,10 @@ public static class LaneChartDrawing
             before = right;
             double width = Math.Max(right - left - 1, 1.5);
             w.Open("g").Title(bar.Words);
-            w.Element("rect", ("class", bar.IsHere ? "lane-bar lane-here" : "lane-bar"), ("x", left), ("y", middle - 12), ("width", width), ("height", 24));
+            w.Element("rect", ("class", lane.IsTruth ? "lane-so" : bar.IsHere ? "lane-bar lane-here" : "lane-bar"), ("fill", lane.IsTruth ? $"url(#{hatch})" : null), ("x", left), ("y", middle - 12), ("width", width), ("height", 24));
             if (width > 30)
             {
-                w.Text("c-words", left + 5, middle + 4.5, TextMeasure.Fit(bar.Words, TextFace.Sans400, LabelSize, width - 8));
+                w.Text(lane.IsTruth ? "lane-end lane-truth" : "c-words", left + 5, middle + 4.5, TextMeasure.Fit(bar.Words, TextFace.Sans400, LabelSize, width - 8));
             }
 
             w.Close();

@@ -30,7 +30,7 @@ public static class OverviewDrawing
         SvgWriter w = SvgDocument.Begin(svg, "overview", left, top, width, bottom - top, Say.With($"{book.Title}, all sides"));
         if (options.Person && Ground(WalkRoute.Of(book), options.CurrentPlace) is { } stands)
         {
-            w.Element("ellipse", ("class", "mi-here"), ("cx", XOf(sides, stands)), ("cy", -6), ("rx", 30), ("ry", 30));
+            w.Element("ellipse", ("class", "mi-here"), ("cx", XOf(sides, stands)), ("cy", -6), ("rx", 30), ("ry", Math.Min(30, -top - 8)));
         }
 
         foreach (StripSide side in sides)

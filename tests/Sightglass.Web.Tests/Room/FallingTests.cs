@@ -60,7 +60,7 @@ public sealed class FallingTests : IDisposable
     public void Of_PartOfTheWay_SaysHowFar()
     {
         DrillSession session = _room.Begins("before the grade", _room.Comes("One"));
-        FallLine line = Falling.Of(session.Drill, session.Current, session.Trace with { Progress = [new(0, 1, 3), new(1, 1, 3), default] }).First(l => l.Layer == EvaluationLayer.Result);
+        FallLine line = Falling.Of(session.Drill, session.Current, [new(0, 1, 3), new(1, 1, 3), default]).First(l => l.Layer == EvaluationLayer.Result);
         Assert.Equal((FallMark.UnderWay, "1 of 3"), (line.Mark, line.When));
     }
 
@@ -76,5 +76,5 @@ public sealed class FallingTests : IDisposable
 
     public void Dispose() => _room.Dispose();
 
-    private static ImmutableArray<FallLine> Of(DrillSession session) => Falling.Of(session.Drill, session.Current, session.Trace);
+    private static ImmutableArray<FallLine> Of(DrillSession session) => Falling.Of(session.Drill, session.Current, session.Progress);
 }
