@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sightglass.Basics.Language;
+using Sightglass.Paper.Document;
+using Sightglass.Paper.Papers;
+using Sightglass.Paper.Pdf;
+using Sightglass.Training.Debrief;
+using Sightglass.Web.Room;
+
+namespace Sightglass.Web.Debrief;
+
+/// <summary>The evaluation sheet of a drill as tagged PDF.</summary>
+internal static class DebriefFiles
+{
+    public static void Map(IEndpointRouteBuilder app) => app.MapGet("/room/debrief/{number:int}/sheet.pdf", async (DebriefDesk desk, TimeProvider clock, int number, string? size, CancellationToken cancel) =>
+        desk.Find(number) is { } drill && (size is null ? PaperSheet.Letter : PaperSheet.Find(size)) is { } sheet && sheet.Fits(PaperLook.Sheet) && (await desk.Of(drill, cancel)).Film is { } film
+            ? Results.File(PdfPaper.Write(DebriefPaper.Of(film, Facts(drill, film)) with { Printed = DateOnly.FromDateTime(clock.GetLocalNow().DateTime) }, sheet).Bytes, "application/pdf")
+            : Results.NotFound());
+
+    /// <summary>What stands on the sheet beside what the run itself tells.</summary>
+    public static DebriefFacts Facts(RoomDrill drill, DebriefFilm film) =>
+        new(drill.Worked.GetValueOrDefault(film.Drill.Person, ""), drill.Number, drill.Record, DateOnly.FromDateTime(drill.Begun.LocalDateTime), drill.Start.Seed, drill.Start.Case)
+        {
+            Observed = [.. drill.Observed.Select(o => (o.Key, Word(o.Value)))],
+            Coached = drill.Coached,
+            Agreement = string.Join(' ', AgreementWords.Of(drill)),
+        };
+
+    /// <summary>An assessor's word.</summary>
+    public static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Go => Say.It("go"),
+        Verdict.NoGo => Say.It("no go"),
+        _ => Say.It("not seen"),
+    };
+}
