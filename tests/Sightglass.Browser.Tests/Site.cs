@@ -24,6 +24,9 @@ public sealed class Site : IAsyncLifetime
 
     public string Address { get; private set; } = "";
 
+    /// <summary>What the pages are served by.</summary>
+    public IServiceProvider Services => _app!.Services;
+
     /// <summary>Where the sessions are recorded.</summary>
     public string Records { get; } = Directory.CreateTempSubdirectory("sightglass-records-").FullName;
 
