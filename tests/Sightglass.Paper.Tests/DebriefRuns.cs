@@ -28,7 +28,7 @@ internal static class DebriefRuns
         BoundDrill drill = variants.For(new(1, 3), found)!;
         (WorldAction Act, double At)[] acts =
         [
-            (new WorldAction.Walk(drill.Person, "fuel panel aft, right"), 20),
+            (new WorldAction.Walk(drill.Person, "fuel panel, right"), 20),
             (new WorldAction.TakeHint(drill.Person), 200),
             (new WorldAction.Operate(drill.Person, "aft supply valve", "closed"), 240),
             (new WorldAction.Tell(drill.Person, "conductor", "a compartment leaks"), 300),

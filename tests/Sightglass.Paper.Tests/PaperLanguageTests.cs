@@ -11,16 +11,16 @@ namespace Sightglass.Paper.Tests;
 public sealed class PaperLanguageTests
 {
     /// <summary>
-    /// Right unsaid: the program's name; an address; letters painted on the machine; what a gauge works out, as the author wrote it.
+    /// Right unsaid: the program's name; an address; what an assessor wrote; letters painted on the machine; what a gauge works out, as the author wrote it.
     /// </summary>
     private static readonly string[] s_known =
     [
-        "Sightglass", "http://192.0.2.7:5000/walk",
+        "Sightglass", "http://192.0.2.7:5000/walk", DebriefRuns.Facts.Trainee, DebriefRuns.Facts.Agreement, .. DebriefRuns.Facts.Coached, .. DebriefRuns.Facts.Observed.SelectMany(o => new[] { o.Item, o.Saw }),
         .. Papers.Book.Silhouettes.SelectMany(s => s.Shapes).Where(s => s.Style == "lettering").Select(s => s.Text ?? ""),
         .. Papers.Book.RoadNumbers.Keys.SelectMany(n => Papers.Book.For(n).ItemsInOrder).Concat(Papers.Book.ItemsInOrder).Select(i => i.Reading?.Formula).OfType<string>(),
     ];
 
-    public static TheoryData<string> Names => ["card", "lesson", "system-fuel", "system-air", "differences", "habits", "walk"];
+    public static TheoryData<string> Names => ["card", "lesson", "system-fuel", "system-air", "differences", "habits", "walk", "debrief"];
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -6,7 +6,6 @@ using Sightglass.Plant.Plans;
 using Sightglass.Training.Debrief;
 using Sightglass.Training.Drills;
 using Sightglass.Training.Evaluation;
-using Sightglass.World.People;
 using Sightglass.World.Runs;
 
 namespace Sightglass.Paper.Papers;
@@ -107,7 +106,7 @@ public static class DebriefWords
 
     private static string Happened(DrillEvent e) => e switch
     {
-        { Says.Length: > 0, By: { } by } => Say.With($"{Say.Begin(Say.Book(by))}: {e.Says}"),
+        { Says.Length: > 0, By: { } by } => $"{Say.Begin(Say.Book(by))}: {Say.Book(e.Says)}",
         { Says.Length: > 0 } => Say.Book(e.Says),
         { Fault: { } fault, TakesOut: true } => Say.With($"Gone by itself: {new PositionWord(e.On, fault)}, {e.On}."),
         { Fault: { } fault } => Say.With($"A fault came: {new PositionWord(e.On, fault)}, {e.On}."),

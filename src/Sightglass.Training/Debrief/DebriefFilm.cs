@@ -59,7 +59,7 @@ public sealed record DebriefFilm(BoundDrill Drill, ImmutableArray<DebriefSignal>
             return 0;
         }
 
-        double share = span / Math.Max(values.Max(Math.Abs), span);
+        double share = span / Math.Max(values.Max(v => Math.Abs(v)), span);
         return share * (Moments.Any(m => m.Shown(signal) is { } shown && signal.Misleads(shown, m.Truth[number])) ? 2 : Moments.Any(m => m.Shown(signal) is not null) ? 1.5 : 1);
     }
 }

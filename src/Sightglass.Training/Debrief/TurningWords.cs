@@ -54,9 +54,9 @@ internal static class TurningWords
     public static FormattableString WhyBroken(int others, DrillNote? act) => (others, act) switch
     {
         (0, null) => (FormattableString)$"It decides alone: whatever else was reached, this is not passed.",
-        (0, _) => $"It decides alone: whatever else was reached, this is not passed. The hand before it was put to {act.What} at {At(act.At)}.",
+        (0, { } hand) => $"It decides alone: whatever else was reached, this is not passed. The hand before it was put to {hand.What} at {At(hand.At)}.",
         (_, null) => $"It was the first of {others + 1} critical lines that were not met.",
-        _ => $"It was the first of {others + 1} critical lines that were not met. The hand before it was put to {act.What} at {At(act.At)}.",
+        (_, { } hand) => $"It was the first of {others + 1} critical lines that were not met. The hand before it was put to {hand.What} at {At(hand.At)}.",
     };
 
     private static bool IsObjective(BoundDrill drill, EvaluationLine line) => line.What is { ArgumentCount: 1 } what && drill.Drill.Objectives.Any(o => o.Name == what.GetArgument(0) as string);

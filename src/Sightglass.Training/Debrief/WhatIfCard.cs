@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards;
-using Sightglass.Cards.Tree;
 using Sightglass.Training.Drills;
 using Sightglass.Trials;
 using Sightglass.World.Runs;

@@ -33,12 +33,12 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
             return (null, why);
         }
 
-        return await Alone(
+        return await Alone<(DebriefFilm?, string?)>(
             () =>
             {
                 if (_films.FirstOrDefault(f => f.Record == drill.Record && f.End == record!.End && f.Lines == record.Lines.Length).Film is { } kept)
                 {
-                    return (kept, (string?)null);
+                    return (kept, null);
                 }
 
                 DebriefFilm film = DebriefReplay.Run(bound!, record!, cancel);

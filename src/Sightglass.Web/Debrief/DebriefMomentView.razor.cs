@@ -47,6 +47,9 @@ public sealed partial class DebriefMomentView
 
     private SimTime? After => _story.Where(e => e.At > Moment.At).Select(e => (SimTime?)e.At).FirstOrDefault();
 
+    /// <summary>When what was told last came about.</summary>
+    private SimTime? Now => _story.Where(e => e.At <= Moment.At).Select(e => (SimTime?)e.At).LastOrDefault();
+
     private string Faults => string.Join("; ", Moment.Faults.Select(f => $"{Say.Book(f.Item)}: {new PositionWord(f.Item, f.Fault)}"));
 
     /// <summary>What was within reach beside the rows of the table.</summary>

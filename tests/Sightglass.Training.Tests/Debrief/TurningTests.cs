@@ -44,7 +44,8 @@ public sealed class TurningTests
     public void Of_ARunUnderWay_IsOpen()
     {
         Turning turning = Turning.Of(Worked.Drill, DrillReplay.Run(Worked.Drill, Worked.Record(20)));
-        Assert.Equal((TurningKind.Open, null), (turning.Kind, turning.At));
+        Assert.Equal(TurningKind.Open, turning.Kind);
+        Assert.Null(turning.At);
     }
 
     /// <summary>Of several that were broken the earliest decides; of a must-never its own words are said.</summary>
@@ -67,7 +68,7 @@ public sealed class TurningTests
         EvaluationLine hint = new(EvaluationLayer.Help, $"A hint: {"look"}", true, false, -2, $"", SimTime.FromSeconds(5));
         EvaluationSheet sheet = new(1, [hint], 1, 3, 2.4, SimTime.Zero, SimTime.FromSeconds(60));
         Turning turning = Turning.Of(Worked.Drill, new(new([], [], true, []), sheet, null, [], null, 0, 0));
-        Assert.Equal((TurningKind.Points, 5), (turning.Kind, turning.At!.Value.Seconds));
+        Assert.Equal((TurningKind.Points, 5d), (turning.Kind, turning.At!.Value.Seconds));
         Assert.Equal("Not passed: 1 of 3 points, and 2.4 are needed.", Say.With(turning.Headline));
     }
 }

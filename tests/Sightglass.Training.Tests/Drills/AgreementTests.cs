@@ -1,6 +1,6 @@
 using Sightglass.Training.Evaluation;
 
-namespace Sightglass.Training.Tests.Evaluation;
+namespace Sightglass.Training.Tests.Drills;
 
 public sealed class AgreementTests
 {
