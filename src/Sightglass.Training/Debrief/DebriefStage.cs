@@ -39,7 +39,13 @@ internal sealed class DebriefStage : IDisposable
         _faults = [.. drill.Plan.Items.Values.SelectMany(i => i.Faults.Select(f => (i.Item.Name, f.Key, f.Value[0].Slot)))];
         World = new(_bank, 0);
         DiagnosticList found = [];
-        _run = DrillReplay.Begin(World, drill, start, found) ?? throw new ArgumentException(string.Join('\n', found), nameof(start));
+        if (DrillReplay.Begin(World, drill, start, found) is not { } run)
+        {
+            _bank.Dispose();
+            throw new ArgumentException(string.Join('\n', found), nameof(start));
+        }
+
+        _run = run;
         _run.CameAbout = at => AskAt(new(at.Ticks + 1)); // just after: what follows from it is there then
         World.OnSample = _ => Keep();
         _stood = new string[World.People.Count];
