@@ -16,28 +16,37 @@ internal static class PageServer
     /// <summary>For phones.</summary>
     public const int UsualSharePort = 8218;
 
-    /// <param name="folder">The book's.</param>
-    /// <param name="port">Null for the usual one, or any free one where that is taken.</param>
-    /// <param name="records">Where sessions are recorded; null for the user's own data folder.</param>
-    /// <param name="data">Where what is edited is kept; null for the user's own data folder.</param>
-    /// <param name="sharePort">Where phones on the network reach the walk-down, 0 for any free one; null to share nothing.</param>
-    /// <param name="shared">Told how a phone is paired, and again with every new code.</param>
-    /// <param name="unsaid">Told what is wrong with what the book says in other languages.</param>
-    /// <param name="serving">Told the address.</param>
+    /// <summary>For trainees.</summary>
+    public const int UsualRoomPort = 8219;
+
+    /// <param name="asked">What is served, and how; its book folder and port.</param>
+    /// <param name="told">Told what is to be shown of it.</param>
     /// <param name="stop">Asks to stop.</param>
     /// <returns>What is wrong with the book.</returns>
     /// <exception cref="IOException">The port named is taken.</exception>
     /// <exception cref="Storage.DataFolderException">The data folder cannot be opened.</exception>
-    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(string folder, int? port, string? records, string? data, int? sharePort, Action<ShareTold> shared, Action<ImmutableArray<Diagnostic>> unsaid, Action<string> serving, CancellationToken stop)
+    public static async Task<ImmutableArray<Diagnostic>> ServeAsync(PagesAsked asked, PagesTold told, CancellationToken stop)
     {
-        ServeRequest request = new(folder, port ?? UsualPort) { RecordFolder = records, DataFolder = data, RuleFolders = RuleFolderFinder.Find(null), SharePort = sharePort, Language = Tongue.Spoken.Code, Shared = s => shared(Told(s)), Unsaid = unsaid };
+        ServeRequest request = new(asked.Folder, asked.Port ?? UsualPort)
+        {
+            RecordFolder = asked.Records,
+            DataFolder = asked.Data,
+            RuleFolders = RuleFolderFinder.Find(null),
+            SharePort = asked.SharePort,
+            Language = Tongue.Spoken.Code,
+            Shared = s => told.Shared(Told(s)),
+            Unsaid = told.Unsaid,
+            RoomPort = asked.RoomPort,
+            RoomCertificate = asked.RoomCertificate,
+            RoomOpened = r => told.Room(new(r.Addresses, r.Code, r.IsSecured)),
+        };
         try
         {
-            return await WebHost.ServeAsync(request, serving, stop);
+            return await WebHost.ServeAsync(request, told.Serving, stop);
         }
-        catch (IOException) when (port is null)
+        catch (IOException) when (asked.Port is null)
         {
-            return await WebHost.ServeAsync(request with { Port = 0 }, serving, stop);
+            return await WebHost.ServeAsync(request with { Port = 0 }, told.Serving, stop);
         }
     }
 

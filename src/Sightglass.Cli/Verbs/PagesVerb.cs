@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Security.Cryptography.X509Certificates;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Serving;
@@ -19,6 +20,9 @@ internal abstract class PagesVerb : BookVerb
         Add(Data);
         Add(Share);
         Add(SharePort);
+        Add(Room);
+        Add(RoomPort);
+        Add(RoomCertificate);
     }
 
     private Option<int?> Port { get; } = new("--port") { Description = $"Port on 127.0.0.1; 0 for any that is free. Default: {PageServer.UsualPort}, or any free one where it is taken." };
@@ -31,19 +35,33 @@ internal abstract class PagesVerb : BookVerb
 
     private Option<int> SharePort { get; } = new("--share-port") { Description = "Port for phones; 0 for any that is free.", DefaultValueFactory = _ => PageServer.UsualSharePort };
 
+    private Option<bool> Room { get; } = new("--room") { Description = "Open the training room to the same network: whoever knows the code, which is said aloud, comes in as a trainee. They reach their drill and nothing else." };
+
+    private Option<int> RoomPort { get; } = new("--room-port") { Description = "Port for trainees; 0 for any that is free.", DefaultValueFactory = _ => PageServer.UsualRoomPort };
+
+    private Option<string?> RoomCertificate { get; } = new("--room-certificate") { Description = "Certificate with its key, .pfx without password or .pem, by which the room's line is secured. Default: it is not, and whoever is on that network could read along.", HelpName = "FILE" };
+
     protected async Task<int> ServeAsync(ParseResult line, string folder, CancellationToken stop)
     {
         int? port = line.GetValue(Port);
         int? sharePort = line.GetValue(Share) ? line.GetValue(SharePort) : null;
-        if (port is < 0 or > 65535 || sharePort is < 0 or > 65535)
+        int? roomPort = line.GetValue(Room) ? line.GetValue(RoomPort) : null;
+        if (port is < 0 or > 65535 || sharePort is < 0 or > 65535 || roomPort is < 0 or > 65535)
         {
-            return await WrongUse(line, "--port and --share-port want 0 to 65535.");
+            return await WrongUse(line, "--port, --share-port and --room-port want 0 to 65535.");
+        }
+
+        X509Certificate2? certificate = null;
+        if (line.GetValue(RoomCertificate) is { } file && (certificate = CertificateFile.Read(file, out string why)) is null)
+        {
+            return await WrongUse(line, why);
         }
 
         TextWriter output = line.InvocationConfiguration.Output;
         try
         {
-            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(folder, port, line.GetValue(Records), line.GetValue(Data), sharePort, Tell, LeftOut, Say, stop);
+            ImmutableArray<Diagnostic> wrong = await PageServer.ServeAsync(
+                new(folder, port) { Records = line.GetValue(Records), Data = line.GetValue(Data), SharePort = sharePort, RoomPort = roomPort, RoomCertificate = certificate }, new(Say, Tell, LeftOut, TellRoom), stop);
             Findings.Print(line.InvocationConfiguration.Error, folder, wrong);
             return wrong.IsEmpty ? ExitCode.Good : ExitCode.No;
         }
@@ -82,6 +100,18 @@ internal abstract class PagesVerb : BookVerb
             }
 
             output.Flush();
+        }
+
+        void TellRoom(RoomOpen room)
+        {
+            TextWriter says = line.GetValue(Json) ? line.InvocationConfiguration.Error : output;
+            says.WriteLine($"The room is open. Trainees open {string.Join(" or ", room.Addresses)} and write {room.Code[..3]} {room.Code[3..]}.");
+            if (!room.IsSecured)
+            {
+                says.WriteLine("Its line is not secured: whoever is on that network could read along. Use a network of your own, or --room-certificate.");
+            }
+
+            says.Flush();
         }
 
         void Tell(ShareTold share)

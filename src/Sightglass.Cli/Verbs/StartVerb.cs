@@ -22,6 +22,7 @@ internal sealed class StartVerb : PagesVerb
         ("start", "the demo"),
         ("start my-class --cases 64", "your own class"),
         ("start --share", "phones on the same network may walk down the machine"),
+        ("start --room", "trainees on the same network come in with a code and work their drills"),
     ];
 
     protected override Task<int> RunAsync(ParseResult line, CancellationToken stop)

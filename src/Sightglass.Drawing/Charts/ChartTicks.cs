@@ -26,7 +26,8 @@ public static class ChartTicks
         return Multiples(from, to, step > 0 ? step : Math.Ceiling((to - from) / most / 86400) * 86400);
     }
 
-    private static ImmutableArray<double> Multiples(double from, double to, double step)
+    /// <summary>Multiples of a step within a range.</summary>
+    public static ImmutableArray<double> Multiples(double from, double to, double step)
     {
         ImmutableArray<double>.Builder ticks = ImmutableArray.CreateBuilder<double>();
         for (double k = Math.Ceiling((from / step) - 1e-9); k * step <= to + (step * 1e-9) && ticks.Count < 1000; k++)

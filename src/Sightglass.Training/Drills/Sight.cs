@@ -41,7 +41,7 @@ public sealed record Sight(
             place,
             person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name,
             person.WalkingTo >= 0 || person.Deed is not null,
-            place is null ? [] : [.. book.ItemsInOrder.Where(i => i.Places.Contains(place)).Select(i => Look(world, i))],
+            place is null ? [] : [.. PlaceItems.At(book, place).Select(i => Look(world, i))],
             place is null ? [] : [.. book.Signs.Values.Where(s => (s.Places.IsDefaultOrEmpty || s.Places.Contains(place)) && world.Value(world.Plan.Signs[s.Name]) >= 0).OrderBy(s => s.Span).Select(s => s.Name)],
             place is null ? [] : [.. world.People.Where(p => p != person && p.Place == person.Place).Select(p => p.Role.Name)],
             [.. book.Protections.Values.Where(p => p.Sort == ProtectionSort.Asked && world.IsProtected(person, p)).Select(p => p.Name), .. person.Permissions.Order(StringComparer.Ordinal)],

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Security.Cryptography.X509Certificates;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Language;
+using Sightglass.Web.Room;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Host;
@@ -21,6 +23,15 @@ public sealed record ServeRequest(string BookFolder, int Port)
 
     /// <summary>Port on which phones on the same network reach the walk-down, 0 for any that is free; null, and nothing listens beyond this computer.</summary>
     public int? SharePort { get; init; }
+
+    /// <summary>Port on which trainees on the same network reach their pages, 0 for any that is free; null, and nothing of the room listens beyond this computer.</summary>
+    public int? RoomPort { get; init; }
+
+    /// <summary>What the room's line is secured with; null: everybody on that network could read along.</summary>
+    public X509Certificate2? RoomCertificate { get; init; }
+
+    /// <summary>Told when trainees can come in.</summary>
+    public Action<RoomTold>? RoomOpened { get; init; }
 
     /// <summary>Told when phones can be paired, and again with every new code.</summary>
     public Action<Sharing>? Shared { get; init; }

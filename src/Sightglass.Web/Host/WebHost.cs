@@ -21,6 +21,7 @@ using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
 using Sightglass.Web.Room;
+using Sightglass.Web.Room.Trainee;
 using Sightglass.Web.Rules;
 using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
@@ -48,12 +49,18 @@ public static class WebHost
         DataFolder? data = request.DataFolder is { } named ? DataFolder.Open(named) : null;
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(WebHost).Assembly.GetName().Name, EnvironmentName = "Production" });
         Sharing? sharing = request.SharePort is null ? null : Sharing.Open(data is null ? null : Path.Combine(data.Path, "share"), request.Clock);
+        RoomDoor? door = request.RoomPort is null ? null : new(request.Clock);
         builder.WebHost.UseKestrelCore().ConfigureKestrel(k =>
         {
             k.Listen(System.Net.IPAddress.Loopback, request.Port);
             if (sharing is not null)
             {
                 ShareGate.Listen(k, request.SharePort!.Value, sharing);
+            }
+
+            if (door is not null)
+            {
+                RoomDoor.Listen(k, request.RoomPort!.Value, request.RoomCertificate);
             }
         });
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
@@ -72,6 +79,7 @@ public static class WebHost
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
+        builder.Services.AddSingleton(_ => new RoomKey(door));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
         builder.Services.AddSingleton(s => new ProposalDesk(s.GetRequiredService<DataDesk>().Folder, shelf.Folder, request.Clock));
         builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
@@ -83,10 +91,17 @@ public static class WebHost
         {
             ShareGate.Use(app, sharing);
             PairPage.Map(app, sharing, tongues);
-            app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).First(IsShared)).Port));
+            app.Lifetime.ApplicationStarted.Register(() => sharing.Listens(new Uri(Addresses(app).ElementAt(1)).Port));
+        }
+
+        if (door is not null)
+        {
+            RoomDoor.Use(app);
+            app.Lifetime.ApplicationStarted.Register(() => door.Opens(new Uri(Addresses(app).Last()).Port, request.RoomCertificate is not null));
         }
 
         WrongAddress.Use(app);
+        app.UseWebSockets();
         app.UseAntiforgery();
         Files.Map(app, shelf);
         AnswerPage.Map(app, tongues);
@@ -98,6 +113,7 @@ public static class WebHost
         TrainFiles.Map(app);
         DebriefFiles.Map(app);
         PhonePapers.Map(app);
+        TraineePages.Map(app, tongues, door);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
@@ -134,6 +150,11 @@ public static class WebHost
                 sharing.Pairing.Changed += () => request.Shared?.Invoke(sharing);
             }
 
+            if (app.Services.GetRequiredService<RoomKey>().Door is { } door)
+            {
+                request.RoomOpened?.Invoke(door.Told);
+            }
+
             await app.WaitForShutdownAsync(cancel);
         }
 
@@ -144,12 +165,11 @@ public static class WebHost
     public static string Address(WebApplication app)
     {
         ArgumentNullException.ThrowIfNull(app);
-        return Addresses(app).First(a => !IsShared(a));
+        return Addresses(app).First(a => new Uri(a).IsLoopback);
     }
 
+    /// <summary>In the order in which they were asked for: this computer alone, phones, the room.</summary>
     private static ICollection<string> Addresses(WebApplication app) => app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
-
-    private static bool IsShared(string address) => address.StartsWith("https:", StringComparison.Ordinal);
 
     private static string UsualRecords(string bookFolder)
     {

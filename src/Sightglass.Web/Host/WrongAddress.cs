@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
+using Sightglass.Web.Room;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Host;
@@ -14,7 +15,7 @@ internal static class WrongAddress
         app.Use((context, next) =>
         {
             bool reads = HttpMethods.IsGet(context.Request.Method) && context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal);
-            if (context.Features.Get<IStatusCodePagesFeature>() is { } told && (!reads || context.Features.Get<SharedLine>() is not null))
+            if (context.Features.Get<IStatusCodePagesFeature>() is { } told && (!reads || context.Features.Get<SharedLine>() is not null || RoomDoor.IsRoom(context)))
             {
                 told.Enabled = false;
             }

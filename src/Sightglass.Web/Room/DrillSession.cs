@@ -67,11 +67,19 @@ public sealed class DrillSession : LiveWorld
     /// <returns>Null once it is on disk and begun; else why it was not done.</returns>
     public string? Act(WorldAction action)
     {
+        ArgumentNullException.ThrowIfNull(action);
         DrillLook now = Current;
-        return now.IsOver ? Say.It("the drill is over")
-            : action is not WorldAction.Stop && Held != HoldReason.None ? Say.It("the clock stands; it waits until it goes")
-            : now.IsTakenOver && action is not WorldAction.Stop ? Say.It("the instructor has taken over")
+        bool stops = action is WorldAction.Stop;
+        string? refused = now.IsOver ? Say.It("the drill is over")
+            : Held != HoldReason.None && !stops ? Say.It("the clock stands; it waits until it goes")
+            : now.IsTakenOver && !stops ? Say.It("the instructor has taken over")
             : Do(action);
+        if (stops && refused is null)
+        {
+            Hold(HoldReason.Stop);
+        }
+
+        return refused;
     }
 
     /// <summary>One beat of the clock on the wall.</summary>

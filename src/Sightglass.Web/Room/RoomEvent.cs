@@ -8,6 +8,7 @@ namespace Sightglass.Web.Room;
 [JsonDerivedType(typeof(Left), "left")]
 [JsonDerivedType(typeof(Began), "began")]
 [JsonDerivedType(typeof(Seated), "seated")]
+[JsonDerivedType(typeof(Freed), "freed")]
 [JsonDerivedType(typeof(Ended), "ended")]
 [JsonDerivedType(typeof(Bookmarked), "bookmarked")]
 [JsonDerivedType(typeof(Noted), "noted")]
@@ -37,6 +38,9 @@ public abstract record RoomEvent(DateTimeOffset On)
 
     /// <summary>Somebody is one of the people of a drill.</summary>
     public sealed record Seated(DateTimeOffset On, int Seat, int Number, int Person) : RoomEvent(On);
+
+    /// <summary>Somebody waits for another drill.</summary>
+    public sealed record Freed(DateTimeOffset On, int Seat) : RoomEvent(On);
 
     /// <summary>A drill is done with.</summary>
     public sealed record Ended(DateTimeOffset On, int Number) : RoomEvent(On);

@@ -154,6 +154,9 @@ public sealed partial class TrainingRoom
                 drill.Worked = drill.Worked.SetItem(s.Person, seat.Name);
                 (seat.Drill, seat.Person, seat.Notes) = (drill, s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
                 break;
+            case RoomEvent.Freed f when _seats.TryGetValue(f.Seat, out Seat? seat):
+                (seat.Drill, seat.Notes) = (null, []);
+                break;
             case RoomEvent.Ended e when _drills.TryGetValue(e.Number, out RoomDrill? drill):
                 drill.Ended = e.On;
                 break;
@@ -203,12 +206,12 @@ public sealed partial class TrainingRoom
                 continue;
             }
 
+            session.Hold(drill.IsAlone ? HoldReason.Alone | HoldReason.Lost : HoldReason.All | HoldReason.Lost);
             if (record!.End > 0)
             {
                 session.Release(HoldReason.Brief);
             }
 
-            session.Hold(drill.IsAlone ? HoldReason.Alone | HoldReason.Lost : HoldReason.All | HoldReason.Lost);
             IsHeld |= !drill.IsAlone;
             drill.Session = session;
             session.Changed += () => TellAll(drill);

@@ -163,6 +163,22 @@ public sealed partial class TrainingRoom : IDisposable
         return trouble;
     }
 
+    /// <summary>Somebody who is done with a drill of their own waits again; one that is under way ends.</summary>
+    public void Free(Seat seat)
+    {
+        ArgumentNullException.ThrowIfNull(seat);
+        lock (_gate)
+        {
+            if (seat.Drill is { } drill && EndNow(drill) is null)
+            {
+                _ = Told(new RoomEvent.Freed(_clock.GetUtcNow(), seat.Number));
+            }
+        }
+
+        seat.Tell();
+        Changed?.Invoke();
+    }
+
     /// <summary>Sets up a drill, held until it is let go.</summary>
     /// <param name="drill">Its name in the book.</param>
     /// <param name="seed">Of the draws.</param>
@@ -333,8 +349,8 @@ public sealed partial class TrainingRoom : IDisposable
             (begun.Session, begun.Drill) = (session, bound);
             if (from is not null)
             {
-                session.Release(HoldReason.Brief);
                 session.Hold(alone ? HoldReason.Alone : HoldReason.One);
+                session.Release(HoldReason.Brief);
             }
 
             if (IsHeld)

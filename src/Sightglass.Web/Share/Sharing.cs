@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.NetworkInformation;
 using System.Net.Sockets;
 using System.Security.Cryptography.X509Certificates;
 
@@ -8,7 +7,7 @@ namespace Sightglass.Web.Share;
 /// <summary>What phones on the same network reach: certificate, pairing, the seal of papers, and where. The pages themselves stay on this computer.</summary>
 public sealed class Sharing : IDisposable
 {
-    private readonly IPAddress[] _addresses = [.. Reached()];
+    private readonly IPAddress[] _addresses = [.. HostAddresses.Reached()];
 
     private Sharing(string? folder, TimeProvider clock)
     {
@@ -51,10 +50,4 @@ public sealed class Sharing : IDisposable
         IPAddress first = _addresses.FirstOrDefault(a => a.AddressFamily == AddressFamily.InterNetwork) ?? _addresses.FirstOrDefault() ?? IPAddress.Loopback;
         Address = new UriBuilder("https", first.ToString(), port, "/walkdown/").Uri;
     }
-
-    private static IEnumerable<IPAddress> Reached() => NetworkInterface.GetAllNetworkInterfaces()
-        .Where(n => n.OperationalStatus == OperationalStatus.Up && n.NetworkInterfaceType != NetworkInterfaceType.Loopback)
-        .SelectMany(n => n.GetIPProperties().UnicastAddresses)
-        .Select(a => a.Address)
-        .Where(a => a.AddressFamily == AddressFamily.InterNetwork || (a.AddressFamily == AddressFamily.InterNetworkV6 && a is { IsIPv6LinkLocal: false }));
 }

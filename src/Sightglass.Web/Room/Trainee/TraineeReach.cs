@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Text;
+using Sightglass.Basics.Language;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Cards.Story;
+using Sightglass.Drawing.Instruments;
+using Sightglass.Training.Drills;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Room.Trainee;
+
+/// <summary>What is within reach, each thing drawn as it is, with what can be done with it.</summary>
+internal static class TraineeReach
+{
+    private const int MostButtons = 4;
+    private const int MostTogether = 14;
+
+    public static void Add(ImmutableArray<Fragment>.Builder pieces, BoundDrill bound, Sight sight, Role role)
+    {
+        ClassBook book = bound.Plan.Book;
+        StringBuilder list = new();
+        list.Append("<h2>").Append(Html.Encode(Say.It("Within reach"))).Append("</h2>");
+        (int Number, SeenItem Seen)[] drawn = [.. sight.Items.Index().Where(i => IsDrawn(i.Item))];
+        // Many things stand in groups, by what they belong to.
+        foreach (var group in drawn.GroupBy(d => drawn.Length > MostTogether ? book.Items[d.Seen.Name].System : null))
+        {
+            list.Append(group.Key is null ? "" : $"<h3>{Html.Encode(Words.Capital(group.Key))}</h3>").Append("<ul>");
+            foreach ((int i, _) in group)
+            {
+                list.Append(Html.Slot(FormattableString.Invariant($"it-{i}"), "li", FormattableString.Invariant($"data-dot=\"{i}\"")));
+            }
+
+            list.Append("</ul>");
+        }
+
+        list.Append(Plain(sight)).Append(Html.Slot("guards", "div", "class=\"guards\""));
+        // The name of the place is a part of it, so that it is written anew elsewhere.
+        pieces.Add(new("reach", $"<!-- {Html.Encode(sight.Place)} -->" + list, "main"));
+        foreach ((int i, SeenItem seen) in drawn)
+        {
+            pieces.Add(new(FormattableString.Invariant($"it-{i}"), ItemOf(book.Items[seen.Name], seen, i, role, sight.IsBusy), "reach"));
+        }
+
+        pieces.Add(new("guards", Guards(bound, sight), "reach"));
+    }
+
+    /// <summary>Whether there is something to read or to operate.</summary>
+    private static bool IsDrawn(SeenItem seen) => seen.Position is not null || seen.Shows is not null || seen.IsLit is not null;
+
+    /// <summary>What only stands there.</summary>
+    private static string Plain(Sight sight)
+    {
+        string[] names = [.. sight.Items.Index().Where(i => !IsDrawn(i.Item)).Select(i => $"<span data-dot=\"{i.Index}\">{Html.Encode(Say.Book(i.Item.Name))}</span>")];
+        return names.Length == 0 ? "" : $"<p class=\"plain-here\"><span>{Html.Encode(Say.It("Also here:"))}</span> {string.Join(", ", names)}</p>";
+    }
+
+    private static string ItemOf(Item item, SeenItem seen, int number, Role role, bool busy)
+    {
+        StringBuilder made = new();
+        string name = Words.Capital(item.Name);
+        made.Append(InstrumentDrawing.Render(new(item, seen.Position, seen.Shows, seen.IsLit), Label(item, seen)));
+        made.Append("<div><p class=\"name\">").Append(Html.Encode(name)).Append("</p>");
+        string state = seen.Position is { } now ? PositionWords.Of(item.Name, now) : seen.IsLit is { } lit ? (lit ? Say.It("lit") : Say.It("dark")) : "";
+        if (state.Length > 0)
+        {
+            made.Append("<p class=\"small\">").Append(Html.Encode(state)).Append("</p>");
+        }
+
+        if (seen.Position is not null && item.Positions.Length > 1)
+        {
+            Operate(made, item, seen.Position, number, busy);
+        }
+
+        if (item.Authority?.Permission is { } owner && owner != role.Name && seen.Position is not null)
+        {
+            made.Append(Html.Button(FormattableString.Invariant($"ask-{number}"), Html.Encode(Say.With($"Ask the {owner}")), "ask", [("what", item.Name)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Ask the {owner} for permission to operate {item.Name}"))}\""));
+        }
+
+        return made.Append("</div>").ToString();
+    }
+
+    private static void Operate(StringBuilder made, Item item, string now, int number, bool busy)
+    {
+        string off = busy ? "aria-disabled=\"true\"" : "";
+        if (item.Positions.Length <= MostButtons)
+        {
+            made.Append("<div class=\"positions\" role=\"group\" aria-label=\"").Append(Html.Encode(Words.Capital(item.Name))).Append("\">");
+            foreach ((int i, string position) in item.Positions.Index())
+            {
+                made.Append(Html.Button(FormattableString.Invariant($"op-{number}-{i}"), Html.Encode(PositionWords.Of(item.Name, position)), "operate", [("what", item.Name), ("to", position)], "btn", $"aria-pressed=\"{(position == now ? "true" : "false")}\" {off}".Trim()));
+            }
+
+            made.Append("</div>");
+            return;
+        }
+
+        made.Append("<form class=\"positions\" data-do=\"operate\" data-what=\"").Append(Html.Encode(item.Name)).Append("\"><select id=\"op-").Append(number).Append("\" name=\"to\" aria-label=\"").Append(Html.Encode(Words.Capital(item.Name))).Append("\">");
+        foreach (string position in item.Positions)
+        {
+            made.Append("<option value=\"").Append(Html.Encode(position)).Append(position == now ? "\" selected>" : "\">").Append(Html.Encode(PositionWords.Of(item.Name, position))).Append("</option>");
+        }
+
+        made.Append("</select><button class=\"btn\" id=\"opgo-").Append(number).Append("\">").Append(Html.Encode(Say.It("Put it there"))).Append("</button></form>");
+    }
+
+    /// <summary>For who reads with their ears: what an eye reads on the scale, no more.</summary>
+    private static string Label(Item item, SeenItem seen)
+    {
+        string name = Words.Capital(item.Name);
+        return seen.Shows is { } shows && item.Reading is { } reading ? Say.With($"{name}: {QuantityFormat.Text(shows, reading.Unit, reading.Resolution)}")
+            : seen.IsLit is { } lit ? Say.With($"{name}: {(lit ? Say.It("lit") : Say.It("dark"))}")
+            : seen.Position is { } position ? Say.With($"{name}: {PositionWords.Of(item.Name, position)}")
+            : name;
+    }
+
+    /// <summary>Locks, chocks and signals: those that stand here, and those that can be set here.</summary>
+    private static string Guards(BoundDrill bound, Sight sight)
+    {
+        StringBuilder made = new();
+        foreach ((int i, SeenGuard guard) in sight.Guards.Index())
+        {
+            made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{guard.Protection} at {guard.Target}")))).Append(guard.IsOwn ? "" : $" <span class=\"small\">{Html.Encode(Say.It("set by somebody else"))}</span>").Append("</span> ")
+                .Append(Html.Button(FormattableString.Invariant($"untag-{i}"), Html.Encode(Say.It("Take it away")), "take away", [("what", guard.Protection), ("to", guard.Target)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Take away {guard.Protection} from {guard.Target}"))}\"")).Append("</li>");
+        }
+
+        HashSet<string> here = [sight.Place!, .. sight.Items.Select(i => i.Name)];
+        int number = 0;
+        foreach (Protection protection in bound.Plan.Book.Protections.Values.Where(p => p.Sort != ProtectionSort.Asked).OrderBy(p => p.Span))
+        {
+            foreach (string target in protection.Targets.Where(t => here.Contains(t) && !sight.Guards.Any(g => g.Protection == protection.Name && g.Target == t)))
+            {
+                made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{protection.Name} at {target}")))).Append("</span> ")
+                    .Append(Html.Button(FormattableString.Invariant($"tag-{number++}"), Html.Encode(Say.It("Set it")), "set", [("what", protection.Name), ("to", target)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Set {protection.Name} at {target}"))}\"")).Append("</li>");
+            }
+        }
+
+        return made.Length == 0 ? "" : $"<h2>{Html.Encode(Say.It("Locks, chocks, signals"))}</h2><ul>{made}</ul>";
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Text;
+using Sightglass.Basics.Language;
+using Sightglass.Basics.Quantities;
+using Sightglass.Book.Model;
+using Sightglass.Training.Drills;
+using Sightglass.Training.Evaluation;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Room.Trainee;
+
+/// <summary>The evaluation, when a drill is done with, and what is to be talked about.</summary>
+internal static class TraineeSheet
+{
+    public static void Add(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound, DrillLook look, Seat seat)
+    {
+        StringBuilder page = new();
+        page.Append("<div class=\"sheet\">");
+        if (look is { IsJudged: true, Sheet: { } sheet } && seat.Person == bound.Person)
+        {
+            Sheet(page, sheet, bound.Drill);
+        }
+        else
+        {
+            page.Append("<h1>").Append(Html.Encode(look.IsJudged ? Say.It("The drill is over.") : Say.It("The drill was ended before its time."))).Append("</h1><p class=\"lead\">").Append(Html.Encode(Say.It("What was done is kept."))).Append("</p>");
+        }
+
+        if (look.IsJudged && !bound.Drill.Asks.IsEmpty)
+        {
+            page.Append("<h2>").Append(Html.Encode(Say.It("To talk about"))).Append("</h2><ul class=\"plain-list\">");
+            foreach (Question question in bound.Drill.Asks)
+            {
+                page.Append("<li><details><summary>").Append(Html.Encode(Say.Book(question.Asked))).Append("</summary><p>").Append(Html.Encode(Say.Book(question.Answer))).Append("</p></details></li>");
+            }
+
+            page.Append("</ul>");
+        }
+
+        foreach (string advice in drill.Coached)
+        {
+            page.Append("<p class=\"coached\"><b>").Append(Html.Encode(Say.It("From the instructor, apart from what counts:"))).Append("</b> ").Append(Html.Encode(advice)).Append("</p>");
+        }
+
+        if (drill.IsAlone)
+        {
+            page.Append("<div class=\"again\">").Append(Html.Button("again", Html.Encode(Say.It("Once more")), "practise", [("what", bound.Drill.Name)], "btn key")).Append(" <a class=\"btn\" href=\"/drill/free\">").Append(Html.Encode(Say.It("Another drill"))).Append("</a></div>");
+        }
+
+        page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid with an invented machine. Local rules, the maker’s manual and qualified people decide."))).Append("</p></div>");
+        pieces.Add(new("main", page.ToString()));
+        pieces.Add(new("side", ""));
+    }
+
+    private static void Sheet(StringBuilder page, EvaluationSheet sheet, Drill drill)
+    {
+        EvaluationLine? decides = sheet.Failures.FirstOrDefault();
+        page.Append("<h1>").Append(Html.Encode(sheet.IsPassed ? Say.It("Passed.") : Say.It("Not passed."))).Append("</h1><p class=\"lead\">");
+        page.Append(Html.Encode(sheet.IsPassed ? Say.With($"{Number(sheet.Points)} of {Number(sheet.MostPoints)} points, {Number(sheet.NeededPoints)} were needed.")
+            : decides is null ? Say.With($"{Number(sheet.Points)} of {Number(sheet.MostPoints)} points; {Number(sheet.NeededPoints)} were needed.")
+            : Say.With($"What decided it: {decides.Said}.")));
+        page.Append("</p><p class=\"small\">").Append(Html.Encode(drill.IsQualifying ? Say.It("An assessment.") : Say.It("Practice: nothing of it counts."))).Append("</p><ol class=\"marks\">");
+        foreach (EvaluationLine line in sheet.Lines)
+        {
+            page.Append("<li class=\"").Append(line.IsMet ? "met" : line.IsCritical ? "broken" : "missed").Append("\"><span class=\"mark\" aria-hidden=\"true\">").Append(line.IsMet ? "✓" : line.IsCritical ? "✕" : "○").Append("</span><div><p>")
+                .Append(Html.Encode(line.Said)).Append(line.IsCritical ? $" <i>{Html.Encode(Say.It("critical"))}</i>" : "").Append("<span class=\"vh\"> ").Append(Html.Encode(line.IsMet ? Say.It("met") : Say.It("not met"))).Append("</span></p><p class=\"small\">").Append(Html.Encode(line.Shown));
+            page.Append(line.IsMet || line.Because.Length == 0 ? "" : " " + Html.Encode(Say.Book(line.Because))).Append("</p></div></li>");
+        }
+
+        page.Append("</ol>");
+    }
+
+    private static string Number(double points) => QuantityFormat.Number(points, UnitTable.Get("1"), 0.5);
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Text;
+using Sightglass.Basics.Language;
+using Sightglass.Book.Model;
+using Sightglass.Training.Drills;
+using Sightglass.Web.Live;
+
+namespace Sightglass.Web.Room.Trainee;
+
+/// <summary>
+/// All that stands on a trainee's page, in pieces, in the language that is spoken. It is made from what the person sees from where they stand (<see cref="Sight"/>), from what is said by
+/// radio and from what is written in the drill for them: nothing else of the world is ever sent.
+/// </summary>
+internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk)
+{
+    /// <summary>The pieces, each after the one that holds it.</summary>
+    public ImmutableArray<Fragment> Pieces()
+    {
+        ImmutableArray<Fragment>.Builder pieces = ImmutableArray.CreateBuilder<Fragment>();
+        if (seat.Drill is not { Drill: { } bound, Last: { } look } drill || look.Sights.Length <= seat.Person)
+        {
+            Waiting(pieces);
+            return pieces.ToImmutable();
+        }
+
+        Head(pieces, drill, bound, look);
+        Sight sight = look.Sights[seat.Person];
+        HoldReason held = drill.Session?.Held ?? HoldReason.None;
+        if (drill.Session is null || look.IsJudged)
+        {
+            TraineeSheet.Add(pieces, drill, bound, look, seat);
+        }
+        else if (held.HasFlag(HoldReason.Brief))
+        {
+            TraineeBrief.Add(pieces, drill, bound);
+        }
+        else
+        {
+            TraineePlace.Add(pieces, bound, look, sight, seat.Person, desk, held);
+            TraineeSide.Add(pieces, drill, bound, look, sight, seat, desk);
+        }
+
+        return pieces.ToImmutable();
+    }
+
+    private void Waiting(ImmutableArray<Fragment>.Builder pieces)
+    {
+        StringBuilder page = new();
+        page.Append("<div class=\"wait\"><h1>").Append(Html.Encode(seat.Name)).Append("</h1><p class=\"lead\">");
+        page.Append(Html.Encode(room.MayPractise ? Say.It("The instructor gives you something to do. Until then you may practise by yourself.") : Say.It("The instructor gives you something to do. Wait here."))).Append("</p>");
+        Refused(page);
+        if (room.MayPractise)
+        {
+            foreach (IGrouping<DrillLevel, Drill> level in room.Offered.Where(d => !d.IsQualifying).GroupBy(d => d.Level).OrderBy(g => g.Key))
+            {
+                page.Append("<h2>").Append(Html.Encode(DrillWords.Level(level.Key))).Append("</h2><ul class=\"offered\">");
+                foreach ((int i, Drill drill) in level.Index())
+                {
+                    page.Append("<li><p class=\"name\">").Append(Html.Encode(Words.Capital(drill.Name))).Append("</p><p>").Append(Html.Encode(Say.Book(drill.Aim))).Append("</p>")
+                        .Append(Html.Button(FormattableString.Invariant($"take-{(int)level.Key}-{i}"), Html.Encode(Say.It("Practise this")), "practise", [("what", drill.Name)], "btn", $"aria-label=\"{Html.Encode(Say.With($"Practise this: {drill.Name}"))}\"")).Append("</li>");
+                }
+
+                page.Append("</ul>");
+            }
+        }
+
+        page.Append("</div>");
+        pieces.Add(new("head", ""));
+        pieces.Add(new("main", page.ToString()));
+        pieces.Add(new("side", ""));
+    }
+
+    private void Refused(StringBuilder page)
+    {
+        if (desk.Refused is { } why)
+        {
+            page.Append("<p class=\"trouble\" role=\"alert\">").Append(Html.Encode(Say.Begin(why))).Append("</p>");
+        }
+    }
+
+    private void Head(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound, DrillLook look)
+    {
+        bool isOn = drill.Session is { } session && !look.IsOver && !session.Held.HasFlag(HoldReason.Brief);
+        StringBuilder head = new();
+        head.Append("<span class=\"what\"><b>").Append(Html.Encode(Words.Capital(bound.Drill.Name))).Append("</b> <span>").Append(Html.Encode(DrillWords.Use(bound.Drill))).Append(", ").Append(Html.Encode(Say.Book(bound.Situation.People[seat.Person].Role))).Append("</span></span>");
+        head.Append(Html.Slot("clock", "span", $"class=\"clock\" role=\"timer\" aria-label=\"{Html.Encode(Say.It("Time since the start"))}\""));
+        if (isOn)
+        {
+            head.Append(Html.Button("stop", Html.Encode(Say.It("Stop: unsafe")), "stop", null, "btn stop"));
+        }
+
+        pieces.Add(new("head", head.ToString()));
+        string limit = Words.Clock(bound.Drill.TimeLimit);
+        pieces.Add(new("clock", $"{Words.Clock(look.Now.Seconds)} <span class=\"small\">{Html.Encode(Say.With($"of {limit}"))}</span>", "head"));
+    }
+}
