@@ -57,13 +57,14 @@ public sealed class DebriefTests(Site site) : IClassFixture<Site>
         Assert.Null(room.Join("A. Trainee", out Seat? seat, out _));
         using IDisposable there = room.Open(seat!);
         Assert.Null(room.Begin("a headlight is dark", 1, 2, [seat!]));
-        DrillSession session = seat!.Drill!.Session!;
+        RoomDrill drill = seat!.Drill!;
+        DrillSession session = drill.Session!;
         session.Release(HoldReason.Brief);
         Assert.Null(session.Act(new WorldAction.Walk(session.Drill.Person, session.Plan.Book.Items["headlight breaker"].Places[0])));
         session.Forward(SimTime.FromSeconds(90));
         Assert.Null(session.Act(new WorldAction.Declare(session.Drill.Person)));
         session.Forward(SimTime.FromSeconds(2000));
-        Assert.Null(room.End(seat.Drill!));
-        return seat.Drill!.Number;
+        Assert.Null(room.End(drill));
+        return drill.Number;
     }
 }
