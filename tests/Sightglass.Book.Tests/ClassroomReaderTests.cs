@@ -79,6 +79,7 @@ public sealed class ClassroomReaderTests
             order:
               looked first: { first: fuel is left, then: closed of forward supply valve, because: Look. }
             hints: [{ says: Look., costs: 2 }]
+            observe: [keeps both hands free on the steps, "repeats what is said by radio, word for word"]
             asks: [{ question: Why?, answer: So. }]
             passes from: 75 %
 
@@ -95,6 +96,7 @@ public sealed class ClassroomReaderTests
         Assert.Equal(("it is holed", "it leaks", "The glass."), (drill.Reports.Single().Name, drill.Reports.Single().ToldAs.Single(), drill.Reports.Single().Because));
         Assert.Equal([("it is dry", ""), ("it is wet", "Wet.")], drill.MustNever.Select(n => (n.Name, n.Because)));
         Assert.Equal(("looked first", "Look."), (drill.Orders.Single().Name, drill.Orders.Single().Because));
+        Assert.Equal(["keeps both hands free on the steps", "repeats what is said by radio, word for word"], drill.Observe);
         Assert.Equal(("Look.", 2.0), (drill.Hints.Single().Says, drill.Hints.Single().Costs));
         Assert.Equal(new[] { (120.0, "leak", false), (0.0, "leak", true), (0.0, null, false), (0.0, null, false) }, drill.Events.Select(e => (e.After, e.Fault, e.TakesOut)));
         Assert.Equal(("diameter", "8 mm"), (drill.Events[0].Values.Single().Name, drill.Events[0].Values.Single().Value.Text));

@@ -1,6 +1,5 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
-using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Sightglass.Basics.Time;
 using Sightglass.Web.Room;
@@ -53,7 +52,7 @@ public sealed class DebriefTests(Site site) : IClassFixture<Site>
     /// <summary>Somebody walks, does nothing, and says that it is done.</summary>
     private int Work()
     {
-        TrainingRoom room = site.Services.GetRequiredService<TrainingRoom>();
+        TrainingRoom room = site.Room;
         Assert.Null(room.Join("A. Trainee", out Seat? seat, out _));
         using IDisposable there = room.Open(seat!);
         Assert.Null(room.Begin("a headlight is dark", 1, 2, [seat!]));

@@ -1,8 +1,10 @@
 using System.Runtime.CompilerServices;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Host;
+using Sightglass.Web.Room;
 
 namespace Sightglass.Browser.Tests;
 
@@ -24,8 +26,8 @@ public sealed class Site : IAsyncLifetime
 
     public string Address { get; private set; } = "";
 
-    /// <summary>What the pages are served by.</summary>
-    public IServiceProvider Services => _app!.Services;
+    /// <summary>The training room behind the pages.</summary>
+    public TrainingRoom Room => _app!.Services.GetRequiredService<TrainingRoom>();
 
     /// <summary>Where the sessions are recorded.</summary>
     public string Records { get; } = Directory.CreateTempSubdirectory("sightglass-records-").FullName;

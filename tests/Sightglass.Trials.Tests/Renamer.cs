@@ -29,7 +29,7 @@ internal sealed partial class Renamer
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
         bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
         routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance pulls handle most power brakes planned speed force needed lost lead trail dead commands
-        drills use aim tools cue events operated objectives worth critical once reports hints costs
+        drills use aim tools cue events operated objectives worth critical once reports hints costs observe
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);

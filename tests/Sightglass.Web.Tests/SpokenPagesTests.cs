@@ -37,6 +37,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         ["sightglass walkdown --take FILE"] = "what is typed into a terminal",
         ["sightglass walkdown --html FILE"] = "what is typed into a terminal",
         ["docs/guide/a-train.md"] = "a file's name",
+        ["--room"] = "what is typed into a terminal",
         ["--share"] = "what is typed into a terminal",
     };
 
@@ -67,6 +68,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [InlineData("/room/debrief/99")]
     [InlineData("/trains")]
     [InlineData("/trains?train=night%20mail&grade=1.5")]
+    [InlineData("/room")]
     [InlineData("/not-here")]
     [InlineData("/walkdown/")]
     [InlineData("/walkdown/pair")]

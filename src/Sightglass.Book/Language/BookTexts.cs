@@ -196,7 +196,7 @@ public static class BookTexts
 
     private static IEnumerable<ReadText> DrillTexts(Drill d)
     {
-        string[] told = [d.Aim, d.StopWord, .. d.NotReal, .. d.Tools];
+        string[] told = [d.Aim, d.StopWord, .. d.NotReal, .. d.Tools, .. d.Observe];
         return told.Select(t => Prose(t, d.Span))
             .Concat(d.Objectives.SelectMany(o => new[] { Name(o.Name, o.Span), Prose(o.Because, o.Span) }))
             .Concat(d.Reports.SelectMany(r => new[] { Name(r.Name, r.Span), Prose(r.Because, r.Span) }))

@@ -71,6 +71,9 @@ public sealed record Drill(string Name, Span Span)
     /// <summary>From the faintest to the plainest.</summary>
     public ImmutableArray<DrillHint> Hints { get; init; } = [];
 
+    /// <summary>What an assessor watches beside what the machine tells: go, no go or not seen.</summary>
+    public ImmutableArray<string> Observe { get; init; } = [];
+
     /// <summary>Questions for afterwards.</summary>
     public ImmutableArray<Question> Asks { get; init; } = [];
 

@@ -52,6 +52,7 @@ internal static class DrillReader
             Orders = [.. map.Entries("order").Select(e => Order(e, context)).OfType<DrillOrder>()],
             PassesFrom = map.Share("passes from", 0.8),
             Hints = [.. map.Elements("hints").Select(n => Hint(n, context)).OfType<DrillHint>()],
+            Observe = [.. map.List("observe").Select(n => n.Value.Trim())],
             Asks = QuestionReader.Read(map.Take("asks"), context),
             SolvedBySpan = map.SpanOf("solved by"),
             SolvedBy = map.Names("solved by", NameUse.Card),

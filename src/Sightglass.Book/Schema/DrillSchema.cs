@@ -31,6 +31,7 @@ internal sealed class DrillSchema(QuantityDefinitions quantities)
         Key("order", Named(Order(), "What must have been so before something else comes about: those orders alone that safety needs.")),
         Key("passes from", quantities.Value(Dimension.One, "Share of the points, beside every critical line.", "80 %")),
         Key("hints", List(Map(null, [Key("says", Text()), Key("costs", quantities.Value(Dimension.One, "Points.", "1"))], "says"), "From the faintest to the plainest.")),
+        Key("observe", Ref("names", "What an assessor watches beside what the machine tells, a sentence each: go, no go or not seen.")),
         Key("asks", List(Map(null, [Key("question", Text()), Key("answer", Text())], "question", "answer"), "Questions for afterwards.")),
         Key("solved by", Ref("names", "Cards that pass it, by the names of their files without the ending.")),
     ], "aim", "situation", "role", "objectives");

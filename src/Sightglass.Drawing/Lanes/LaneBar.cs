@@ -1,8 +1,8 @@
 namespace Sightglass.Drawing.Lanes;
 
-/// <summary>Something that lasts.</summary>
+/// <summary>A stay.</summary>
 /// <param name="From">Seconds.</param>
 /// <param name="To">Seconds.</param>
-/// <param name="Words">What; written into the bar where there is room.</param>
-/// <param name="Sort">How it is drawn.</param>
-public sealed record LaneBar(double From, double To, string Words, LaneBarSort Sort = LaneBarSort.Box);
+/// <param name="Words">What is written in it, as far as it has room.</param>
+/// <param name="IsHere">Whether it is where they are now.</param>
+public sealed record LaneBar(double From, double To, string Words, bool IsHere);

@@ -1,7 +1,7 @@
 namespace Sightglass.Drawing.Lanes;
 
-/// <summary>Something that happens.</summary>
+/// <summary>An act.</summary>
 /// <param name="At">Seconds.</param>
-/// <param name="Sort">How it is drawn.</param>
-/// <param name="Words">What, for a pointer that rests on it.</param>
-public sealed record LaneMark(double At, LaneMarkSort Sort, string Words);
+/// <param name="Shape">What sort of act.</param>
+/// <param name="Words">What it was.</param>
+public sealed record LaneMark(double At, LaneMarkShape Shape, string Words);

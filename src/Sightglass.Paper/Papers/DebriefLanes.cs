@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
 using Sightglass.Basics.Time;
-using Sightglass.Drawing.Lanes;
+using Sightglass.Drawing.Timelines;
 using Sightglass.Training.Debrief;
 using Sightglass.Training.Drills;
 using Sightglass.World.Journal;
@@ -20,7 +20,7 @@ public static class DebriefLanes
     /// <param name="narrow">Whether names stand over their lanes.</param>
     /// <param name="parts">The moment at which it parts from the record; null for the record itself.</param>
     /// <param name="tells">Whether what was found is shown: what was reached, what must never be, and what decided it.</param>
-    public static TimeLanes Of(DebriefFilm film, double width, bool narrow = false, SimTime? parts = null, bool tells = true)
+    public static Timeline Of(DebriefFilm film, double width, bool narrow = false, SimTime? parts = null, bool tells = true)
     {
         ArgumentNullException.ThrowIfNull(film);
         return new()
@@ -34,7 +34,7 @@ public static class DebriefLanes
         };
     }
 
-    private static IEnumerable<LaneMoment> Moments(DebriefFilm film, SimTime? parts, bool tells)
+    private static IEnumerable<TimelineMoment> Moments(DebriefFilm film, SimTime? parts, bool tells)
     {
         ImmutableArray<DrillNote> notes = film.Result.Outcome.Notes;
         if (film.Result.Sheet.KnownAt is { } known && known > SimTime.Zero)
@@ -58,9 +58,9 @@ public static class DebriefLanes
         }
     }
 
-    private static TimeLane Places(DebriefFilm film)
+    private static TimelineLane Places(DebriefFilm film)
     {
-        List<LaneBar> bars = [];
+        List<TimelineBar> bars = [];
         DebriefMoment first = film.Moments[0];
         for (int i = 1; i <= film.Moments.Length; i++)
         {
@@ -70,7 +70,7 @@ public static class DebriefLanes
             {
                 double to = now?.At.Seconds ?? film.End.Seconds;
                 bars.Add(stood.Towards is { } towards
-                    ? new(first.At.Seconds, to, Say.With($"to {towards}"), LaneBarSort.Way)
+                    ? new(first.At.Seconds, to, Say.With($"to {towards}"), TimelineBarSort.Way)
                     : new(first.At.Seconds, to, Say.Begin(Say.Book(stood.Place))));
                 first = now ?? first;
             }
@@ -79,29 +79,29 @@ public static class DebriefLanes
         return new(Say.It("place")) { Bars = [.. bars] };
     }
 
-    private static TimeLane Acts(DebriefFilm film) => new(Say.It("hands")) { Marks = [.. Marks(film, LaneMarkSort.Act, DrillNoteKind.Touched)] };
+    private static TimelineLane Acts(DebriefFilm film) => new(Say.It("hands")) { Marks = [.. Marks(film, TimelineMarkSort.Act, DrillNoteKind.Touched)] };
 
-    private static IEnumerable<TimeLane> Said(DebriefFilm film)
+    private static IEnumerable<TimelineLane> Said(DebriefFilm film)
     {
-        LaneMark[] marks =
+        TimelineMark[] marks =
         [
-            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Said).Select(j => new LaneMark(j.Time.Seconds, LaneMarkSort.Said, j.Text)),
-            .. Marks(film, LaneMarkSort.Word, DrillNoteKind.ReportedRight, DrillNoteKind.ReportedWrong, DrillNoteKind.Hint, DrillNoteKind.Stopped, DrillNoteKind.TakenOver, DrillNoteKind.HandedBack),
+            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Said).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Said, j.Text)),
+            .. Marks(film, TimelineMarkSort.Word, DrillNoteKind.ReportedRight, DrillNoteKind.ReportedWrong, DrillNoteKind.Hint, DrillNoteKind.Stopped, DrillNoteKind.TakenOver, DrillNoteKind.HandedBack),
         ];
-        return marks.Length == 0 ? [] : [new TimeLane(Say.It("said, reported")) { Marks = [.. marks] }];
+        return marks.Length == 0 ? [] : [new TimelineLane(Say.It("said, reported")) { Marks = [.. marks] }];
     }
 
-    private static IEnumerable<TimeLane> Happened(DebriefFilm film)
+    private static IEnumerable<TimelineLane> Happened(DebriefFilm film)
     {
-        LaneMark[] marks =
+        TimelineMark[] marks =
         [
-            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new LaneMark(j.Time.Seconds, LaneMarkSort.Truth, j.Text)),
-            .. Marks(film, LaneMarkSort.Truth, DrillNoteKind.Event, DrillNoteKind.Interfered),
+            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Truth, j.Text)),
+            .. Marks(film, TimelineMarkSort.Truth, DrillNoteKind.Event, DrillNoteKind.Interfered),
         ];
-        return marks.Length == 0 ? [] : [new TimeLane(Say.It("truth: faults and events"), IsTruth: true) { Marks = [.. marks] }];
+        return marks.Length == 0 ? [] : [new TimelineLane(Say.It("truth: faults and events"), IsTruth: true) { Marks = [.. marks] }];
     }
 
-    private static TimeLane Trace(DebriefFilm film, int number)
+    private static TimelineLane Trace(DebriefFilm film, int number)
     {
         DebriefSignal signal = film.Signals[number];
         List<ImmutableArray<(double, double)>> shown = [];
@@ -132,12 +132,12 @@ public static class DebriefLanes
         };
     }
 
-    private static IEnumerable<TimeLane> Objectives(DebriefFilm film)
+    private static IEnumerable<TimelineLane> Objectives(DebriefFilm film)
     {
         for (int i = 0; i < film.Drill.Objectives.Length; i++)
         {
-            List<LaneBar> bars = [];
-            List<LaneMark> marks = [];
+            List<TimelineBar> bars = [];
+            List<TimelineMark> marks = [];
             string name = film.Drill.Drill.Objectives[i].Name;
             double? from = null;
             foreach (DrillNote note in film.Result.Outcome.Notes.Where(n => n.Number == i && (n.Kind is DrillNoteKind.Reached or DrillNoteKind.Lost)))
@@ -148,31 +148,31 @@ public static class DebriefLanes
                 }
                 else if (from is { } began)
                 {
-                    bars.Add(new(began, note.At.Seconds, Say.Book(name), LaneBarSort.Holds));
-                    marks.Add(new(note.At.Seconds, LaneMarkSort.Lost, DebriefWords.Sentence(film.Drill, note)!));
+                    bars.Add(new(began, note.At.Seconds, Say.Book(name), TimelineBarSort.Holds));
+                    marks.Add(new(note.At.Seconds, TimelineMarkSort.Lost, DebriefWords.Sentence(film.Drill, note)!));
                     from = null;
                 }
             }
 
             if (from is { } last)
             {
-                bars.Add(new(last, film.End.Seconds, Say.Book(name), LaneBarSort.Holds));
+                bars.Add(new(last, film.End.Seconds, Say.Book(name), TimelineBarSort.Holds));
             }
 
             yield return new(Say.Begin(Say.Book(name))) { Bars = [.. bars], Marks = [.. marks] };
         }
     }
 
-    private static IEnumerable<TimeLane> Nevers(DebriefFilm film)
+    private static IEnumerable<TimelineLane> Nevers(DebriefFilm film)
     {
-        LaneMark[] marks = [.. Marks(film, LaneMarkSort.Broken, DrillNoteKind.Never, DrillNoteKind.Breach, DrillNoteKind.Injured)];
-        return film.Drill.MustNever.IsEmpty && marks.Length == 0 ? [] : [new TimeLane(Say.It("must never")) { Marks = [.. marks] }];
+        TimelineMark[] marks = [.. Marks(film, TimelineMarkSort.Broken, DrillNoteKind.Never, DrillNoteKind.Breach, DrillNoteKind.Injured)];
+        return film.Drill.MustNever.IsEmpty && marks.Length == 0 ? [] : [new TimelineLane(Say.It("must never")) { Marks = [.. marks] }];
     }
 
-    private static IEnumerable<LaneMark> Marks(DebriefFilm film, LaneMarkSort sort, params DrillNoteKind[] kinds) =>
+    private static IEnumerable<TimelineMark> Marks(DebriefFilm film, TimelineMarkSort sort, params DrillNoteKind[] kinds) =>
         from note in film.Result.Outcome.Notes
         where kinds.Contains(note.Kind)
         let words = DebriefWords.Sentence(film.Drill, note)
         where words is not null
-        select new LaneMark(note.At.Seconds, sort, words);
+        select new TimelineMark(note.At.Seconds, sort, words);
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
-using Sightglass.Drawing.Lanes;
+using Sightglass.Drawing.Timelines;
 using Sightglass.Drawing.Svg;
 using Sightglass.Paper.Document;
 using Sightglass.Training.Debrief;
@@ -69,9 +69,9 @@ public static class DebriefPaper
 
     private static IEnumerable<PaperBlock> Second(DebriefFilm film, DebriefFacts facts)
     {
-        TimeLanes lanes = DebriefLanes.Of(film, Width);
+        Timeline lanes = DebriefLanes.Of(film, Width);
         yield return new PaperBlock.Heading(2, Say.It("What happened when"));
-        yield return new PaperBlock.Picture(TimeLanesDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.46, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
+        yield return new PaperBlock.Picture(TimelineDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.46, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
         yield return new PaperBlock.Columns([.. Observed(facts)], [.. Coached(facts)]);
         yield return new PaperBlock.Heading(2, Say.It("Signed"));
         yield return new PaperBlock.Table([Say.It("Who"), Say.It("Name"), Say.It("Signature"), Say.It("Day")], [.. Signers(facts)]) { Widths = [1.4, 2, 2.4, 1.2], RowHeads = true };

@@ -14,6 +14,9 @@ public sealed record DrillLook
     /// <summary>What each of the people there sees from where they stand, by their number.</summary>
     public ImmutableArray<Sight> Sights { get; init; } = [];
 
+    /// <summary>Everybody there, by their number: for the instructor.</summary>
+    public ImmutableArray<PersonLook> People { get; init; } = [];
+
     /// <summary>What is said by radio: everybody hears it. Oldest first.</summary>
     public ImmutableArray<JournalEntry> Said { get; init; } = [];
 

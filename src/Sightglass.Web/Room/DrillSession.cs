@@ -17,16 +17,43 @@ public sealed class DrillSession : LiveWorld
     /// <summary>Simulated seconds for which one beat runs on what is over: others wait meanwhile.</summary>
     private const double SettleSlice = 30;
 
-    /// <summary>Simulated seconds between looks while it is run on to a moment or until something is so.</summary>
+    /// <summary>Simulated seconds between looks while it is run on until something is so.</summary>
     private const double ForwardStep = 1;
 
+    /// <summary>Simulated seconds between looks while it is run on to a moment.</summary>
+    private const double ForwardSlice = 10;
+
+    /// <summary>Looks on the way to where a record ends.</summary>
+    private const int RestoredLooks = 120;
+
+    private readonly DrillTracer _tracer;
     private DrillRun _run = null!;
+    private ImmutableHashSet<int>? _watched;
     private Pace _wanted = Pace.Real;
 
     private DrillSession(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record)
-        : base(drill.Plan, start, clock, record) => Drill = drill;
+        : base(drill.Plan, start, clock, record)
+    {
+        (Drill, Topics) = (drill, DrillTopics.Of(drill));
+        _tracer = new(Topics);
+    }
 
     public BoundDrill Drill { get; }
+
+    /// <summary>The quantities that it is about.</summary>
+    public DrillTopics Topics { get; }
+
+    /// <summary>What they have been, and where everybody was.</summary>
+    public DrillTrace Trace
+    {
+        get
+        {
+            lock (Gate)
+            {
+                return _tracer.Trace;
+            }
+        }
+    }
 
     /// <summary>What was seen last: everybody's page is made from it.</summary>
     public DrillLook Current { get; private set; } = new();
@@ -39,6 +66,27 @@ public sealed class DrillSession : LiveWorld
     {
         get => _wanted;
         set => Arrange(Held, value);
+    }
+
+    /// <summary>Numbers of the people through whose eyes somebody looks now; of the others only is known where they are. Null: all, at first.</summary>
+    public ImmutableHashSet<int>? Watched
+    {
+        get => _watched;
+        set
+        {
+            lock (Gate)
+            {
+                if (IsClosed || (value is not null && _watched is not null && value.SetEquals(_watched)))
+                {
+                    return;
+                }
+
+                _watched = value;
+                See(World.Now);
+            }
+
+            Tell();
+        }
     }
 
     /// <summary>Begins anew, held until the trainee has been told what it is about.</summary>
@@ -98,23 +146,38 @@ public sealed class DrillSession : LiveWorld
         return Current.IsJudged || Current.Trouble is not null;
     }
 
-    /// <summary>Runs on at once, however the clock stands, to a moment or until something is so.</summary>
+    /// <summary>Runs on at once, however the clock stands, to a moment or until something is so; no further than to where the drill is over, or judged where it is over already.</summary>
     /// <param name="to">The latest moment.</param>
     /// <param name="until">Asked each simulated second, with the machine in view; null: to the moment.</param>
+    /// <param name="stop">Lets it stand where it has come to.</param>
     /// <returns>Whether it came to be so.</returns>
-    public bool Forward(SimTime to, Func<World.World, bool>? until = null)
+    public bool Forward(SimTime to, Func<World.World, bool>? until = null, CancellationToken stop = default)
     {
+        bool wasOver = Current.IsOver;
         bool isSo = false;
-        lock (Gate)
+        for (bool goes = true; goes && !isSo && !stop.IsCancellationRequested;)
         {
-            while (!isSo && !IsClosed && World.Now < to && World.Trouble is null && !_run.IsJudged)
+            lock (Gate)
             {
-                SimTime next = until is null ? to : SimTime.Min(to, World.Now + SimTime.FromSeconds(ForwardStep));
-                World.OnSample = w => isSo = until?.Invoke(w) == true;
-                World.SampleAt(next);
-                World.RunTo(next);
+                goes = !IsClosed && World.Now < to && World.Trouble is null && !_run.IsJudged && _run.IsOver == wasOver;
+                if (goes)
+                {
+                    SimTime next = SimTime.Min(to, World.Now + SimTime.FromSeconds(until is null ? ForwardSlice : ForwardStep));
+                    World.OnSample = w =>
+                    {
+                        Seen(w);
+                        isSo = until?.Invoke(w) == true;
+                    };
+                    World.SampleAt(next);
+                    World.RunTo(next);
+                }
             }
 
+            Tell();
+        }
+
+        lock (Gate)
+        {
             if (!IsClosed)
             {
                 See(World.Now);
@@ -125,6 +188,8 @@ public sealed class DrillSession : LiveWorld
         Tell();
         return isSo;
     }
+
+    protected override bool NeedsLook(SimTime at) => _watched is not { IsEmpty: true } || _tracer.IsDue(at);
 
     protected override string? Fault(WorldAction action) => action switch
     {
@@ -138,7 +203,7 @@ public sealed class DrillSession : LiveWorld
         // What is seen does not depend on how fast it goes.
     }
 
-    protected override void Seen(World.World world)
+    protected override void Seen(World.World world, bool inView)
     {
         if (world.Trouble is { } trouble)
         {
@@ -154,7 +219,8 @@ public sealed class DrillSession : LiveWorld
         Current = before with
         {
             Now = world.Now,
-            Sights = [.. world.People.Select(p => Sight.Of(world, p))],
+            Sights = [.. world.People.Select(p => inView && _watched?.Contains(p.Id) != false ? Sight.Of(world, p) : Sight.Whereabouts(world, p))],
+            People = _tracer.Look(world, inView),
             Journal = journal,
             Said = quiet ? before.Said : [.. journal.Where(j => j.Kind == JournalKind.Said)],
             Notes = notes,
@@ -180,6 +246,10 @@ public sealed class DrillSession : LiveWorld
         if (record is not null)
         {
             Replay.Schedule(session.World, record);
+            for (long at = 0; at < record.End; at += Math.Max(record.End / RestoredLooks, SimTime.TicksPerSecond))
+            {
+                session.See(new(at));
+            }
         }
 
         session.See(new(record?.End ?? 0));

@@ -40,6 +40,9 @@ public sealed class RoomDrill
     /// <summary>What was seen last; null where nothing was since the program began.</summary>
     public DrillLook? Last => Session?.Current ?? Look;
 
+    /// <summary>Who works, or has worked, in it; also who has left the room since.</summary>
+    public ImmutableArray<Worker> Workers { get; internal set; } = [];
+
     /// <summary>Moments that were marked.</summary>
     public ImmutableArray<(SimTime At, string Name)> Bookmarks { get; internal set; } = [];
 

@@ -153,6 +153,7 @@ public sealed partial class TrainingRoom
                 long until = drill.From is { } from && seat.Drill?.Number == from && RecordOf(drill) is { } record ? record.Header.From?.At ?? 0 : -1;
                 drill.Worked = drill.Worked.SetItem(s.Person, seat.Name);
                 (seat.Drill, seat.Person, seat.Notes) = (drill, s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
+                drill.Workers = [.. drill.Workers.Where(w => w.Seat != s.Seat), new(s.Seat, seat.Name, s.Person)];
                 break;
             case RoomEvent.Freed f when _seats.TryGetValue(f.Seat, out Seat? seat):
                 (seat.Drill, seat.Notes) = (null, []);

@@ -389,6 +389,7 @@ public sealed partial class TrainingRoom : IDisposable
 
         DateTimeOffset now = _clock.GetUtcNow();
         Seat[] there = [.. _seats.Values.Where(s => s.Drill == drill)];
+        session.Watched = [.. there.Where(s => s.IsThere).Select(s => s.Person)];
         if (there.All(s => s.IsThere))
         {
             session.Release(HoldReason.Lost);

@@ -28,10 +28,9 @@ public sealed class DebriefReplayTests
         DebriefFilm film = Worked.Film;
         Assert.InRange(film.Moments.Length, 50, DebriefFilm.MostMoments);
         Assert.Equal(film.Moments.Select(m => m.At).Order(), film.Moments.Select(m => m.At));
-        Assert.Equal((SimTime.Zero, SimTime.FromSeconds(130)), (film.Moments[0].At, film.Moments[^1].At));
+        Assert.Equal((SimTime.Zero, SimTime.FromSeconds(100)), (film.Moments[0].At, film.Moments[^1].At));
 
         DebriefMoment walking = film.At(SimTime.FromSeconds(1.5));
-        Assert.Equal("headlight breaker", film.Drill.Plan.Book.Items["headlight breaker"].Name);
         Assert.Equal(film.Drill.Plan.Book.Items["headlight breaker"].Places[0], walking.People[0].Towards);
         Assert.Empty(walking.Seen.Items); // on the way there is nothing to read
 
@@ -48,7 +47,7 @@ public sealed class DebriefReplayTests
     [InlineData(0)]
     [InlineData(1.5)]
     [InlineData(62)]
-    [InlineData(130)]
+    [InlineData(100)]
     public void At_AMomentThatIsKept_IsTheSame(double about)
     {
         DebriefMoment kept = Worked.Film.At(SimTime.FromSeconds(about));

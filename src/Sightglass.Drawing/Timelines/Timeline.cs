@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Timelines;
 
 /// <summary>What happened over one stretch of time, sorts of thing one below the other.</summary>
-public sealed record TimeLanes
+public sealed record Timeline
 {
     /// <summary>Said to people who cannot see it.</summary>
     public required string Title { get; init; }
@@ -11,10 +11,10 @@ public sealed record TimeLanes
     /// <summary>First and last second.</summary>
     public required (double From, double To) Across { get; init; }
 
-    public required ImmutableArray<TimeLane> Lanes { get; init; }
+    public required ImmutableArray<TimelineLane> Lanes { get; init; }
 
     /// <summary>Moments that concern all of them, each a line from top to bottom.</summary>
-    public ImmutableArray<LaneMoment> Moments { get; init; } = [];
+    public ImmutableArray<TimelineMoment> Moments { get; init; } = [];
 
     /// <summary>Pixels. Default 1100.</summary>
     public double Width { get; init; } = 1100;

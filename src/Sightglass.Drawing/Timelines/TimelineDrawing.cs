@@ -3,10 +3,10 @@ using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Timelines;
 
 /// <summary>Draws lanes over time. The time axis begins and ends at <see cref="Ends"/>, so that a page can lay a slider over it.</summary>
-public static class TimeLanesDrawing
+public static class TimelineDrawing
 {
     private const double Size = 13;
     private const double NameWidth = 150;
@@ -17,17 +17,17 @@ public static class TimeLanesDrawing
     private const double AboveRow = 20;
 
     /// <summary>The lanes as SVG.</summary>
-    public static string Render(TimeLanes lanes, SvgOptions? svg = null)
+    public static string Render(Timeline lanes, SvgOptions? svg = null)
     {
         ArgumentNullException.ThrowIfNull(lanes);
         svg ??= SvgOptions.Inline;
         double height = Height(lanes);
-        SvgWriter w = SvgDocument.Begin(svg, "lanes", 0, 0, lanes.Width, height, lanes.Title);
+        SvgWriter w = SvgDocument.Begin(svg, "timeline", 0, 0, lanes.Width, height, lanes.Title);
         (double left, double right) = Ends(lanes);
         ChartScale scale = new(lanes.Across.From, Math.Max(lanes.Across.To, lanes.Across.From + 1), 0, 1, left, right, 0, height - Bottom);
         Moments(w, lanes, scale);
         double y = Top;
-        foreach (TimeLane lane in lanes.Lanes)
+        foreach (TimelineLane lane in lanes.Lanes)
         {
             y = Name(w, lanes, lane, y);
             Lane(w, lane, scale, y);
@@ -39,22 +39,22 @@ public static class TimeLanesDrawing
     }
 
     /// <summary>Where the axis of time begins and ends, pixels from the left.</summary>
-    public static (double Left, double Right) Ends(TimeLanes lanes)
+    public static (double Left, double Right) Ends(Timeline lanes)
     {
         ArgumentNullException.ThrowIfNull(lanes);
         return (lanes.NamesAbove ? 12 : NameWidth, lanes.Width - Right);
     }
 
     /// <summary>Pixels from the top to the bottom.</summary>
-    public static double Height(TimeLanes lanes)
+    public static double Height(Timeline lanes)
     {
         ArgumentNullException.ThrowIfNull(lanes);
         return Top + lanes.Lanes.Sum(l => Deep(l) + Gap + (lanes.NamesAbove ? AboveRow : 0)) + Bottom;
     }
 
-    private static double Deep(TimeLane lane) => lane.Trace is not null ? 52 : lane.Bars.Any(b => b.Sort == LaneBarSort.Box) ? 28 : 20;
+    private static double Deep(TimelineLane lane) => lane.Trace is not null ? 52 : lane.Bars.Any(b => b.Sort == TimelineBarSort.Box) ? 28 : 20;
 
-    private static double Name(SvgWriter w, TimeLanes lanes, TimeLane lane, double y)
+    private static double Name(SvgWriter w, Timeline lanes, TimelineLane lane, double y)
     {
         string look = lane.IsTruth ? "ln-name ln-name-truth" : "ln-name";
         if (lanes.NamesAbove)
@@ -75,10 +75,10 @@ public static class TimeLanesDrawing
         return y;
     }
 
-    private static void Moments(SvgWriter w, TimeLanes lanes, ChartScale scale)
+    private static void Moments(SvgWriter w, Timeline lanes, ChartScale scale)
     {
         double free = double.NegativeInfinity;
-        foreach (LaneMoment moment in lanes.Moments.OrderBy(m => m.At))
+        foreach (TimelineMoment moment in lanes.Moments.OrderBy(m => m.At))
         {
             double x = scale.X(moment.At);
             w.Path(moment.IsBroken ? "ln-moment ln-moment-bad" : "ln-moment", new SvgPath().Segment(x, Top - 4, x, scale.Low));
@@ -92,7 +92,7 @@ public static class TimeLanesDrawing
         }
     }
 
-    private static void Lane(SvgWriter w, TimeLane lane, ChartScale scale, double y)
+    private static void Lane(SvgWriter w, TimelineLane lane, ChartScale scale, double y)
     {
         double deep = Deep(lane), middle = y + (deep / 2);
         if (lane.Trace is { } trace)
@@ -104,27 +104,27 @@ public static class TimeLanesDrawing
             w.Path("c-grid", new SvgPath().Segment(scale.Left, middle, scale.Right, middle));
         }
 
-        foreach (LaneBar bar in lane.Bars)
+        foreach (TimelineBar bar in lane.Bars)
         {
             Bar(w, bar, scale, y, deep);
         }
 
-        foreach (LaneMark mark in lane.Marks)
+        foreach (TimelineMark mark in lane.Marks)
         {
             Mark(w, mark, scale.X(mark.At), middle);
         }
     }
 
-    private static void Bar(SvgWriter w, LaneBar bar, ChartScale scale, double y, double deep)
+    private static void Bar(SvgWriter w, TimelineBar bar, ChartScale scale, double y, double deep)
     {
         double from = scale.X(bar.From), to = Math.Max(scale.X(bar.To), from + 1), middle = y + (deep / 2);
         w.Open("g").Title(bar.Words);
         switch (bar.Sort)
         {
-            case LaneBarSort.Way:
+            case TimelineBarSort.Way:
                 w.Path("ln-way", new SvgPath().Segment(from, middle, to, middle));
                 break;
-            case LaneBarSort.Holds:
+            case TimelineBarSort.Holds:
                 w.Path("ln-holds", new SvgPath().Segment(from, middle, to, middle));
                 break;
             default:
@@ -140,27 +140,27 @@ public static class TimeLanesDrawing
         w.Close();
     }
 
-    private static void Mark(SvgWriter w, LaneMark mark, double x, double y)
+    private static void Mark(SvgWriter w, TimelineMark mark, double x, double y)
     {
         w.Open("g").Title(mark.Words);
         switch (mark.Sort)
         {
-            case LaneMarkSort.Act:
+            case TimelineMarkSort.Act:
                 w.Path("d-ink", new SvgPath().Rectangle(x - 4.5, y - 4.5, 9, 9));
                 break;
-            case LaneMarkSort.Said:
+            case TimelineMarkSort.Said:
                 w.Element("circle", ("class", "ln-open"), ("cx", x), ("cy", y), ("r", 4.6));
                 break;
-            case LaneMarkSort.Word:
+            case TimelineMarkSort.Word:
                 w.Path("d-ink", new SvgPath().Move(x - 5.5, y + 4.5).Line(x, y - 5.5).Line(x + 5.5, y + 4.5).Close());
                 break;
-            case LaneMarkSort.Truth:
+            case TimelineMarkSort.Truth:
                 w.Path("truth-mark", Diamond(x, y, 5.6));
                 break;
-            case LaneMarkSort.Broken:
+            case TimelineMarkSort.Broken:
                 w.Path("bad", Diamond(x, y, 6.6));
                 break;
-            case LaneMarkSort.Lost:
+            case TimelineMarkSort.Lost:
                 w.Path("c-event", new SvgPath().Segment(x - 5, y - 5, x + 5, y + 5).Segment(x - 5, y + 5, x + 5, y - 5));
                 break;
             default:
@@ -173,7 +173,7 @@ public static class TimeLanesDrawing
 
     private static SvgPath Diamond(double x, double y, double r) => new SvgPath().Move(x, y - r).Line(x + r, y).Line(x, y + r).Line(x - r, y).Close();
 
-    private static void Trace(SvgWriter w, LaneTrace trace, ChartScale scale, double y, double deep)
+    private static void Trace(SvgWriter w, TimelineTrace trace, ChartScale scale, double y, double deep)
     {
         ImmutableArray<double> all = [.. trace.Truth.Concat(trace.Shown.SelectMany(s => s)).Select(p => p.Y).Where(double.IsFinite)];
         if (all.IsEmpty)

@@ -1,7 +1,7 @@
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Timelines;
 
 /// <summary>How what lasts is drawn.</summary>
-public enum LaneBarSort
+public enum TimelineBarSort
 {
     /// <summary>A box with its words: a place where somebody stood.</summary>
     Box,

@@ -1,7 +1,7 @@
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Timelines;
 
 /// <summary>How what happens is drawn: by shape first, colour only for what is broken and for the truth.</summary>
-public enum LaneMarkSort
+public enum TimelineMarkSort
 {
     /// <summary>A filled square: a hand put to something.</summary>
     Act,

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Language;
+using Sightglass.Basics.Time;
+using Sightglass.Drawing.Lanes;
+using Sightglass.Drawing.Svg;
+using Sightglass.Training.Drills;
+using Sightglass.World.Journal;
+
+namespace Sightglass.Web.Room.Instructor;
+
+/// <summary>Makes the chart and the vessels of one person's drill.</summary>
+public static class LaneView
+{
+    private const int Curves = 2;
+    private const string Walks = "{0} goes to {1}.";
+
+    /// <summary>What is true now, the stores among it.</summary>
+    /// <returns>SVG, empty where the drill is about no store.</returns>
+    public static string Vessels(DrillSession session, DrillTrace trace)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(trace);
+        ImmutableArray<Vessel> vessels = trace.Moments.IsEmpty ? [] :
+        [
+            .. session.Topics.Truths.Index().Where(t => t.Item.IsFill).Take(4)
+                .Select(t => new Vessel(TopicWords.Name(t.Item), trace.Moments[^1].Values[t.Index], TopicWords.Value(t.Item, trace.Moments[^1].Values[t.Index]))),
+        ];
+        return vessels.IsEmpty ? "" : VesselDrawing.Render(vessels, Say.With($"Truth: {string.Join(", ", vessels.Select(v => $"{v.Name} {v.Says}"))}"), SvgOptions.Inline with { IdPrefix = "deep-" });
+    }
+
+    /// <summary>What is true now beside the stores, and what instruments show of it.</summary>
+    public static ImmutableArray<(string Name, string Value, bool IsTruth)> Numbers(DrillSession session, DrillTrace trace)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(trace);
+        return trace.Moments.IsEmpty ? [] :
+        [
+            .. session.Topics.All.Index().Where(t => !t.Item.IsFill)
+                .Select(t => (TopicWords.Name(t.Item), TopicWords.Value(t.Item, trace.Moments[^1].Values[t.Index]), t.Item.IsTruth)),
+        ];
+    }
+
+    /// <summary>The chart over time.</summary>
+    /// <param name="session">The drill.</param>
+    /// <param name="drill">As the room has it.</param>
+    /// <param name="trace">What it has been.</param>
+    /// <param name="person">Which of its people.</param>
+    /// <param name="name">Of whoever plays them.</param>
+    public static LaneChart Chart(DrillSession session, RoomDrill drill, DrillTrace trace, int person, string name)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(trace);
+        DrillLook look = session.Current;
+        return new()
+        {
+            Title = Say.With($"What {name} went through, over time"),
+            Now = look.Now.Seconds,
+            Lanes = [.. CurvesOf(session, trace), Places(look, trace, person), Acts(look, drill, person)],
+            Events = [.. EventsOf(session, look)],
+        };
+    }
+
+    private static IEnumerable<LaneCurve> CurvesOf(DrillSession session, DrillTrace trace)
+    {
+        (DrillTopic Topic, ImmutableArray<(double X, double Y)> Points)[] all =
+            [.. session.Topics.All.Select((t, i) => (t, trace.Moments.Select(m => (m.Seconds, m.Values[i])).Where(p => double.IsFinite(p.Item2)).ToImmutableArray()))];
+        // What moved most, of what is true and of what is shown; in the topics' order, so that lanes do not change places.
+        var chosen = all.Where(t => !t.Points.IsEmpty).GroupBy(t => t.Topic.IsTruth).SelectMany(g => g.OrderByDescending(t => Moved(t.Topic, t.Points)).Take(g.Key ? Curves : 1)).Select(t => t.Topic).ToHashSet();
+        return all.Where(t => chosen.Contains(t.Topic)).Select(t => new LaneCurve(
+            t.Topic.IsTruth ? Say.With($"truth: {TopicWords.Name(t.Topic)}") : TopicWords.Name(t.Topic), t.Topic.IsTruth, t.Points, Scale(t.Topic, t.Points), TopicWords.Value(t.Topic, t.Points[^1].Y)));
+    }
+
+    private static double Moved(DrillTopic topic, ImmutableArray<(double X, double Y)> points)
+    {
+        double moved = points.Max(p => p.Y) - points.Min(p => p.Y);
+        return topic.Scale is { } scale ? moved / Math.Max(scale.To - scale.From, 1e-12) : moved / Math.Max(points.Max(p => Math.Abs(p.Y)), 1e-12);
+    }
+
+    // A part of what it has been with room above and below, so that what is steady looks steady.
+    private static (double From, double To) Scale(DrillTopic topic, ImmutableArray<(double X, double Y)> points)
+    {
+        if (topic.Scale is { } own)
+        {
+            return own;
+        }
+
+        (double low, double high) = (points.Min(p => p.Y), points.Max(p => p.Y));
+        double room = Math.Max(Math.Max((high - low) * 0.2, Math.Max(Math.Abs(low), Math.Abs(high)) * 0.05), topic.Resolution);
+        return (low >= 0 ? Math.Max(0, low - room) : low - room, high + room);
+    }
+
+    private static LaneBars Places(DrillLook look, DrillTrace trace, int person)
+    {
+        ImmutableArray<(SimTime At, string? Place)> walk = person < trace.Walks.Length ? trace.Walks[person] : [];
+        return new(
+            Say.It("place"), false,
+            [
+                .. walk.Select((w, i) => (w, Next: i + 1 < walk.Length ? walk[i + 1].At : look.Now, IsLast: i + 1 == walk.Length)).Where(w => w.w.Place is not null)
+                    .Select(w => new LaneBar(w.w.At.Seconds, w.Next.Seconds, Say.Begin(Say.Book(w.w.Place!)), w.IsLast)),
+            ]);
+    }
+
+    private static LaneMarks Acts(DrillLook look, RoomDrill drill, int person)
+    {
+        string role = person < look.People.Length ? look.People[person].Role : "";
+        IEnumerable<LaneMark> acts = look.Journal
+            .Where(j => j.Kind is JournalKind.Deed or JournalKind.Said or JournalKind.Finding && j.Sentence.Format != Walks && j.Sentence.ArgumentCount > 0 && j.Sentence.GetArgument(0) as string == role)
+            .Select(j => new LaneMark(j.Time.Seconds, j.Kind switch { JournalKind.Said => LaneMarkShape.Said, JournalKind.Finding => LaneMarkShape.Broken, _ => LaneMarkShape.Touched }, j.Text));
+        IEnumerable<LaneMark> wrong = look.Notes.Where(n => n.Kind is DrillNoteKind.Injured or DrillNoteKind.Never)
+            .Select(n => new LaneMark(n.At.Seconds, LaneMarkShape.Broken, n.Kind == DrillNoteKind.Never ? Say.Begin(Say.Book(drill.Drill!.Drill.MustNever[n.Number].Name)) : Say.It("A danger met somebody")));
+        return new(Say.It("acts"), [.. acts, .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
+    }
+
+    private static IEnumerable<LaneEvent> EventsOf(DrillSession session, DrillLook look) =>
+    [
+        .. look.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new LaneEvent(j.Time.Seconds, j.Text, true)),
+        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Cue && n.At > SimTime.Zero).Select(n => new LaneEvent(n.At.Seconds, Say.It("the cue"), true)),
+        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Known && n.At > SimTime.Zero).Select(n => new LaneEvent(n.At.Seconds, Say.It("could be known"), false)),
+        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Event && session.Drill.Events[n.Number].Event.Sets is not null)
+            .Select(n => new LaneEvent(n.At.Seconds, Say.With($"{session.Drill.Events[n.Number].Event.Sets}: {session.Drill.Events[n.Number].Event.To}"), true)),
+    ];
+}
