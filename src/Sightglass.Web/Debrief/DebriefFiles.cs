@@ -23,15 +23,19 @@ internal static class DebriefFiles
     public static DebriefFacts Facts(RoomDrill drill, DebriefFilm film) =>
         new(drill.Worked.GetValueOrDefault(film.Drill.Person, ""), drill.Number, drill.Record, DateOnly.FromDateTime(drill.Begun.LocalDateTime), drill.Start.Seed, drill.Start.Case)
         {
-            Observed = [.. drill.Observed.Select(o => (o.Key, Word(o.Value)))],
+            Observed = [.. Observed(drill, film).Select(o => (o.Item, Word(o.Saw)))],
             Coached = drill.Coached,
             Agreement = string.Join(' ', AgreementWords.Of(drill)),
         };
 
+    /// <summary>What is to be observed in a drill, with what was seen of it.</summary>
+    public static IEnumerable<(string Item, Verdict Saw)> Observed(RoomDrill drill, DebriefFilm film) =>
+        film.Drill.Drill.Observe.Union(drill.Observed.Keys).Select(o => (o, drill.Observed.GetValueOrDefault(o)));
+
     /// <summary>An assessor's word.</summary>
     public static string Word(Verdict verdict) => verdict switch
     {
-        Verdict.Go => Say.It("go"),
+        Verdict.Go => Say.As("verdict", "go"),
         Verdict.NoGo => Say.It("no go"),
         _ => Say.It("not seen"),
     };

@@ -94,7 +94,8 @@ public sealed partial class WhatIfView : IDisposable
         try
         {
             WhatIfResult? result = await Desk.WhatIf(Drill, ask, stop.Token);
-            (_came, _said) = result is null ? (null, Say.It("Its record cannot be run again.")) : ((result, from, said), "");
+            _came = result is null ? null : (result, from, said);
+            _said = result is null ? Say.It("Its record cannot be run again.") : "";
         }
         catch (OperationCanceledException)
         {
