@@ -165,7 +165,7 @@ public sealed class DrillSession : LiveWorld
                     SimTime next = SimTime.Min(to, World.Now + SimTime.FromSeconds(until is null ? ForwardSlice : ForwardStep));
                     World.OnSample = w =>
                     {
-                        Seen(w);
+                        Seen(w, inView: true);
                         isSo = until?.Invoke(w) == true;
                     };
                     World.SampleAt(next);
