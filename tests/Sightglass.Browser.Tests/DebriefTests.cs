@@ -19,7 +19,7 @@ public sealed class DebriefTests(Site site) : IClassFixture<Site>
     {
         int number = Work();
         IPage page = await site.Open($"/room/debrief/{number}");
-        await Expect(page.Locator("h1")).ToContainTextAsync("Not passed: at the end", new() { Timeout = 120_000 });
+        await Expect(page.Locator("h1")).ToContainTextAsync("Not passed: nothing was reported by the end", new() { Timeout = 120_000 });
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new("To the turning point") }).PressAsync("Enter");
         ILocator slider = page.Locator("#db-slide");
         await slider.FocusAsync();
