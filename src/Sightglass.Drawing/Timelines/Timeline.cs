@@ -13,7 +13,7 @@ public sealed record Timeline
 
     public required ImmutableArray<TimelineLane> Lanes { get; init; }
 
-    /// <summary>Moments that concern all of them, each a line from top to bottom.</summary>
+    /// <summary>Moments that concern all of them, each a line from top to bottom; the words of those that stand first here have room first.</summary>
     public ImmutableArray<TimelineMoment> Moments { get; init; } = [];
 
     /// <summary>Pixels. Default 1100.</summary>

@@ -10,7 +10,8 @@ public static class TimelineDrawing
 {
     private const double Size = 13;
     private const double NameWidth = 150;
-    private const double Right = 16;
+    private const double Numbers = 76;
+    private const double Edge = 16;
     private const double Top = 22;
     private const double Bottom = 26;
     private const double Gap = 10;
@@ -30,7 +31,7 @@ public static class TimelineDrawing
         foreach (TimelineLane lane in lanes.Lanes)
         {
             y = Name(w, lanes, lane, y);
-            Lane(w, lane, scale, y);
+            Lane(w, lane, scale, y, lanes.NamesAbove);
             y += Deep(lane) + Gap;
         }
 
@@ -42,7 +43,7 @@ public static class TimelineDrawing
     public static (double Left, double Right) Ends(Timeline lanes)
     {
         ArgumentNullException.ThrowIfNull(lanes);
-        return (lanes.NamesAbove ? 12 : NameWidth, lanes.Width - Right);
+        return lanes.NamesAbove ? (12, lanes.Width - Edge) : (NameWidth, lanes.Width - Numbers);
     }
 
     /// <summary>Pixels from the top to the bottom.</summary>
@@ -59,7 +60,7 @@ public static class TimelineDrawing
         string look = lane.IsTruth ? "ln-name ln-name-truth" : "ln-name";
         if (lanes.NamesAbove)
         {
-            w.Text(look, 0, y + Size, TextMeasure.Fit(lane.Name, TextFace.Sans500, Size, lanes.Width));
+            w.Text(look, 0, y + Size, TextMeasure.Fit(lane.Name, TextFace.Sans500, Size, lanes.Width - (lane.Trace is null ? 0 : 110)));
             return y + AboveRow;
         }
 
@@ -77,27 +78,27 @@ public static class TimelineDrawing
 
     private static void Moments(SvgWriter w, Timeline lanes, ChartScale scale)
     {
-        double free = double.NegativeInfinity;
-        foreach (TimelineMoment moment in lanes.Moments.OrderBy(m => m.At))
+        List<(double From, double To)> taken = [];
+        foreach (TimelineMoment moment in lanes.Moments)
         {
             double x = scale.X(moment.At);
             w.Path(moment.IsBroken ? "ln-moment ln-moment-bad" : "ln-moment", new SvgPath().Segment(x, Top - 4, x, scale.Low));
             double width = TextMeasure.Width(moment.Words, TextFace.Sans500, Size);
             double from = Math.Clamp(x - (width / 2), 0, Math.Max(0, lanes.Width - width - 2));
-            if (from > free)
+            if (taken.All(t => from > t.To + 10 || from + width + 10 < t.From))
             {
                 w.Text(moment.IsBroken ? "ln-word ln-word-bad" : "ln-word", from, Size, moment.Words);
-                free = from + width + 10;
+                taken.Add((from, from + width));
             }
         }
     }
 
-    private static void Lane(SvgWriter w, TimelineLane lane, ChartScale scale, double y)
+    private static void Lane(SvgWriter w, TimelineLane lane, ChartScale scale, double y, bool narrow)
     {
         double deep = Deep(lane), middle = y + (deep / 2);
         if (lane.Trace is { } trace)
         {
-            Trace(w, trace, scale, y, deep);
+            Trace(w, trace, scale, y, deep, narrow);
         }
         else
         {
@@ -109,9 +110,16 @@ public static class TimelineDrawing
             Bar(w, bar, scale, y, deep);
         }
 
-        foreach (TimelineMark mark in lane.Marks)
+        TimelineMark[] marks = [.. lane.Marks.OrderBy(m => m.At)];
+        for (int i = 0; i < marks.Length; i++)
         {
-            Mark(w, mark, scale.X(mark.At), middle);
+            double x = scale.X(marks[i].At);
+            double room = (i + 1 < marks.Length ? scale.X(marks[i + 1].At) - 10 : scale.Right) - x - 12;
+            Mark(w, marks[i], x, middle);
+            if (marks[i].Label.Length > 0 && room > 44)
+            {
+                w.Text("ln-label", x + 11, middle + 4.5, TextMeasure.Fit(marks[i].Label, TextFace.Sans400, Size, room));
+            }
         }
     }
 
@@ -129,7 +137,7 @@ public static class TimelineDrawing
                 break;
             default:
                 w.Path("ln-box", new SvgPath().Rectangle(from, y, to - from, deep));
-                if (to - from > 30 && TextMeasure.Fit(bar.Words, TextFace.Sans400, Size, to - from - 10) is { Length: > 3 } words)
+                if (to - from > 30 && TextMeasure.Fit(bar.Words, TextFace.Sans400, Size, to - from - 10) is { Length: > 2 } words)
                 {
                     w.Text("c-words", from + 6, middle + 4.5, words);
                 }
@@ -173,7 +181,7 @@ public static class TimelineDrawing
 
     private static SvgPath Diamond(double x, double y, double r) => new SvgPath().Move(x, y - r).Line(x + r, y).Line(x, y + r).Line(x - r, y).Close();
 
-    private static void Trace(SvgWriter w, TimelineTrace trace, ChartScale scale, double y, double deep)
+    private static void Trace(SvgWriter w, TimelineTrace trace, ChartScale scale, double y, double deep, bool narrow)
     {
         ImmutableArray<double> all = [.. trace.Truth.Concat(trace.Shown.SelectMany(s => s)).Select(p => p.Y).Where(double.IsFinite)];
         if (all.IsEmpty)
@@ -200,7 +208,15 @@ public static class TimelineDrawing
         }
 
         string unit = trace.Unit.Length > 0 ? "\u202F" + trace.Unit : "";
-        w.Text("ln-number", scale.Right - 2, Y(high) + 11, ChartNumber.Text(high, trace.Decimals) + unit, ("text-anchor", "end"));
-        w.Text("ln-number", scale.Right - 2, Y(low) - 3, ChartNumber.Text(low, trace.Decimals) + unit, ("text-anchor", "end"));
+        (string top, string foot) = (ChartNumber.Text(high, trace.Decimals) + unit, ChartNumber.Text(low, trace.Decimals) + unit);
+        if (narrow)
+        {
+            w.Text("ln-number", scale.Right, y - AboveRow + Size, $"{foot} … {top}", ("text-anchor", "end"));
+        }
+        else
+        {
+            w.Text("ln-number", scale.Right + 6, Y(high) + 8, top);
+            w.Text("ln-number", scale.Right + 6, Y(low) + 1, foot);
+        }
     }
 }

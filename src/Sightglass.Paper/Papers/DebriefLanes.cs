@@ -37,11 +37,6 @@ public static class DebriefLanes
     private static IEnumerable<TimelineMoment> Moments(DebriefFilm film, SimTime? parts, bool tells)
     {
         ImmutableArray<DrillNote> notes = film.Result.Outcome.Notes;
-        if (film.Result.Sheet.KnownAt is { } known && known > SimTime.Zero)
-        {
-            yield return new(known.Seconds, Say.It("could be known"));
-        }
-
         if (tells && film.Turning is { At: { } at, Kind: TurningKind.Broken or TurningKind.Settled } turning)
         {
             yield return new(at.Seconds, turning.Kind == TurningKind.Broken ? Say.It("decided here: not passed") : Say.It("decided here"), turning.Kind == TurningKind.Broken);
@@ -50,6 +45,11 @@ public static class DebriefLanes
         if (parts is { } moment)
         {
             yield return new(moment.Seconds, Say.It("another way from here"));
+        }
+
+        if (film.Result.Sheet.KnownAt is { } known && known > SimTime.Zero)
+        {
+            yield return new(known.Seconds, Say.It("could be known"));
         }
 
         if (notes.FirstOrDefault(n => n.Kind is DrillNoteKind.Declared or DrillNoteKind.TimeOver) is { } over)
@@ -85,7 +85,7 @@ public static class DebriefLanes
     {
         TimelineMark[] marks =
         [
-            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Said).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Said, j.Text)),
+            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Said).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Said, j.Text, j.Text)),
             .. Marks(film, TimelineMarkSort.Word, DrillNoteKind.ReportedRight, DrillNoteKind.ReportedWrong, DrillNoteKind.Hint, DrillNoteKind.Stopped, DrillNoteKind.TakenOver, DrillNoteKind.HandedBack),
         ];
         return marks.Length == 0 ? [] : [new TimelineLane(Say.It("said, reported")) { Marks = [.. marks] }];
@@ -95,7 +95,7 @@ public static class DebriefLanes
     {
         TimelineMark[] marks =
         [
-            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Truth, j.Text)),
+            .. film.Result.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Truth, j.Text, j.Text)),
             .. Marks(film, TimelineMarkSort.Truth, DrillNoteKind.Event, DrillNoteKind.Interfered),
         ];
         return marks.Length == 0 ? [] : [new TimelineLane(Say.It("truth: faults and events"), IsTruth: true) { Marks = [.. marks] }];
@@ -174,5 +174,5 @@ public static class DebriefLanes
         where kinds.Contains(note.Kind)
         let words = DebriefWords.Sentence(film.Drill, note)
         where words is not null
-        select new TimelineMark(note.At.Seconds, sort, words);
+        select new TimelineMark(note.At.Seconds, sort, words, DebriefWords.Label(film.Drill, note));
 }

@@ -52,6 +52,12 @@ public static class DebriefPaper
             yield return new PaperBlock.Heading(2, Say.It("Why it matters"));
             yield return new PaperBlock.Bullets([.. because.Select(b => (PaperText)Say.Book(b))]);
         }
+
+        if (!drill.Asks.IsEmpty)
+        {
+            yield return new PaperBlock.Heading(2, Say.It("To ask now"));
+            yield return new PaperBlock.Bullets([.. drill.Asks.Select(q => (PaperText)Say.Book(q.Asked))]);
+        }
     }
 
     private static ImmutableArray<PaperText> Row(EvaluationLine line)
@@ -71,10 +77,11 @@ public static class DebriefPaper
     {
         Timeline lanes = DebriefLanes.Of(film, Width);
         yield return new PaperBlock.Heading(2, Say.It("What happened when"));
-        yield return new PaperBlock.Picture(TimelineDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.46, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
+        yield return new PaperBlock.Picture(TimelineDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.44, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
         yield return new PaperBlock.Columns([.. Observed(facts)], [.. Coached(facts)]);
         yield return new PaperBlock.Heading(2, Say.It("Signed"));
-        yield return new PaperBlock.Table([Say.It("Who"), Say.It("Name"), Say.It("Signature"), Say.It("Day")], [.. Signers(facts)]) { Widths = [1.4, 2, 2.4, 1.2], RowHeads = true };
+        yield return new PaperBlock.Table([Say.It("Assessor"), Say.It("Second assessor"), Say.It("Trainee")], [[]]);
+        yield return new PaperBlock.Paragraph(Say.It("Name, signature and day of each."), ParagraphSort.Small);
         string rules = Say.With($"Made by version {film.Result.Sheet.Rules.ToString(CultureInfo.InvariantCulture)} of the rules from the record {facts.Record} with the hash {film.Result.Hash.ToString("x16", CultureInfo.InvariantCulture)}. The same record and the same rules give the same sheet.");
         yield return new PaperBlock.Paragraph(rules, ParagraphSort.Small);
         yield return new PaperBlock.Notice(SignalWord.Notice, DebriefWords.StandsIn);
@@ -109,13 +116,6 @@ public static class DebriefPaper
         {
             yield return new PaperBlock.Bullets([.. facts.Coached.Select(c => (PaperText)c)]);
         }
-    }
-
-    private static IEnumerable<ImmutableArray<PaperText>> Signers(DebriefFacts facts)
-    {
-        yield return [Say.It("Assessor"), "", "", ""];
-        yield return [Say.It("Second assessor"), "", "", ""];
-        yield return [Say.It("Trainee"), facts.Trainee, "", ""];
     }
 
     private static string Points(EvaluationSheet sheet) =>

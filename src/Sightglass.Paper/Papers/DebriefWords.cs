@@ -73,6 +73,21 @@ public static class DebriefWords
         };
     }
 
+    /// <summary>What a drill notes, in as few words as a picture has room for; empty for none.</summary>
+    public static string Label(BoundDrill drill, DrillNote note)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(note);
+        return note.Kind switch
+        {
+            DrillNoteKind.Touched => Say.Begin(Say.Book(note.What)),
+            DrillNoteKind.ReportedRight or DrillNoteKind.ReportedWrong => Say.Begin(Say.Book(drill.Drill.Reports[note.Number].Name)),
+            DrillNoteKind.Never => Say.Begin(Say.Book(drill.Drill.MustNever[note.Number].Name)),
+            DrillNoteKind.Reached or DrillNoteKind.Lost => "",
+            _ => Sentence(drill, note) ?? "",
+        };
+    }
+
     /// <summary>What a drill notes, as a sentence; null for what nobody needs to read.</summary>
     public static string? Sentence(BoundDrill drill, DrillNote note)
     {

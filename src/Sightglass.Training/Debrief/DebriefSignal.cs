@@ -14,6 +14,12 @@ public sealed record DebriefSignal(string Name, Unit Unit, Signal Truth, Item? I
     /// <summary>The least step that is worth showing, SI; null for as many digits as there are.</summary>
     public double? Resolution => Instrument?.Reading?.Resolution;
 
+    /// <summary>The store at which an instrument stands; null for one that stands at none.</summary>
+    public string? StandsAt => Instrument is { Reading.Formula: null } glass && glass.Parameters.TryGetValue("of", out ParameterValue? of) ? of.Names.FirstOrDefault(of.Text) : null;
+
+    /// <summary>Whether it tells how fast something goes, not what there is: such numbers jump with every handle.</summary>
+    public bool IsRate => Unit.Dimension == Dimension.VolumeFlow || Unit.Dimension == Dimension.MassFlow;
+
     /// <summary>Whether what the instrument shows is so far from what is that it misleads.</summary>
     public bool Misleads(double shown, double truth) => Instrument?.Reading is { } r && Math.Abs(shown - truth) > Math.Max(2 * r.Resolution, 0.04 * (r.Maximum - r.Minimum));
 }
