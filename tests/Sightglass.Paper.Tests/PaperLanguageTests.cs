@@ -1,6 +1,7 @@
 using Sightglass.Basics.Language;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Html;
+using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
