@@ -1,0 +1,176 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net.WebSockets;
+using System.Text;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Web.Host;
+using Sightglass.Web.Live;
+using Sightglass.Web.Room;
+
+namespace Sightglass.Bench;
+
+/// <summary>
+/// How many trainees' pages are served at once: each has a line of its own and a drill of its own in real time, and walks now and then. The pages are played by this program, so that both
+/// ends share the machine's cores.
+/// </summary>
+internal static class BrowsersBench
+{
+    private const string Drill = "light the train";
+    private const double Seconds = 20;
+    private const double Late = 0.05;
+    private static readonly TimeSpan s_walk = TimeSpan.FromSeconds(8);
+
+    public static async Task RunAsync(Report report, int most)
+    {
+        report.Section("Trainees' pages, each with a drill of its own: the locomotive and three coaches");
+        report.Line(FormattableString.Invariant($"Each page is sent what changes, at most ten times a second, for {Seconds} s, and its trainee walks every {s_walk.TotalSeconds} s. In time: a second of the drill's clock arrives within {Late * 1000:0} ms of its second."));
+        report.Line();
+        report.Header("pages", "seconds in time", "processor, of one core, both ends", "bytes a second a page", "bytes of the first picture");
+        for (int count = 10; count <= most; count = count < 100 ? count * 3 : count * 2)
+        {
+            report.Row([.. await Measure(count)]);
+        }
+    }
+
+    private static async Task<string[]> Measure(int count)
+    {
+        await using WebApplication app = WebHost.Build(new(Path.Combine(Paths.Root, "books", "curlew"), 0), new DiagnosticList()) ?? throw new InvalidOperationException("the demo cannot be served");
+        await app.StartAsync();
+        TrainingRoom room = app.Services.GetRequiredService<TrainingRoom>();
+        Uri address = new(WebHost.Address(app));
+        Page[] pages = [.. Enumerable.Range(0, count).Select(i => new Page(room, address, i))];
+        foreach (Page page in pages)
+        {
+            await page.Open();
+        }
+
+        foreach (Page page in pages)
+        {
+            page.Go();
+        }
+
+        await Task.Delay(TimeSpan.FromSeconds(4));
+        TimeSpan busy = Process.GetCurrentProcess().TotalProcessorTime;
+        Stopwatch wall = Stopwatch.StartNew();
+        foreach (Page page in pages)
+        {
+            page.Count(wall);
+        }
+
+        while (wall.Elapsed.TotalSeconds < Seconds)
+        {
+            await Task.Delay(s_walk / count);
+            await pages[(int)(wall.Elapsed.TotalMilliseconds * count / s_walk.TotalMilliseconds) % count].Walk();
+        }
+
+        double used = (Process.GetCurrentProcess().TotalProcessorTime - busy).TotalSeconds / wall.Elapsed.TotalSeconds;
+        double bytes = pages.Average(p => p.Bytes) / wall.Elapsed.TotalSeconds;
+        double[] off = [.. pages.SelectMany(p => p.Off())];
+        foreach (Page page in pages)
+        {
+            page.Dispose();
+        }
+
+        return [F(count, "0"), $"{F(100.0 * off.Count(o => o <= Late) / Math.Max(1, off.Length), "0.0")} %", F(used, "0.00"), F(bytes, "0"), F(pages.Average(p => p.First), "0")];
+    }
+
+    private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    /// <summary>A page that is played.</summary>
+    private sealed class Page(TrainingRoom room, Uri address, int number) : IDisposable
+    {
+        private readonly ClientWebSocket _line = new();
+        private readonly Lock _gate = new();
+        private readonly List<double> _seconds = [];
+        private Seat _seat = null!;
+        private string[] _places = [];
+        private Stopwatch? _wall;
+        private int _walks;
+
+        public long Bytes { get; private set; }
+
+        public long First { get; private set; }
+
+        public async Task Open()
+        {
+            room.Join(FormattableString.Invariant($"trainee {number}"), out Seat? seat, out string key);
+            _seat = seat!;
+            if (room.Begin(Drill, 1, (ulong)number, [_seat], alone: true) is { } why)
+            {
+                throw new InvalidOperationException(why);
+            }
+
+            _places = [.. _seat.Drill!.Drill!.Plan.Book.Places.Keys];
+            _line.Options.SetRequestHeader("Cookie", "sightglass-seat=" + key);
+            _line.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
+            await _line.ConnectAsync(new UriBuilder(address) { Scheme = "ws", Path = "/drill/line" }.Uri, CancellationToken.None);
+            _ = Task.Run(Read);
+        }
+
+        public void Go()
+        {
+            _seat.Drill!.Session!.Wanted = Pace.Real;
+            _seat.Drill.Session.Release(HoldReason.Brief);
+        }
+
+        public void Count(Stopwatch wall)
+        {
+            lock (_gate)
+            {
+                (First, Bytes, _wall) = (Bytes, 0, wall);
+            }
+        }
+
+        public async Task Walk()
+        {
+            string place = _places[(number + (17 * _walks++)) % _places.Length];
+            await _line.SendAsync(Encoding.UTF8.GetBytes($$"""{"do":"walk","what":"{{place}}"}"""), WebSocketMessageType.Text, true, CancellationToken.None);
+        }
+
+        /// <summary>Of each second of the clock how far it came from where it belongs, by the earliest one.</summary>
+        public IEnumerable<double> Off()
+        {
+            lock (_gate)
+            {
+                double[] at = [.. _seconds.Select((s, i) => s - i)];
+                double start = at.Length == 0 ? 0 : at.Min();
+                return [.. at.Select(a => a - start)];
+            }
+        }
+
+        public void Dispose() => _line.Dispose();
+
+        private async Task Read()
+        {
+            byte[] room = new byte[1 << 20];
+            try
+            {
+                while (_line.State == WebSocketState.Open)
+                {
+                    int length = 0;
+                    ValueWebSocketReceiveResult got;
+                    do
+                    {
+                        got = await _line.ReceiveAsync(room.AsMemory(length), CancellationToken.None);
+                        length += got.Count;
+                    }
+                    while (!got.EndOfMessage);
+                    lock (_gate)
+                    {
+                        Bytes += length;
+                        if (_wall is not null && room.AsSpan(0, length).IndexOf("\"clock\""u8) >= 0)
+                        {
+                            _seconds.Add(_wall.Elapsed.TotalSeconds);
+                        }
+                    }
+                }
+            }
+            catch (Exception e) when (e is WebSocketException or ObjectDisposedException or OperationCanceledException)
+            {
+                // Measured, and gone.
+            }
+        }
+    }
+}
