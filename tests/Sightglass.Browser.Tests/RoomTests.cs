@@ -64,11 +64,11 @@ public sealed class RoomTests(Site site) : IClassFixture<Site>
         await page.GetByRole(AriaRole.Button, new() { Name = "Run on …" }).ClickAsync();
         ILocator run = page.GetByRole(AriaRole.Dialog);
         await run.GetByLabel("Until").SelectOptionAsync(new SelectOptionValue { Label = "a condition that you write" });
-        await run.GetByLabel("Condition").FillAsync("fuel is on the grund");
+        await run.GetByRole(AriaRole.Textbox, new() { Name = "Condition" }).FillAsync("fuel is on the grund");
         await run.GetByRole(AriaRole.Button, new() { Name = "Run on" }).ClickAsync();
         await Expect(run.GetByRole(AriaRole.Alert)).ToContainTextAsync("fuel is on the ground");
         await run.GetByLabel("For at most").FillAsync("30");
-        await run.GetByLabel("Condition").FillAsync("fuel is on the ground");
+        await run.GetByRole(AriaRole.Textbox, new() { Name = "Condition" }).FillAsync("fuel is on the ground");
         await run.GetByRole(AriaRole.Button, new() { Name = "Run on" }).ClickAsync();
         await Expect(page.GetByText("It came to be so at")).ToBeVisibleAsync(s_patience);
 
