@@ -38,6 +38,13 @@ switch (verb)
         }
 
         return 0;
+    case "rooms":
+        using (Report report = Report.For("rooms"))
+        {
+            RoomsBench.Run(report, most: args.Length > 1 ? int.Parse(args[1]) : 6400);
+        }
+
+        return 0;
     case "start":
         using (Report report = Report.For("start"))
         {
@@ -61,6 +68,7 @@ switch (verb)
         Console.Error.WriteLine("bench/run trains [ROUNDS]   the demo's machine alone and with 7 to 199 coaches: simulated seconds a second");
         Console.Error.WriteLine("bench/run shares [ROUNDS]   18 vehicles with every system alive: simulated seconds a second, and the share of each system");
         Console.Error.WriteLine("bench/run resolvers [ROUNDS]   what has no memory: control line, load flow, springs, solutions a second");
+        Console.Error.WriteLine("bench/run rooms [MOST]   live drills at once that two cores hold, and the memory of one");
         Console.Error.WriteLine("bench/run start [ROUNDS]    the command line from a standing start");
         return 2;
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Plans;
+using Sightglass.Plant.Signals;
 using Sightglass.World.People;
 
 namespace Sightglass.Training.Drills;
@@ -36,32 +37,33 @@ public sealed record Sight(
         ArgumentNullException.ThrowIfNull(person);
         ClassBook book = world.Plan.Book;
         string? place = world.PlaceOf(person);
+        PlaceView? view = place is null ? null : PlaceView.Of(world.Plan, place);
         return new(
             world.Now,
             place,
             person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name,
             person.WalkingTo >= 0 || person.Deed is not null,
-            place is null ? [] : [.. PlaceItems.At(book, place).Select(i => Look(world, i))],
-            place is null ? [] : [.. book.Signs.Values.Where(s => (s.Places.IsDefaultOrEmpty || s.Places.Contains(place)) && world.Value(world.Plan.Signs[s.Name]) >= 0).OrderBy(s => s.Span).Select(s => s.Name)],
+            view is null ? [] : [.. view.Items.Select(i => Look(world, i.Item, i.Plan, i.Reading))],
+            view is null ? [] : [.. view.Signs.Where(s => world.Value(s.Margin) >= 0).Select(s => s.Sign.Name)],
             place is null ? [] : [.. world.People.Where(p => p != person && p.Place == person.Place).Select(p => p.Role.Name)],
-            [.. book.Protections.Values.Where(p => p.Sort == ProtectionSort.Asked && world.IsProtected(person, p)).Select(p => p.Name), .. person.Permissions.Order(StringComparer.Ordinal)],
+            person.Protections == 0 && person.Permissions.Count == 0 ? [] : [.. book.Protections.Values.Where(p => p.Sort == ProtectionSort.Asked && world.IsProtected(person, p)).Select(p => p.Name), .. person.Permissions.Order(StringComparer.Ordinal)],
             place is null ? [] : [.. world.Guards.Where(g => IsHere(book, g.Sort, g.Target, place)).Select(g => new SeenGuard(g.Protection, g.Target, g.Owner == person.Id))]);
+    }
+
+    /// <summary>Where a person is, and nothing of what they see: it needs no machine in view.</summary>
+    public static Sight Whereabouts(World.World world, Person person)
+    {
+        ArgumentNullException.ThrowIfNull(world);
+        ArgumentNullException.ThrowIfNull(person);
+        return new(world.Now, world.PlaceOf(person), person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name, person.WalkingTo >= 0 || person.Deed is not null, [], [], [], [], []);
     }
 
     private static bool IsHere(ClassBook book, ProtectionSort sort, string target, string place) =>
         sort == ProtectionSort.SetAt ? target == place : book.Items.TryGetValue(target, out Item? item) && item.Places.Contains(place);
 
-    private static SeenItem Look(World.World world, Item item)
-    {
-        if (!world.Plan.Items.TryGetValue(item.Name, out ItemPlan? plan))
-        {
-            return new(item.Name, null, null, null); // described, not alive
-        }
-
-        return new(
-            item.Name,
-            plan.Position is { } slot ? item.Positions[(int)world.GetSlot(slot)] : null,
-            world.Read(item),
-            plan.Lit is { } lit ? world.Value(lit) >= 0 : null);
-    }
+    private static SeenItem Look(World.World world, Item item, ItemPlan? plan, Signal? reading) => new(
+        item.Name,
+        plan?.Position is { } slot ? item.Positions[(int)world.GetSlot(slot)] : null,
+        reading is null ? null : world.Read(item),
+        plan?.Lit is { } lit ? world.Value(lit) >= 0 : null);
 }

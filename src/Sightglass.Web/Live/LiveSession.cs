@@ -110,7 +110,7 @@ public sealed class LiveSession : LiveWorld
         }
     }
 
-    protected override void Seen(World.World world) => Current = world.Trouble is { } trouble
+    protected override void Seen(World.World world, bool inView) => Current = world.Trouble is { } trouble
         ? Current with { Trouble = trouble, Number = Current.Number + 1 }
         : _sampler.Look(world, Current) with { Pace = Pace };
 }

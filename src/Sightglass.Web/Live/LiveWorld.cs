@@ -161,10 +161,15 @@ public abstract class LiveWorld : IDisposable
     protected abstract string? Fault(WorldAction action);
 
     /// <summary>Keeps what is to be seen of the world as it stands, which changes nothing in it.</summary>
-    protected abstract void Seen(World.World world);
+    /// <param name="world">This one.</param>
+    /// <param name="inView">Whether its machine is in view: without it only is known what people do.</param>
+    protected abstract void Seen(World.World world, bool inView);
 
     /// <summary>Told when the pace is another one; the world is held.</summary>
     protected abstract void PaceChanged();
+
+    /// <summary>Whether the machine is to be looked at at a moment, or running there is enough.</summary>
+    protected virtual bool NeedsLook(SimTime at) => true;
 
     /// <summary>Looks on the way to a moment, where something is to be seen that does not last until then.</summary>
     protected virtual void SeeOnTheWay(SimTime to)
@@ -174,12 +179,19 @@ public abstract class LiveWorld : IDisposable
     /// <summary>Runs to a moment and looks there, changing nothing by looking.</summary>
     protected void See(SimTime at)
     {
-        World.OnSample = Seen;
+        if (!NeedsLook(at))
+        {
+            World.RunTo(at);
+            Seen(World, inView: false);
+            return;
+        }
+
+        World.OnSample = w => Seen(w, inView: true);
         World.SampleAt(at);
         World.RunTo(at);
         if (World.Trouble is not null)
         {
-            Seen(World);
+            Seen(World, inView: false);
         }
         else if (World.Now < at)
         {

@@ -28,6 +28,7 @@ public sealed class DrillSession : LiveWorld
 
     private readonly DrillTracer _tracer;
     private DrillRun _run = null!;
+    private ImmutableHashSet<int>? _watched;
     private Pace _wanted = Pace.Real;
 
     private DrillSession(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record)
@@ -65,6 +66,27 @@ public sealed class DrillSession : LiveWorld
     {
         get => _wanted;
         set => Arrange(Held, value);
+    }
+
+    /// <summary>Numbers of the people through whose eyes somebody looks now; of the others only is known where they are. Null: all, at first.</summary>
+    public ImmutableHashSet<int>? Watched
+    {
+        get => _watched;
+        set
+        {
+            lock (Gate)
+            {
+                if (IsClosed || (value is not null && _watched is not null && value.SetEquals(_watched)))
+                {
+                    return;
+                }
+
+                _watched = value;
+                See(World.Now);
+            }
+
+            Tell();
+        }
     }
 
     /// <summary>Of each objective how far it has come.</summary>
@@ -146,7 +168,7 @@ public sealed class DrillSession : LiveWorld
                     SimTime next = SimTime.Min(to, World.Now + SimTime.FromSeconds(until is null ? ForwardSlice : ForwardStep));
                     World.OnSample = w =>
                     {
-                        Seen(w);
+                        Seen(w, inView: true);
                         isSo = until?.Invoke(w) == true;
                     };
                     World.SampleAt(next);
@@ -170,6 +192,8 @@ public sealed class DrillSession : LiveWorld
         return isSo;
     }
 
+    protected override bool NeedsLook(SimTime at) => _watched is not { IsEmpty: true } || _tracer.IsDue(at);
+
     protected override string? Fault(WorldAction action) => action switch
     {
         WorldAction.PutIn or WorldAction.TakeOut or WorldAction.SetInput or WorldAction.Operate { Person: < 0 } => ActionCheck.Fault(Plan, action),
@@ -182,7 +206,7 @@ public sealed class DrillSession : LiveWorld
         // What is seen does not depend on how fast it goes.
     }
 
-    protected override void Seen(World.World world)
+    protected override void Seen(World.World world, bool inView)
     {
         if (world.Trouble is { } trouble)
         {
@@ -198,8 +222,8 @@ public sealed class DrillSession : LiveWorld
         Current = before with
         {
             Now = world.Now,
-            Sights = [.. world.People.Select(p => Sight.Of(world, p))],
-            People = _tracer.Look(world),
+            Sights = [.. world.People.Select(p => inView && _watched?.Contains(p.Id) != false ? Sight.Of(world, p) : Sight.Whereabouts(world, p))],
+            People = _tracer.Look(world, inView),
             Journal = journal,
             Said = quiet ? before.Said : [.. journal.Where(j => j.Kind == JournalKind.Said)],
             Notes = notes,

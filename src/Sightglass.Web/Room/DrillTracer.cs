@@ -24,12 +24,17 @@ internal sealed class DrillTracer(DrillTopics topics)
     /// <summary>What was seen so far.</summary>
     public DrillTrace Trace => new([.. _moments], [.. _walks.Select(w => w.ToImmutableArray())]);
 
-    /// <summary>Looks at the world as it stands. Only with the machine in view.</summary>
+    /// <summary>Whether another moment is to be kept by then.</summary>
+    public bool IsDue(SimTime at) => _moments.Count == 0 || at.Seconds >= _moments[^1].Seconds + _step;
+
+    /// <summary>Looks at the world as it stands.</summary>
+    /// <param name="world">The drill's.</param>
+    /// <param name="inView">Whether the machine is in view: without it, only at its people.</param>
     /// <returns>Everybody as they are now.</returns>
-    public ImmutableArray<PersonLook> Look(World.World world)
+    public ImmutableArray<PersonLook> Look(World.World world, bool inView)
     {
         double now = world.Now.Seconds;
-        if (_moments.Count == 0 || now >= _moments[^1].Seconds + _step)
+        if (inView && IsDue(world.Now))
         {
             _moments.Add(new(now, [.. _topics.Select(t => world.Value(t.Signal))]));
             int[] so = [.. topics.Parts.Select(p => p.Count(s => world.Value(s) >= 0))];

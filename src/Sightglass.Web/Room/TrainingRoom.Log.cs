@@ -192,12 +192,12 @@ public sealed partial class TrainingRoom
                 continue;
             }
 
+            session.Hold(drill.IsAlone ? HoldReason.Alone | HoldReason.Lost : HoldReason.All | HoldReason.Lost);
             if (record!.End > 0)
             {
                 session.Release(HoldReason.Brief);
             }
 
-            session.Hold(drill.IsAlone ? HoldReason.Alone | HoldReason.Lost : HoldReason.All | HoldReason.Lost);
             IsHeld |= !drill.IsAlone;
             drill.Session = session;
             session.Changed += () => TellAll(drill);

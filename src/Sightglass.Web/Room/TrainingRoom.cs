@@ -349,8 +349,8 @@ public sealed partial class TrainingRoom : IDisposable
             (begun.Session, begun.Drill) = (session, bound);
             if (from is not null)
             {
-                session.Release(HoldReason.Brief);
                 session.Hold(alone ? HoldReason.Alone : HoldReason.One);
+                session.Release(HoldReason.Brief);
             }
 
             if (IsHeld)
@@ -389,6 +389,7 @@ public sealed partial class TrainingRoom : IDisposable
 
         DateTimeOffset now = _clock.GetUtcNow();
         Seat[] there = [.. _seats.Values.Where(s => s.Drill == drill)];
+        session.Watched = [.. there.Where(s => s.IsThere).Select(s => s.Person)];
         if (there.All(s => s.IsThere))
         {
             session.Release(HoldReason.Lost);

@@ -36,7 +36,7 @@ internal sealed class TraineeMap
     public static TraineeMap Of(Plan plan) => s_known.GetValue(plan, p => new(p));
 
     /// <summary>Names of what is within reach at a place, in the order of the page.</summary>
-    public IEnumerable<Item> ItemsAt(string place) => PlaceItems.At(_plan.Book, place);
+    public IEnumerable<Item> ItemsAt(string place) => PlaceView.Of(_plan, place).Items.Select(i => i.Item);
 
     /// <summary>The ground place before and after one on the way round; the way round has no end.</summary>
     public (string? Back, string? Onward) Beside(string place)
