@@ -85,7 +85,7 @@ public static class LaneChartDrawing
         double end = TextMeasure.Width(curve.End, TextFace.Sans600, LabelSize);
         double beside = points[^1].X - 6 - end;
         double at = points[^1].Y - 5 < y + 12 ? points[^1].Y + 15 : points[^1].Y - 5;
-        w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", Math.Max(Names + 2, beside), Math.Min(at, low - 2), curve.End);
+        w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", beside > Names ? beside : points[^1].X + 10, Math.Min(at, low - 2), curve.End);
     }
 
     private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y, string hatch)

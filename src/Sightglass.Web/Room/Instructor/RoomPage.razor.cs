@@ -220,6 +220,8 @@ public sealed partial class RoomPage : IAsyncDisposable
 
     private void SendAway(Seat seat) => Refuse(Room.Leave(seat));
 
+    private void JoinLate(Seat seat, RoomDrill drill, int person) => Refuse(Room.JoinLate(seat, drill, person));
+
     private void TurnHold()
     {
         Room.HoldAll(!Room.IsHeld);
