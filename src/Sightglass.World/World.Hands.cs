@@ -65,8 +65,8 @@ public sealed partial class World
         return person.Place < 0 ? null : Plan.Ways.Places[person.Place].Name;
     }
 
-    /// <summary>Who does an action, or null for what no person does; −1 is the instructor's hand.</summary>
-    private static int? PersonOf(WorldAction action) => action switch
+    /// <summary>The number of the person who does an action, or null for what no person does.</summary>
+    public static int? PersonOf(WorldAction action) => action switch
     {
         WorldAction.Operate { Person: >= 0 } o => o.Person,
         WorldAction.Walk w => w.Person,

@@ -76,6 +76,7 @@ public sealed class RoomTests(Site site) : IClassFixture<Site>
         await page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "To the start" }).ClickAsync();
         await Expect(page.Locator(".deep-clock")).ToHaveTextAsync("0:00", new() { Timeout = 30_000 });
         await Expect(page.Locator(".room-done")).ToContainTextAsync("Brandt");
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await page.SetViewportSizeAsync(390, 844);
         await Clean(page, "390");
         await page.SetViewportSizeAsync(1920, 1080);

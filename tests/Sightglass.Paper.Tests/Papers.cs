@@ -9,6 +9,7 @@ using Sightglass.Paper.Papers;
 using Sightglass.Paper.Pdf;
 using Sightglass.Paper.Photos;
 using Sightglass.Plant.Kinds;
+using Sightglass.Training.Debrief;
 using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
@@ -21,11 +22,12 @@ internal static class Papers
     public const string Address = "http://192.0.2.7:5000/papers?card=drain-water";
 
     private static readonly Lazy<ClassBook> s_book = new(Read);
+    private static readonly Lazy<DebriefFilm> s_debrief = new(() => DebriefRuns.Run(Book));
     private static readonly Dictionary<string, Lazy<byte[]>> s_files = Names.ToDictionary(n => n, n => new Lazy<byte[]>(() => Write(n)), StringComparer.Ordinal);
 
     public static ClassBook Book => s_book.Value;
 
-    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-fuel-4107", "system-air", "differences", "habits", "walk", "walk-tabloid"];
+    public static IReadOnlyList<string> Names => ["card", "card-folded", "card-long-folded", "card-large", "lesson", "lesson-large", "lesson-a4", "system-fuel", "system-fuel-4107", "system-air", "differences", "habits", "walk", "walk-tabloid", "debrief", "debrief-a4"];
 
     public static byte[] Pdf(string name) => s_files[name].Value;
 
@@ -36,7 +38,7 @@ internal static class Papers
         "card" => PaperSheet.A6,
         "card-folded" or "card-long-folded" => PaperSheet.FoldedLetter,
         "card-large" or "lesson-large" => PaperSheet.Letter with { Large = true },
-        "lesson-a4" => PaperSheet.A4,
+        "lesson-a4" or "debrief-a4" => PaperSheet.A4,
         "walk" => PaperSheet.A2,
         "walk-tabloid" => PaperSheet.Tabloid,
         _ => PaperSheet.Letter,
@@ -52,6 +54,7 @@ internal static class Papers
         "system" => SystemPaper.Of(Book, name == "system-fuel" ? "fuel" : "brake air", null, Sheet(name), Album(null)),
         "differences" => DifferencePaper.Of(Book, Book.For("4104"), MachineStatus.Of(Book.For("4104"), new DateOnly(2026, 11, 26), [])),
         "habits" => DifferencePaper.Of(Book.For("4112"), Book.Habits.Values.First(), MachineStatus.Of(Book.For("4112"), new DateOnly(2026, 11, 26), [])),
+        "debrief" => DebriefPaper.Of(s_debrief.Value, DebriefRuns.Facts),
         _ => WalkPaper.Of(Book, "http://192.0.2.7:5000/walk", album: Album(null)),
     };
 

@@ -66,6 +66,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [InlineData("/searches")]
     [InlineData("/searches/it%20does%20not%20load")]
     [InlineData("/searches/none")]
+    [InlineData("/room/debrief/99")]
     [InlineData("/trains")]
     [InlineData("/trains?train=night%20mail&grade=1.5")]
     [InlineData("/room")]

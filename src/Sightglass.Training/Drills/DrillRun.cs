@@ -42,6 +42,9 @@ public sealed class DrillRun : Overseer
     /// <summary>Over, and what must stay so has had its time.</summary>
     public bool IsJudged { get; private set; }
 
+    /// <summary>Told, as something comes about that is worth a look, of the moment from which it shows; whoever listens changes nothing.</summary>
+    public Action<SimTime>? CameAbout { get; set; }
+
     /// <summary>What came of it so far. Only with the machine in view, or when it is judged.</summary>
     public DrillOutcome Outcome => new([.. _notes], [.. _held], IsOver, NotGivenBack());
 
@@ -113,6 +116,7 @@ public sealed class DrillRun : Overseer
 
     protected override void Arrived(Person person)
     {
+        CameAbout?.Invoke(World.Now);
         if (person.Id == Drill.Person)
         {
             SeeCue();
@@ -122,6 +126,7 @@ public sealed class DrillRun : Overseer
 
     protected override void Touched(Person person, Item item)
     {
+        CameAbout?.Invoke(World.Now + SimTime.FromSeconds(item.OperateSeconds));
         if (person.Id == Drill.Person)
         {
             Note(DrillNoteKind.Touched, -1, item.Name);
@@ -350,6 +355,9 @@ public sealed class DrillRun : Overseer
     private ImmutableArray<string> NotGivenBack() =>
         [.. World.Plan.Book.Protections.Values.Where(p => p.Sort == ProtectionSort.Asked && World.IsProtected(World.People[Drill.Person], p)).Select(p => p.Name)];
 
-    private void Note(DrillNoteKind kind, int number = -1, string what = "") =>
+    private void Note(DrillNoteKind kind, int number = -1, string what = "")
+    {
         _notes.Add(new(World.Now, kind, number, what, World.PlaceOf(World.People[Drill.Person]) ?? ""));
+        CameAbout?.Invoke(World.Now);
+    }
 }

@@ -12,6 +12,7 @@ using Sightglass.Storage;
 using Sightglass.Storage.Proposals;
 using Sightglass.Storage.WalkDowns;
 using Sightglass.Web.Bets;
+using Sightglass.Web.Debrief;
 using Sightglass.Web.Failures;
 using Sightglass.Web.Hauls;
 using Sightglass.Web.Lesson;
@@ -72,6 +73,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new DataDesk(data));
         builder.Services.AddSingleton(_ => new MachineRoom(shelf, request.RecordFolder, request.Clock));
         builder.Services.AddSingleton(_ => new TrainingRoom(shelf, request.RecordFolder is { } kept ? Path.Combine(kept, "room") : null, request.Clock));
+        builder.Services.AddSingleton<DebriefDesk>();
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
@@ -109,6 +111,7 @@ public static class WebHost
         SheetFiles.Map(app);
         LessonFiles.Map(app);
         TrainFiles.Map(app);
+        DebriefFiles.Map(app);
         PhonePapers.Map(app);
         TraineePages.Map(app, tongues, door);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();

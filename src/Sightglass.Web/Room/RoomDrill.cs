@@ -52,5 +52,11 @@ public sealed class RoomDrill
     /// <summary>Advice, kept apart from what counts.</summary>
     public ImmutableArray<string> Coached { get; internal set; } = [];
 
+    /// <summary>What assessors said of its lines, each for themselves: by their names, by line.</summary>
+    public ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, Verdict>> Marks { get; internal set; } = ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, Verdict>>.Empty;
+
+    /// <summary>Who worked in it, by the number of the person; they may be in another drill by now.</summary>
+    public ImmutableSortedDictionary<int, string> Worked { get; internal set; } = ImmutableSortedDictionary<int, string>.Empty;
+
     internal DrillLook? Look { get; set; }
 }

@@ -14,6 +14,7 @@ namespace Sightglass.Web.Room;
 [JsonDerivedType(typeof(Noted), "noted")]
 [JsonDerivedType(typeof(Observed), "observed")]
 [JsonDerivedType(typeof(Coached), "coached")]
+[JsonDerivedType(typeof(Marked), "marked")]
 public abstract record RoomEvent(DateTimeOffset On)
 {
     /// <summary>Somebody came in.</summary>
@@ -55,4 +56,12 @@ public abstract record RoomEvent(DateTimeOffset On)
 
     /// <summary>Advice for somebody, kept apart from what counts.</summary>
     public sealed record Coached(DateTimeOffset On, int Number, string Text) : RoomEvent(On);
+
+    /// <summary>An assessor's own word on a line of the sheet, or on an item to observe, given without seeing what others say; the last one holds.</summary>
+    /// <param name="On">When.</param>
+    /// <param name="Number">Of the drill.</param>
+    /// <param name="Assessor">As they wrote their name.</param>
+    /// <param name="Line">What it is about, as the sheet keeps it.</param>
+    /// <param name="Verdict">What they saw.</param>
+    public sealed record Marked(DateTimeOffset On, int Number, string Assessor, string Line, Verdict Verdict) : RoomEvent(On);
 }

@@ -50,6 +50,16 @@ public sealed partial class TrainingRoom
     /// <summary>The assessor's word on an item to observe.</summary>
     public string? Observe(RoomDrill drill, string item, Verdict verdict) => Kept(drill, () => new RoomEvent.Observed(_clock.GetUtcNow(), drill.Number, item, verdict));
 
+    /// <summary>An assessor's own word on a line of the sheet or an item to observe.</summary>
+    public string? Mark(RoomDrill drill, string assessor, string line, Verdict verdict)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        string name = Short(assessor);
+        return name.Length is 0 or > LongestName
+            ? Say.It("Write your name first, so that it is known whose word it is.")
+            : Kept(drill, () => new RoomEvent.Marked(_clock.GetUtcNow(), drill.Number, name, line, verdict));
+    }
+
     /// <summary>Advice for whoever worked in a drill, kept apart from what counts.</summary>
     public string? Coach(RoomDrill drill, string text) => Short(text) is { Length: > 0 } plain ? Kept(drill, () => new RoomEvent.Coached(_clock.GetUtcNow(), drill.Number, plain)) : Say.It("there is nothing to write");
 
@@ -141,6 +151,7 @@ public sealed partial class TrainingRoom
             case RoomEvent.Seated s when _seats.TryGetValue(s.Seat, out Seat? seat) && _drills.TryGetValue(s.Number, out RoomDrill? drill):
                 // Who goes back keeps what they wrote until then.
                 long until = drill.From is { } from && seat.Drill?.Number == from && RecordOf(drill) is { } record ? record.Header.From?.At ?? 0 : -1;
+                drill.Worked = drill.Worked.SetItem(s.Person, seat.Name);
                 (seat.Drill, seat.Person, seat.Notes) = (drill, s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
                 drill.Workers = [.. drill.Workers.Where(w => w.Seat != s.Seat), new(s.Seat, seat.Name, s.Person)];
                 break;
@@ -161,6 +172,10 @@ public sealed partial class TrainingRoom
                 break;
             case RoomEvent.Coached c when _drills.TryGetValue(c.Number, out RoomDrill? drill):
                 drill.Coached = drill.Coached.Add(c.Text);
+                break;
+            case RoomEvent.Marked m when _drills.TryGetValue(m.Number, out RoomDrill? drill):
+                ImmutableSortedDictionary<string, Verdict> own = drill.Marks.GetValueOrDefault(m.Assessor) ?? ImmutableSortedDictionary<string, Verdict>.Empty;
+                drill.Marks = drill.Marks.SetItem(m.Assessor, own.SetItem(m.Line, m.Verdict));
                 break;
         }
     }

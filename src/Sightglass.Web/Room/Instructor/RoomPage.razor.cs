@@ -46,9 +46,10 @@ public sealed partial class RoomPage : IAsyncDisposable
 
     private BookShelf Shelf => Machines.Shelf;
 
-    private SeatRow? Deep => _working.FirstOrDefault(r => r.Seat.Number == _chosen && r.Drill is not null);
+    private SeatRow? Deep => _working.FirstOrDefault(r => r.Seat.Number == _chosen);
 
-    private ImmutableArray<DrillSession> Living => [.. Room.Drills.Select(d => d.Session).OfType<DrillSession>()];
+    /// <summary>Whoever works alone has their own clock.</summary>
+    private ImmutableArray<DrillSession> Living => [.. Room.Drills.Where(d => !d.IsAlone).Select(d => d.Session).OfType<DrillSession>()];
 
     private ImmutableArray<DrillSession> Unbegun => [.. Living.Where(s => s.Held.HasFlag(HoldReason.Brief))];
 
