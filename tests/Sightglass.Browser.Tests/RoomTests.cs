@@ -64,11 +64,11 @@ public sealed class RoomTests(Site site) : IClassFixture<Site>
         await page.GetByRole(AriaRole.Button, new() { Name = "Run on …" }).ClickAsync();
         ILocator run = page.GetByRole(AriaRole.Dialog);
         await run.GetByLabel("Until").SelectOptionAsync(new SelectOptionValue { Label = "a condition that you write" });
-        await run.GetByLabel("Condition").FillAsync("fuel is on the grund");
+        await run.GetByRole(AriaRole.Textbox, new() { Name = "Condition" }).FillAsync("fuel is on the grund");
         await run.GetByRole(AriaRole.Button, new() { Name = "Run on" }).ClickAsync();
         await Expect(run.GetByRole(AriaRole.Alert)).ToContainTextAsync("fuel is on the ground");
         await run.GetByLabel("For at most").FillAsync("30");
-        await run.GetByLabel("Condition").FillAsync("fuel is on the ground");
+        await run.GetByRole(AriaRole.Textbox, new() { Name = "Condition" }).FillAsync("fuel is on the ground");
         await run.GetByRole(AriaRole.Button, new() { Name = "Run on" }).ClickAsync();
         await Expect(page.GetByText("It came to be so at")).ToBeVisibleAsync(s_patience);
 
@@ -76,6 +76,7 @@ public sealed class RoomTests(Site site) : IClassFixture<Site>
         await page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "To the start" }).ClickAsync();
         await Expect(page.Locator(".deep-clock")).ToHaveTextAsync("0:00", new() { Timeout = 30_000 });
         await Expect(page.Locator(".room-done")).ToContainTextAsync("Brandt");
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await page.SetViewportSizeAsync(390, 844);
         await Clean(page, "390");
         await page.SetViewportSizeAsync(1920, 1080);

@@ -14,6 +14,7 @@ using Sightglass.Storage.Notes;
 using Sightglass.Training.Lessons;
 using Sightglass.Web.Host;
 using Sightglass.Web.Live;
+using Sightglass.Web.Room;
 using Sightglass.Web.Share;
 
 namespace Sightglass.Web.Tests;
@@ -80,6 +81,21 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         Assert.Contains("&#x27E6;", page.Replace("⟦", "&#x27E6;", StringComparison.Ordinal), StringComparison.Ordinal);
         string[] unsaid = [.. Unsaid(page)];
         Assert.True(unsaid.Length == 0, string.Join('\n', unsaid));
+    }
+
+    /// <summary>Somebody works in a drill, with all that the instructor has of them.</summary>
+    [Fact]
+    public async Task Room_WithADrillUnderWay_SaysNothingThatCannotBeTranslated()
+    {
+        TrainingRoom room = served.App.Services.GetRequiredService<TrainingRoom>();
+        Assert.Null(room.Join("007", out Seat? seat, out _));
+        Assert.Null(room.Join("008", out _, out _));
+        Assert.Null(room.Begin("a compartment leaks at a stand", 1, 0, [seat!]));
+        string page = await Get("/room", Tongue.Marked.Code);
+        Assert.Contains("deep-marks", page, StringComparison.Ordinal);
+        string[] unsaid = [.. Unsaid(page)];
+        Assert.True(unsaid.Length == 0, string.Join('\n', unsaid));
+        Assert.Null(room.Leave(seat!));
     }
 
     /// <summary>The check itself: a page in English is full of texts that it would tell.</summary>

@@ -22,7 +22,8 @@ public static class Say
     {
         ArgumentNullException.ThrowIfNull(text);
         Tongue tongue = Tongue.Spoken;
-        object?[] gaps = text.GetArguments();
+        // Copied: what a sentence holds is its own, and it may be said in another language afterwards.
+        object?[] gaps = [.. text.GetArguments()];
         for (int i = 0; i < gaps.Length; i++)
         {
             gaps[i] = gaps[i] switch { string said => tongue.OfBook(said), FormattableString inner => With(inner), var other => other };

@@ -12,6 +12,7 @@ public static class LaneChartDrawing
     private const double Axis = 30;
     private const double Head = 20;
     private const double LabelSize = 13;
+    private const double Line = 15;
 
     /// <summary>The least span, seconds, so that the first minute is not stretched over all of the width.</summary>
     private const double LeastSpan = 60;
@@ -54,13 +55,13 @@ public static class LaneChartDrawing
 
     private static void Name(SvgWriter w, Lane lane, double y)
     {
-        double line = y + (lane.Height / 2) + 4.5;
         IReadOnlyList<string> lines = TextMeasure.Wrap(lane.Name, TextFace.Sans400, LabelSize, Names - 8);
-        line -= (Math.Min(lines.Count, 2) - 1) * 7.5;
-        foreach (string words in lines.Take(2))
+        int most = Math.Min(lines.Count, (int)(lane.Height / Line));
+        double line = y + (lane.Height / 2) + 4.5 - ((most - 1) * Line / 2);
+        foreach (string words in lines.Take(most))
         {
-            w.Text(lane.IsTruth ? "c-lab lane-truth" : "c-lab", 0, line, TextMeasure.Fit(words, TextFace.Sans400, LabelSize, Names - 8));
-            line += 15;
+            w.Text(lane.IsTruth ? "c-lab lane-truth" : "c-lab", 0, line, TextMeasure.Fit(words, lane.IsTruth ? TextFace.Sans600 : TextFace.Sans400, LabelSize, Names - 4));
+            line += Line;
         }
     }
 
@@ -85,7 +86,7 @@ public static class LaneChartDrawing
         double end = TextMeasure.Width(curve.End, TextFace.Sans600, LabelSize);
         double beside = points[^1].X - 6 - end;
         double at = points[^1].Y - 5 < y + 12 ? points[^1].Y + 15 : points[^1].Y - 5;
-        w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", Math.Max(Names + 2, beside), Math.Min(at, low - 2), curve.End);
+        w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", beside > Names ? beside : points[^1].X + 10, Math.Min(at, low - 2), curve.End);
     }
 
     private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y, string hatch)

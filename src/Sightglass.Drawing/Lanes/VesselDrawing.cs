@@ -7,7 +7,7 @@ namespace Sightglass.Drawing.Lanes;
 /// <summary>Draws stores side by side, what is really in them hatched and dashed: hidden truth.</summary>
 public static class VesselDrawing
 {
-    private const double Pitch = 96;
+    private const double Pitch = 104;
     private const double Wide = 64;
     private const double High = 74;
     private const double Line = 16;

@@ -12,7 +12,15 @@ const typing = e => e.target.closest?.('input:not([type=checkbox]),select,textar
 
 export function listen(page, keys) {
   const pressed = e => {
-    if (e.ctrlKey || e.metaKey || e.altKey || typing(e) || !keys.includes(e.key)) return;
+    if (e.ctrlKey || e.metaKey || e.altKey || typing(e)) return;
+    // What only opens or is written into does not wait for the server: what is typed next lands there.
+    const at = /^[a-z]$/i.test(e.key) && document.querySelector(`[data-key=${e.key.toLowerCase()}]`);
+    if (at) {
+      e.preventDefault();
+      return at instanceof HTMLDialogElement ? at.open || at.showModal() : at.focus();
+    }
+
+    if (!keys.includes(e.key)) return;
     if (e.key === ' ' && e.target.closest('button,a,summary,input,[role]')) return;
     e.preventDefault();
     page.invokeMethodAsync('PressKey', e.key);

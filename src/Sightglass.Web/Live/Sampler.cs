@@ -64,7 +64,7 @@ public sealed class Sampler
             Trace = Longer(before.Trace, new(now, gauges)),
             Along = AlongNow(world, before),
             Journal = world.Journal is { } journal && (journal.Count != before.Journal.Length || before.Journal.IsEmpty) ? [.. journal.TakeLast(MostLines)] : before.Journal,
-            Faults = [.. PresentFaults(world)],
+            Faults = [.. PresentFault.Of(world)],
             Inputs = _inputs.ToImmutableSortedDictionary(n => n, n => world.GetSlot(_plan.Starts[n].Slot), StringComparer.Ordinal),
         };
     }
@@ -110,10 +110,4 @@ public sealed class Sampler
     private ImmutableSortedDictionary<string, string> Positions(World.World world) =>
         _plan.Items.Values.Where(i => i.Position is not null && i.Item.Positions.Length > 0)
             .ToImmutableSortedDictionary(i => i.Item.Name, i => i.Item.Positions[(int)world.GetSlot(i.Position!.Value)], StringComparer.Ordinal);
-
-    private IEnumerable<PresentFault> PresentFaults(World.World world) =>
-        from item in _plan.Items.Values
-        from fault in item.Faults
-        where fault.Value.Length > 0 && world.GetSlot(fault.Value[0].Slot) != 0
-        select new PresentFault(item.Item.Name, fault.Key);
 }

@@ -33,6 +33,21 @@ public sealed partial class SayTests
         }
     }
 
+    /// <summary>What is kept unsaid, a line of a journal, is read in one language and then in another.</summary>
+    [Fact]
+    public void With_SaidInOneLanguage_IsSaidInAnotherAfterwards()
+    {
+        string item = "forward compartment";
+        FormattableString kept = $"{item}: {12.5:0.0}";
+        using (s_spanish.Speak())
+        {
+            Assert.Equal("compartimento delantero: 12.5", Say.With(kept));
+        }
+
+        Assert.Equal("forward compartment: 12.5", Say.With(kept));
+        Assert.Equal("forward compartment", kept.GetArgument(0));
+    }
+
     [Theory]
     [InlineData(0, "0 stops")]
     [InlineData(1, "1 stop")]

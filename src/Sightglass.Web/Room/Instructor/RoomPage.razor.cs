@@ -10,7 +10,7 @@ namespace Sightglass.Web.Room.Instructor;
 /// <summary>The training room as the instructor has it: everybody at a glance, one of them in depth, and the clock. It is drawn anew four times a second at most, and only where something changed.</summary>
 public sealed partial class RoomPage : IAsyncDisposable
 {
-    private static readonly string[] s_keys = [" ", "b", "B", "f", "F", "m", "M", "n", "N", "?", .. Enumerable.Range(1, 9).Select(n => $"{n}")];
+    private static readonly string[] s_keys = [" ", "b", "B", "?", .. Enumerable.Range(1, 9).Select(n => $"{n}")];
     private static readonly TimeSpan s_beat = TimeSpan.FromMilliseconds(250);
 
     private readonly CancellationTokenSource _gone = new();
@@ -46,9 +46,10 @@ public sealed partial class RoomPage : IAsyncDisposable
 
     private BookShelf Shelf => Machines.Shelf;
 
-    private SeatRow? Deep => _working.FirstOrDefault(r => r.Seat.Number == _chosen && r.Drill is not null);
+    private SeatRow? Deep => _working.FirstOrDefault(r => r.Seat.Number == _chosen);
 
-    private ImmutableArray<DrillSession> Living => [.. Room.Drills.Select(d => d.Session).OfType<DrillSession>()];
+    /// <summary>Whoever works alone has their own clock.</summary>
+    private ImmutableArray<DrillSession> Living => [.. Room.Drills.Where(d => !d.IsAlone).Select(d => d.Session).OfType<DrillSession>()];
 
     private ImmutableArray<DrillSession> Unbegun => [.. Living.Where(s => s.Held.HasFlag(HoldReason.Brief))];
 
@@ -119,15 +120,6 @@ public sealed partial class RoomPage : IAsyncDisposable
                 break;
             case "b" or "B" when Deep is { Drill: { } drill }:
                 Refuse(Room.Bookmark(drill, ""));
-                break;
-            case "f" or "F" when Deep is not null:
-                await Call("open", "fault");
-                break;
-            case "m" or "M" when Deep is not null:
-                await Call("open", "message");
-                break;
-            case "n" or "N" when Deep is not null:
-                await Call("focus", "advice");
                 break;
             case "?":
                 await Call("open", "keys");
@@ -228,6 +220,8 @@ public sealed partial class RoomPage : IAsyncDisposable
     }
 
     private void SendAway(Seat seat) => Refuse(Room.Leave(seat));
+
+    private void JoinLate(Seat seat, RoomDrill drill, int person) => Refuse(Room.JoinLate(seat, drill, person));
 
     private void TurnHold()
     {

@@ -11,7 +11,6 @@ namespace Sightglass.Web.Room.Instructor;
 public sealed partial class SeatDepth
 {
     private string _advice = "";
-    private DrillSession? _session;
 
     [Parameter]
     [EditorRequired]
@@ -42,7 +41,7 @@ public sealed partial class SeatDepth
 
     private RoomDrill Drill => Row.Drill!;
 
-    private DrillSession Session => _session!;
+    private DrillSession Session => Row.Session!;
 
     private DrillLook Look => Session.Current;
 
@@ -69,11 +68,7 @@ public sealed partial class SeatDepth
         }
     }
 
-    protected override void OnParametersSet()
-    {
-        _session ??= Drill.Session;
-        Trace = _session?.Trace ?? DrillTrace.Empty;
-    }
+    protected override void OnParametersSet() => Trace = Session.Trace;
 
     private void TurnHold()
     {

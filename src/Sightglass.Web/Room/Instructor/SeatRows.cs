@@ -12,7 +12,7 @@ public static class SeatRows
     /// <param name="seats">Everybody.</param>
     /// <param name="now">On the wall.</param>
     public static (ImmutableArray<SeatRow> Working, ImmutableArray<Seat> Waiting) Of(IReadOnlyCollection<Seat> seats, DateTimeOffset now) =>
-        ([.. seats.Where(IsWorking).Select(s => Of(s, s.Drill!, now))], [.. seats.Where(s => !IsWorking(s))]);
+        ([.. seats.Where(IsWorking).Select(s => Of(s, s.Drill!, now)).Where(r => r.Session is not null)], [.. seats.Where(s => !IsWorking(s))]);
 
     /// <summary>Whether a drill is under way for somebody.</summary>
     public static bool IsWorking(Seat seat)
@@ -32,7 +32,7 @@ public static class SeatRows
         ImmutableArray<FallLine> lines = Falling.Of(session.Drill, look, session.Progress);
         PersonLook? person = seat.Person < look.People.Length ? look.People[seat.Person] : null;
         return new(
-            seat, drill, ClockOf(look.Now), Doing(seat, person, look, now), Flag(session, look), lines.FirstOrDefault(l => l.Mark == FallMark.Broken)?.What ?? "",
+            seat, drill, session, ClockOf(look.Now), Doing(seat, person, look, now), Flag(session, look), lines.FirstOrDefault(l => l.Mark == FallMark.Broken)?.What ?? "",
             [.. lines.Where(l => l.IsAtAGlance)], person is null ? null : person.Place ?? person.From);
     }
 
