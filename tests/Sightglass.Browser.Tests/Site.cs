@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Web.Host;
+using Sightglass.Web.Live;
 using Sightglass.Web.Room;
 
 namespace Sightglass.Browser.Tests;
@@ -29,6 +30,9 @@ public sealed class Site : IAsyncLifetime
     /// <summary>The training room behind the pages.</summary>
     public TrainingRoom Room => _app!.Services.GetRequiredService<TrainingRoom>();
 
+    /// <summary>The book behind the pages.</summary>
+    public BookShelf Shelf => _app!.Services.GetRequiredService<MachineRoom>().Shelf;
+
     /// <summary>Where the sessions are recorded.</summary>
     public string Records { get; } = Directory.CreateTempSubdirectory("sightglass-records-").FullName;
 
@@ -37,7 +41,7 @@ public sealed class Site : IAsyncLifetime
         DiagnosticList found = new();
         _app = WebHost.Build(new(Folder("curlew"), 0) { RecordFolder = Records, RuleFolders = [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
-        Assertions.SetDefaultExpectTimeout(30_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
+        Assertions.SetDefaultExpectTimeout(60_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
         Address = WebHost.Address(_app);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = s_browser, Args = s_flags });

@@ -78,6 +78,7 @@ public sealed class CurlewCardTests
     [Theory]
     [InlineData("couple-the-air-of-a-train", "engine change")]
     [InlineData("uncouple-the-air-of-a-train", "to be left at the platform")]
+    [InlineData("part-the-couplers", "machine about to leave its train")]
     [InlineData("brake-test-before-departure", "before departure")]
     [InlineData("brake-test-release", "brakes set before departure")]
     [InlineData("brake-test-of-the-train", "before departure")]

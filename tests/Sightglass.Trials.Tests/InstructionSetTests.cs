@@ -39,5 +39,9 @@ public sealed class InstructionSetTests
         ("prime-a-starved-engine", "starving engine", 24),
         ("charge-from-nothing", "air from nothing", 8),
         ("couple-the-air-of-a-train", "engine change", 8),
+        ("find-a-ground", "a ground on the positive side", 8),
+        ("test-the-cab-signals", "cab signals before departure", 8),
+        ("axle-box-is-warm", "stopped for a warm axle box", 8),
+        ("one-side-of-head-end-power", "one side of head-end power lost", 4),
     }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation), new() { Cases = t.Cases, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
 }

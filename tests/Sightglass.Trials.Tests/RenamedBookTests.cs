@@ -54,6 +54,7 @@ public sealed class RenamedBookTests
     [InlineData("self-load-test", "before a load test")]
     [InlineData("work-at-an-engine-that-starts-by-itself", "engine that keeps itself alive")]
     [InlineData("lights-before-departure", "before it leaves at dusk")]
+    [InlineData("part-the-couplers", "machine about to leave its train")]
     public void Run_EveryNameChanged_SameOutcomesAndHashes(string card, string situation)
     {
         (ClassBook old, ClassBook renamed, Renamer renamer) = s_books.Value;

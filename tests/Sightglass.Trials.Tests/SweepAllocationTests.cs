@@ -18,6 +18,9 @@ public sealed class SweepAllocationTests
     [InlineData("couple-the-air-of-a-train", "engine change", 192)]
     [InlineData("brake-test-of-the-train", "before departure", 384)]
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 384)]
+    [InlineData("find-a-ground", "a ground on the positive side", 192)]
+    [InlineData("axle-box-is-warm", "stopped for a warm axle box", 192)]
+    [InlineData("part-the-couplers", "machine about to leave its train", 768)]
     public void Run_AfterWarmUp_NoBytesACase(string card, string situation, int cases)
     {
         TrialSetup setup = SweepTests.Setup(card, situation);

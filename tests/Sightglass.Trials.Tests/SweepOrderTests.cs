@@ -13,13 +13,18 @@ public sealed class SweepOrderTests
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 64)]
     [InlineData("couple-the-air-of-a-train", "engine change", 32)]
     [InlineData("brake-test-of-the-train", "before departure", 32)]
-    public void Run_CasesInAnyWay_SameOutcomes(string card, string situation, int cases)
+    [InlineData("find-a-ground", "a ground on the positive side", 32)]
+    [InlineData("test-the-cab-signals", "cab signals before departure", 32)]
+    [InlineData("axle-box-is-warm", "stopped for a warm axle box", 32)]
+    [InlineData("part-the-couplers", "machine about to leave its train", 16, 8)]
+    [InlineData("one-side-of-head-end-power", "one side of head-end power lost", 8, 4)]
+    public void Run_CasesInAnyWay_SameOutcomes(string card, string situation, int cases, int different = 0)
     {
         TrialSetup setup = SweepTests.Setup(card, situation);
         SweepOptions options = new() { Cases = cases, Threads = 1 };
         Outcome[] forwards = CaseSweep.Run(setup, options);
         Assert.All(forwards, o => Assert.NotEqual(OutcomeKind.Undecided, o.Kind));
-        Assert.Equal(cases, forwards.Select(o => o.Hash).Distinct().Count());
+        Assert.InRange(forwards.Select(o => o.Hash).Distinct().Count(), different > 0 ? different : cases, cases); // where positions alone are drawn two cases can be the same one
         Assert.Equal(forwards, CaseSweep.Run(setup, options with { Backwards = true }));
         Assert.Equal(forwards, CaseSweep.Run(setup, options with { Threads = 2 }));
         Assert.Equal(forwards[(cases / 3)..(cases / 2)], CaseSweep.Run(setup, options with { Cases = (cases / 2) - (cases / 3), FirstCase = cases / 3 }));

@@ -13,21 +13,24 @@ namespace Sightglass.Book.Trains;
 /// <param name="found">Takes lines that cannot be joined.</param>
 internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found)
 {
+    /// <summary>m from the middle of the track within which somebody on the ground stands between vehicles and not beside them.</summary>
+    private const double Middle = 0.5;
+
     private readonly ImmutableArray<Stand> _stands = Stands.Of(book, train);
     private readonly ImmutableSortedDictionary<string, Item>.Builder _items = book.Items.ToBuilder();
     private readonly ImmutableSortedDictionary<string, Sign>.Builder _signs = book.Signs.ToBuilder();
     private readonly ImmutableSortedDictionary<string, Hazard>.Builder _hazards = book.Hazards.ToBuilder();
+    private readonly ImmutableSortedDictionary<string, Place>.Builder _places = book.Places.ToBuilder();
 
     public ClassBook Join()
     {
-        var places = book.Places.ToBuilder();
         var facts = book.Facts.ToBuilder();
         List<Leg> legs = [.. book.Legs];
         foreach (Stand stand in _stands)
         {
             VehicleParts parts = new(stand);
             Replace(_items, stand.Class.Items.Values.Select(parts.Of), i => i.Name);
-            Replace(places, stand.Class.Places.Values.Select(parts.Of), p => p.Name);
+            Replace(_places, stand.Class.Places.Values.Select(parts.Of), p => p.Name);
             Replace(facts, stand.Class.Facts.Values.Select(parts.Of), f => f.Name);
             Replace(_signs, stand.Class.Signs.Values.Select(parts.Of), s => s.Name);
             Replace(_hazards, stand.Class.Hazards.Values.Select(parts.Of), h => h.Name);
@@ -46,7 +49,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             Length = _stands[^1].Last - _stands[0].First,
             Width = _stands.Max(s => s.Class.Width),
             Items = _items.ToImmutable(),
-            Places = places.ToImmutable(),
+            Places = _places.ToImmutable(),
             Facts = facts.ToImmutable().SetItems(TrainFacts.Of(_stands)),
             Signs = _signs.ToImmutable(),
             Hazards = _hazards.ToImmutable(),
@@ -110,9 +113,15 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
         }
     }
 
-    /// <summary>Who handles what joins two ends handles both: what is dangerous at one of them is dangerous there.</summary>
+    /// <summary>Who handles what joins two ends handles both: what is dangerous at one of them is dangerous there. Who stands between two vehicles stands at both, whichever of them the place is called after.</summary>
     private void Endanger(Item coupling)
     {
+        string[] between = [.. coupling.Places.Where(p => _places.TryGetValue(p, out Place? place) && place.OnGround && Math.Abs(place.Position.Y) < Middle)];
+        foreach (Hazard hazard in _hazards.Values.Where(h => between.Any(h.Places.Contains) && !between.All(h.Places.Contains)).ToList())
+        {
+            _hazards[hazard.Name] = hazard with { Places = [.. hazard.Places.Union(between)] };
+        }
+
         foreach (Hazard hazard in _hazards.Values.Where(h => coupling.Kind.SharesDangers && (h.Items.Contains(coupling.From!.Item) || h.Items.Contains(coupling.To!.Item))).ToList())
         {
             _hazards[hazard.Name] = hazard with { Items = [.. hazard.Items, coupling.Name] };

@@ -37,7 +37,7 @@ public static class LaneChartDrawing
                     Curve(w, curve, X, y, hatch);
                     break;
                 case LaneBars bars:
-                    Bars(w, bars, X, y);
+                    Bars(w, bars, X, y, hatch);
                     break;
                 case LaneMarks marks:
                     Marks(w, marks, X, y + (lane.Height / 2));
@@ -88,14 +88,14 @@ public static class LaneChartDrawing
         w.Text(curve.IsTruth ? "lane-end lane-truth" : "lane-end", Math.Max(Names + 2, beside), Math.Min(at, low - 2), curve.End);
     }
 
-    private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y)
+    private static void Bars(SvgWriter w, LaneBars lane, Func<double, double> x, double y, string hatch)
     {
         double middle = y + (lane.Height / 2);
         double? before = null;
         foreach (LaneBar bar in lane.Bars)
         {
             (double left, double right) = (x(bar.From), x(bar.To));
-            if (before is { } end && left - end > 1)
+            if (!lane.IsTruth && before is { } end && left - end > 1)
             {
                 w.Path("plan-leg lane-way", new SvgPath().Segment(end, middle, left, middle));
             }
@@ -103,10 +103,10 @@ public static class LaneChartDrawing
             before = right;
             double width = Math.Max(right - left - 1, 1.5);
             w.Open("g").Title(bar.Words);
-            w.Element("rect", ("class", bar.IsHere ? "lane-bar lane-here" : "lane-bar"), ("x", left), ("y", middle - 12), ("width", width), ("height", 24));
+            w.Element("rect", ("class", lane.IsTruth ? "lane-so" : bar.IsHere ? "lane-bar lane-here" : "lane-bar"), ("fill", lane.IsTruth ? $"url(#{hatch})" : null), ("x", left), ("y", middle - 12), ("width", width), ("height", 24));
             if (width > 30)
             {
-                w.Text("c-words", left + 5, middle + 4.5, TextMeasure.Fit(bar.Words, TextFace.Sans400, LabelSize, width - 8));
+                w.Text(lane.IsTruth ? "lane-end lane-truth" : "c-words", left + 5, middle + 4.5, TextMeasure.Fit(bar.Words, TextFace.Sans400, LabelSize, width - 8));
             }
 
             w.Close();
@@ -143,20 +143,25 @@ public static class LaneChartDrawing
     /// <summary>Words stand above all lanes, and are left out where the last ones still stand: the pointer finds them all the same.</summary>
     private static void Events(SvgWriter w, LaneChart chart, Func<double, double> x, double foot)
     {
+        LaneEvent[] events = [.. chart.Events.OrderBy(e => e.At)];
+        foreach (LaneEvent e in events)
+        {
+            w.Open("g").Title(e.Words);
+            w.Path(e.IsTruth ? "lane-event lane-hidden" : "lane-event", new SvgPath().Segment(x(e.At), 4, x(e.At), foot));
+            w.Close();
+        }
+
         double free = 0;
-        foreach (LaneEvent e in chart.Events.OrderBy(e => e.At))
+        foreach (LaneEvent e in events)
         {
             double at = x(e.At);
-            w.Open("g").Title(e.Words);
-            w.Path(e.IsTruth ? "lane-event lane-hidden" : "lane-event", new SvgPath().Segment(at, 4, at, foot));
-            if (at >= free && chart.Width - at > 60)
+            double room = chart.Width - at - 8;
+            if (at >= free && room > 60)
             {
-                string words = TextMeasure.Fit(e.Words, TextFace.Sans400, LabelSize, Math.Min(220, chart.Width - at - 8));
-                w.Text(e.IsTruth ? "c-lab lane-truth" : "c-lab", at + 4, 14, words);
-                free = at + 14 + TextMeasure.Width(words, TextFace.Sans400, LabelSize);
+                string words = TextMeasure.Fit(e.Words, TextFace.Sans600, LabelSize, Math.Min(240, room));
+                w.Text(e.IsTruth ? "lane-end lane-truth" : "lane-end", at + 4, 14, words);
+                free = at + 14 + TextMeasure.Width(words, TextFace.Sans600, LabelSize);
             }
-
-            w.Close();
         }
     }
 

@@ -28,6 +28,11 @@ public static class OverviewDrawing
         double top = -StripSides.Height(sides) - 6;
         double bottom = options.Stops ? Below : 8;
         SvgWriter w = SvgDocument.Begin(svg, "overview", left, top, width, bottom - top, Say.With($"{book.Title}, all sides"));
+        if (options.Person && Ground(WalkRoute.Of(book), options.CurrentPlace) is { } stands)
+        {
+            w.Element("ellipse", ("class", "mi-here"), ("cx", XOf(sides, stands)), ("cy", -6), ("rx", 30), ("ry", Math.Min(30, -top - 8)));
+        }
+
         foreach (StripSide side in sides)
         {
             Silhouette(w, side);
@@ -74,18 +79,28 @@ public static class OverviewDrawing
     private static void Stops(SvgWriter w, ClassBook book, OverviewOptions options, ImmutableArray<StripSide> sides)
     {
         WalkRoute route = WalkRoute.Of(book);
-        WalkStop? here = route.Find(options.CurrentPlace);
-        string? ground = here is null ? null : here.Place.OnGround ? here.Place.Name : here.EnteredFrom;
+        WalkStop? here = Ground(route, options.CurrentPlace);
         foreach (WalkStop stop in route.Stops.Where(s => s.Place.OnGround))
         {
-            bool now = stop.Place.Name == ground;
-            double x = sides.First(s => s.Side == stop.Side).Map.X(stop.Along);
-            bool been = now || options.Visited.Contains(stop.Place.Name);
-            w.Element("circle", ("class", been ? "mi-stop been" : "mi-stop"), ("data-place", stop.Place.Name), ("cx", x), ("cy", Below - 12), ("r", now ? 4.6 : options.Scale < Close ? 1.3 : 3));
+            bool now = stop == here;
+            double x = XOf(sides, stop);
             if (now && options.Person)
             {
-                PersonMark.Draw(w, x, Below - 16, 0.62);
+                PersonMark.Draw(w, x, Below - 8, 0.74);
+                continue;
             }
+
+            bool been = now || options.Visited.Contains(stop.Place.Name);
+            w.Element("circle", ("class", been ? "mi-stop been" : "mi-stop"), ("data-place", stop.Place.Name), ("cx", x), ("cy", Below - 12), ("r", now ? 4.6 : options.Scale < Close ? 1.3 : 3));
         }
     }
+
+    /// <summary>The stop on the ground where somebody stands, or from which they went in.</summary>
+    private static WalkStop? Ground(WalkRoute route, string? place)
+    {
+        WalkStop? here = route.Find(place);
+        return here is null || here.Place.OnGround ? here : route.Find(here.EnteredFrom);
+    }
+
+    private static double XOf(ImmutableArray<StripSide> sides, WalkStop stop) => sides.First(s => s.Side == stop.Side).Map.X(stop.Along);
 }

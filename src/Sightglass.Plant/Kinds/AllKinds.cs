@@ -78,6 +78,8 @@ internal static class AllKinds
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),
         new DoorKind(),
+        new CouplerKind(),
+        new CouplerLockKind(),
         new AxleKind(),
         new BrakeRodKind(),
         new CodeSenderKind(),

@@ -295,6 +295,13 @@ public sealed partial class PlanBuilder
         return [.. slots.Select(s => s.Slot)];
     }
 
+    /// <summary>Says by which numbers the values of a fault can call something, so that no other number is taken; one of them is usual.</summary>
+    public void KnowFault(Item item, string fault, ImmutableArray<double> numbers)
+    {
+        ItemPlan plan = PlanOf(item);
+        Update(plan with { Faults = plan.Faults.SetItem(fault, [.. plan.Faults[fault].Select((v, i) => v with { Known = numbers, Usual = numbers.Contains(v.Usual) ? v.Usual : numbers[Math.Min(i, numbers.Length - 1)] })]) });
+    }
+
     /// <summary>Declares a fault that several items have together: whichever it is put on, all of them have it.</summary>
     /// <returns>Its slot, zero while it is not there.</returns>
     public Slot SharedFault(Item item, string fault, string slotName)

@@ -4,12 +4,16 @@ using Sightglass.Book.Model;
 namespace Sightglass.Plant.Plans;
 
 /// <summary>The names of a plan as one vehicle of a train says them: its own first, then those of the whole.</summary>
-internal sealed class VehicleScope(Vehicle vehicle, INameScope whole) : INameScope
+public sealed class VehicleScope(Vehicle vehicle, INameScope whole) : INameScope
 {
     public IEnumerable<string> Names => whole.Names;
 
     /// <summary>The scope for a vehicle; the whole's for the machine that the book is about.</summary>
-    public static INameScope Of(Vehicle vehicle, INameScope whole) => vehicle.IsTheMachine ? whole : new VehicleScope(vehicle, whole);
+    public static INameScope Of(Vehicle vehicle, INameScope whole)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return vehicle.IsTheMachine ? whole : new VehicleScope(vehicle, whole);
+    }
 
     /// <summary>As said of this vehicle a name may be longer than as the whole knows it.</summary>
     public int LongestName => whole.LongestName + Vehicle.ThisCar.Length;

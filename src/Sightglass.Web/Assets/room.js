@@ -3,6 +3,11 @@ import { open, close, focus } from './pages.js';
 
 export { open, close, focus };
 
+/** Where everything stands in one column what was chosen lies far below. */
+export function reveal(id) {
+  if (innerWidth <= 900) document.getElementById(id)?.scrollIntoView({ block: 'start' });
+}
+
 const typing = e => e.target.closest?.('input:not([type=checkbox]),select,textarea,dialog') !== null;
 
 export function listen(page, keys) {

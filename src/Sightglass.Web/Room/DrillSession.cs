@@ -89,6 +89,9 @@ public sealed class DrillSession : LiveWorld
         }
     }
 
+    /// <summary>Of each objective how far it has come.</summary>
+    public ImmutableArray<DrillProgress> Progress => _tracer.Progress;
+
     /// <summary>Begins anew, held until the trainee has been told what it is about.</summary>
     /// <param name="drill">On the machine of its case.</param>
     /// <param name="start">Its seed and case.</param>

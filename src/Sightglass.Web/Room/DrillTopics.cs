@@ -18,13 +18,23 @@ namespace Sightglass.Web.Room;
 public sealed partial class DrillTopics
 {
     private const int MostTruths = 6;
+
+    /// <summary>With so many of others, what flows is left out.</summary>
+    private const int EnoughTruths = 2;
+
+    private const int FlowRank = 3;
+    private const int MostStates = 6;
+    private const int MostFaults = 12;
     private const int MostGauges = 2;
     private const int Deepest = 6;
+    private const string Joined = " of ";
+    private const string Faulty = "fault ";
 
     private readonly Plan _plan;
     private readonly TruthScope _scope;
     private readonly Dictionary<string, FormulaName> _quantities = new(StringComparer.Ordinal);
     private readonly List<string> _order = [];
+    private readonly List<FormulaName> _states = [];
     private readonly HashSet<string> _facts = new(StringComparer.Ordinal);
 
     private DrillTopics(BoundDrill drill)
@@ -35,10 +45,14 @@ public sealed partial class DrillTopics
         IEnumerable<FormulaText> formulas = [.. told.Objectives.Select(o => o.Is), .. told.MustNever.Select(n => n.Is), .. told.Reports.Select(r => r.Is), .. told.Cue is { } cue ? [cue] : Array.Empty<FormulaText>()];
         foreach (FormulaText formula in formulas)
         {
-            Collect(formula.Text, formula.Span, 0);
+            Collect(formula.Text, formula.Span, Vehicle.Alone, 0);
         }
 
-        Truths = [.. _order.Select((name, i) => (Topic: Truth(name), i)).OrderBy(t => Rank(t.Topic.Name)).ThenBy(t => t.i).Select(t => t.Topic).DistinctBy(t => t.Item).Take(MostTruths)];
+        DrillTopic[] all = [.. _order.Select((name, i) => (Topic: Truth(name), i)).OrderBy(t => Rank(t.Topic.Name)).ThenBy(t => t.i).Select(t => t.Topic).DistinctBy(t => t.Item)];
+        int telling = all.Count(t => Rank(t.Name) < FlowRank);
+        Truths = [.. all.Take(Math.Min(MostTruths, Math.Max(telling, EnoughTruths)))];
+        DrillTopic[] states = [.. _states.DistinctBy(n => n.Name).Select(State)];
+        States = [.. states.Where(s => s.Fault is null).Take(MostStates), .. states.Where(s => s.Fault is not null).Take(MostFaults)];
         Gauges = [.. Instruments().Take(MostGauges)];
         Parts = [.. told.Objectives.Select(o => PartsOf(o.Is))];
     }
@@ -46,14 +60,17 @@ public sealed partial class DrillTopics
     /// <summary>Hidden truth, the most telling first; one of each item.</summary>
     public ImmutableArray<DrillTopic> Truths { get; }
 
+    /// <summary>What is so or not so of items, and faults: hidden truth, in the order of the formulas. Its values are not negative while it is so.</summary>
+    public ImmutableArray<DrillTopic> States { get; }
+
     /// <summary>Instruments that show something of them.</summary>
     public ImmutableArray<DrillTopic> Gauges { get; }
 
     /// <summary>Of each objective what has to be so at once; a single one where it does not come apart.</summary>
     public ImmutableArray<ImmutableArray<Signal>> Parts { get; }
 
-    /// <summary>Truths and instruments, in this order.</summary>
-    public IEnumerable<DrillTopic> All => [.. Truths, .. Gauges];
+    /// <summary>Truths, states and instruments, in this order.</summary>
+    public IEnumerable<DrillTopic> All => [.. Truths, .. States, .. Gauges];
 
     public static DrillTopics Of(BoundDrill drill)
     {
@@ -61,9 +78,9 @@ public sealed partial class DrillTopics
         return new(drill);
     }
 
-    private void Collect(string text, Span span, int depth)
+    private void Collect(string text, Span span, Vehicle vehicle, int depth)
     {
-        if (depth > Deepest || Parse(text, span) is not { } formula)
+        if (depth > Deepest || Parse(text, span, vehicle) is not { } formula)
         {
             return;
         }
@@ -74,8 +91,12 @@ public sealed partial class DrillTopics
             {
                 if (_facts.Add(name.Name))
                 {
-                    Collect(fact.Formula, fact.FormulaSpan, depth + 1);
+                    Collect(fact.Formula, fact.FormulaSpan, fact.Vehicle, depth + 1);
                 }
+            }
+            else if (name.IsCondition && ItemOf(name.Name) is not null)
+            {
+                _states.Add(name);
             }
             else if (!name.IsCondition && ItemOf(name.Name) is not null && _quantities.TryAdd(name.Name, name))
             {
@@ -84,25 +105,33 @@ public sealed partial class DrillTopics
         }
     }
 
+    private DrillTopic State(FormulaName name)
+    {
+        string item = ItemOf(name.Name)!;
+        string word = name.Name[..^(item.Length + Joined.Length)];
+        TruthSignal margin = new(Parse(name.Name, default, Vehicle.Alone)!, _scope);
+        return new(name.Name, item, UnitTable.SiOf(Dimension.One), margin, 1, true, false, null) { IsState = true, Fault = word.StartsWith(Faulty, StringComparison.Ordinal) ? word[Faulty.Length..] : null };
+    }
+
     private DrillTopic Truth(string name)
     {
         FormulaName found = _quantities[name];
         string item = ItemOf(name)!;
-        if (name.StartsWith("volume of ", StringComparison.Ordinal) && _plan.FindSignal($"fill of {item}") is { } fill)
+        if (_plan.Items[item].Item.Kind.Role == KindRole.Store && _plan.FindSignal($"fill of {item}") is { } fill)
         {
             return new($"fill of {item}", item, UnitTable.Get("%"), fill, 0.01, true, true, (0, 1));
         }
 
         bool isFill = name.StartsWith("fill of ", StringComparison.Ordinal);
         Unit unit = found.Dimension == Dimension.One ? UnitTable.Get("%") : found.PreferredUnit ?? _plan.Book.ShownIn.GetValueOrDefault(found.Dimension) ?? UnitTable.SiOf(found.Dimension);
-        return new(name, item, unit, _plan.Signals[found.Id], unit.Factor * (found.Dimension == Dimension.One ? 1 : 0.1), true, isFill, isFill ? (0, 1) : null);
+        return new(name, item, unit, _plan.Signals[found.Id], unit.Factor * (Rank(name) < FlowRank ? 1 : 0.1), true, isFill, isFill ? (0, 1) : null);
     }
 
     /// <summary>What is stored tells most, what flows least.</summary>
     private static int Rank(string name) => Words().Match(name).Value switch
     {
         "fill" or "charge" => 0,
-        "spilled" or "leak flow" or "overflow" or "flow" or "want" => 3,
+        "spilled" or "leak flow" or "overflow" or "flow" or "want" or "current" => FlowRank,
         "pressure" or "temperature" or "level" or "voltage" => 1,
         _ => 2,
     };
@@ -124,29 +153,29 @@ public sealed partial class DrillTopics
     private ImmutableArray<Signal> PartsOf(FormulaText text)
     {
         List<Signal> parts = [];
-        Split(text.Text, text.Span, 0, parts);
+        Split(text.Text, text.Span, Vehicle.Alone, 0, parts);
         return [.. parts];
     }
 
     /// <summary>A fact that says several things at once comes apart, and so on; what cannot be told apart stays whole.</summary>
-    private void Split(string text, Span span, int depth, List<Signal> parts)
+    private void Split(string text, Span span, Vehicle vehicle, int depth, List<Signal> parts)
     {
         string plain = text.Trim();
-        if (depth < Deepest && _plan.Book.Facts.TryGetValue(plain, out Fact? fact))
+        if (depth < Deepest && (_plan.Book.Facts.TryGetValue(vehicle.NameOf(plain), out Fact? fact) || _plan.Book.Facts.TryGetValue(plain, out fact)))
         {
-            Split(fact.Formula, fact.FormulaSpan, depth + 1, parts);
+            Split(fact.Formula, fact.FormulaSpan, fact.Vehicle, depth + 1, parts);
             return;
         }
 
         string[] pieces = Pieces(plain);
-        if (depth < Deepest && pieces.Length > 1 && pieces.All(p => Parse(p, span) is { IsCondition: true }))
+        if (depth < Deepest && pieces.Length > 1 && pieces.All(p => Parse(p, span, vehicle) is { IsCondition: true }))
         {
             foreach (string piece in pieces)
             {
-                Split(piece, span, depth + 1, parts);
+                Split(piece, span, vehicle, depth + 1, parts);
             }
         }
-        else if (Parse(plain, span) is { IsCondition: true } formula)
+        else if (Parse(plain, span, vehicle) is { IsCondition: true } formula)
         {
             parts.Add(new TruthSignal(formula, _scope));
         }
@@ -176,12 +205,12 @@ public sealed partial class DrillTopics
         return pieces is [var only] && only is ['(', .., ')'] ? [only] : [.. pieces];
     }
 
-    private Formula? Parse(string text, Span span) => FormulaParser.Parse(text, span, _scope, [], FormulaKind.Any);
+    private Formula? Parse(string text, Span span, Vehicle vehicle) => FormulaParser.Parse(text, span, VehicleScope.Of(vehicle, _scope), [], FormulaKind.Any);
 
     private string? ItemOf(string name)
     {
-        int of = name.IndexOf(" of ", StringComparison.Ordinal);
-        return of > 0 && _plan.Items.ContainsKey(name[(of + 4)..]) ? name[(of + 4)..] : null;
+        int of = name.IndexOf(Joined, StringComparison.Ordinal);
+        return of > 0 && _plan.Items.ContainsKey(name[(of + Joined.Length)..]) ? name[(of + Joined.Length)..] : null;
     }
 
     [GeneratedRegex("^.*?(?= of )")]

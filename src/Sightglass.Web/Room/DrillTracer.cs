@@ -16,11 +16,13 @@ internal sealed class DrillTracer(DrillTopics topics)
     private readonly DrillTopic[] _topics = [.. topics.All];
     private readonly List<DrillMoment> _moments = [];
     private readonly List<List<(SimTime At, string? Place)>> _walks = [];
-    private ImmutableArray<DrillProgress> _progress = [];
     private double _step = 1;
 
+    /// <summary>Of each objective how far it has come.</summary>
+    public ImmutableArray<DrillProgress> Progress { get; private set; } = [];
+
     /// <summary>What was seen so far.</summary>
-    public DrillTrace Trace => new([.. _moments], [.. _walks.Select(w => w.ToImmutableArray())], _progress);
+    public DrillTrace Trace => new([.. _moments], [.. _walks.Select(w => w.ToImmutableArray())]);
 
     /// <summary>Whether another moment is to be kept by then.</summary>
     public bool IsDue(SimTime at) => _moments.Count == 0 || at.Seconds >= _moments[^1].Seconds + _step;
@@ -36,7 +38,7 @@ internal sealed class DrillTracer(DrillTopics topics)
         {
             _moments.Add(new(now, [.. _topics.Select(t => world.Value(t.Signal))]));
             int[] so = [.. topics.Parts.Select(p => p.Count(s => world.Value(s) >= 0))];
-            _progress = [.. so.Select((n, i) => new DrillProgress(i < _progress.Length ? _progress[i].AtStart : n, n, topics.Parts[i].Length))];
+            Progress = [.. so.Select((n, i) => new DrillProgress(i < Progress.Length ? Progress[i].AtStart : n, n, topics.Parts[i].Length))];
             if (_moments.Count > MostMoments)
             {
                 _step *= 2;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
@@ -103,6 +104,24 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
             foreach (StartValue v in fault.Values.Where(v => !values.Any(s => s.Name == v.Name)))
             {
                 Wrong("W006", v.Span, $"fault `{fault.Fault}` takes no `{v.Name}`", Nearest.DidYouMean(v.Name, values.Select(s => s.Name)));
+            }
+
+            foreach (StartValue v in fault.Values)
+            {
+                CheckNumber(fault, v, item, values.FirstOrDefault(s => s.Name == v.Name));
+            }
+        }
+    }
+
+    /// <summary>A number by which something is called must be one that calls something, in all of its range.</summary>
+    private void CheckNumber(FaultStart fault, StartValue given, string item, FaultValue? value)
+    {
+        for (double number = given.From; value is { Known.IsEmpty: false } && number <= given.To; number++)
+        {
+            if (!value.Knows(number))
+            {
+                Wrong("W017", given.Span == Span.None ? fault.Span : given.Span, $"`{item}` has no {value.Name} {number:0}", $"it has {string.Join(", ", value.Known.Order().Select(k => k.ToString("0", CultureInfo.InvariantCulture)))}");
+                return;
             }
         }
     }

@@ -13,10 +13,13 @@ public sealed class ReferenceMutationTests
         select new TheoryDataRow<string, string>(check.Id, input);
 
     private static IEnumerable<ReferenceCheck> All =>
-        from holder in new[] { typeof(LiquidReferences), typeof(GasReferences), typeof(StoreReferences) }
+        from holder in new[] { typeof(LiquidReferences), typeof(GasReferences), typeof(StoreReferences), typeof(MachineReferences), typeof(ValveReferences) }
         from property in holder.GetProperties(BindingFlags.Public | BindingFlags.Static)
         where property.PropertyType == typeof(ReferenceCheck)
         select (ReferenceCheck)property.GetValue(null)!;
+
+    [Fact]
+    public void Check_AsItIs_Holds() => Assert.All(All, c => c.Holds());
 
     [Theory, MemberData(nameof(Inputs))]
     public void Check_InputOffByAHundredth_Fails(string id, string input) => Assert.True(All.Single(c => c.Id == id).Notices(input));

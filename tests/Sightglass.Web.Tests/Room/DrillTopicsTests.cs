@@ -1,4 +1,8 @@
+using System.Collections.Immutable;
+using Sightglass.Drawing.Lanes;
 using Sightglass.Web.Room;
+using Sightglass.Web.Room.Instructor;
+using Sightglass.World;
 
 namespace Sightglass.Web.Tests.Room;
 
@@ -15,6 +19,24 @@ public sealed class DrillTopicsTests : IDisposable
         Assert.All(topics.Truths, t => Assert.True(t.IsTruth));
         Assert.NotEmpty(topics.Gauges);
         Assert.All(topics.Gauges, g => Assert.False(g.IsTruth));
+    }
+
+    /// <summary>Where nothing is measured it is about what is lit, open or at fault; what is at fault is said only while it is.</summary>
+    [Fact]
+    public void Of_ADarkHeadlight_FindsTheLampAndWhatMayBeWrongWithIt()
+    {
+        Seat seat = _room.Comes("One");
+        DrillSession session = _room.Begins("a headlight is dark", seat);
+        Assert.Equal("lit of headlight, front", session.Topics.States.Single(s => s.Fault is null).Name);
+        Assert.Contains(session.Topics.States, s => s is { Fault: "burnt out", Item: "headlight, front" });
+        ImmutableArray<(string Name, string Value, bool IsTruth)> before = LaneView.Numbers(session, session.Trace);
+        Assert.Contains(before, n => n is { Name: "Headlight, front: lit", Value: "no", IsTruth: true });
+        Assert.Null(session.Do(new WorldAction.PutIn("auxiliary lights", "shorted", ImmutableSortedDictionary<string, double>.Empty)));
+        session.Forward(Basics.Time.SimTime.FromSeconds(5));
+        Assert.Contains(LaneView.Numbers(session, session.Trace), n => n is { Name: "Fault: shorted, auxiliary lights", Value: "yes" });
+        LaneChart chart = LaneView.Chart(session, seat.Drill!, session.Trace, seat.Person, "One");
+        Assert.Contains(chart.Lanes, l => l is LaneBars { IsTruth: true, Name: "truth: Headlight, front: lit" });
+        Assert.Contains(chart.Events, e => e.IsTruth && e.Words.Contains("auxiliary lights", StringComparison.Ordinal));
     }
 
     /// <summary>The fact says that both trucks are set; its two halves are what has to be so at once. A fact whose name has an <c>and</c> in it stays whole.</summary>

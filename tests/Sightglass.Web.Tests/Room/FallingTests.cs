@@ -34,21 +34,34 @@ public sealed class FallingTests : IDisposable
         Assert.Contains(item, line.What, StringComparison.Ordinal);
     }
 
-    /// <summary>Half of the way is told by what has to be so at once; reached it is done, taken back it was so and is lost.</summary>
+    /// <summary>What was so from the start is so far; taken away and brought back it is done; taken away again it is on its way.</summary>
     [Fact]
-    public void Of_AnObjective_GoesFromNotYetOverPartsToDoneAndLost()
+    public void Of_AnObjective_GoesWithTheMachine()
     {
-        Seat seat = _room.Comes("One");
-        DrillSession session = _room.Begins("water after a wet night", seat);
-        FallLine Drains() => Of(session).Where(l => l.Layer == EvaluationLayer.Result).ElementAt(3);
-        Assert.Equal((FallMark.Done, "from the start"), (Drains().Mark, Drains().When));
-        Assert.Null(session.Do(new WorldAction.Operate(-1, "forward drain cock", "open")));
-        session.Forward(SimTime.FromSeconds(5));
-        Assert.Equal((FallMark.UnderWay, "lost again"), (Drains().Mark, Drains().When));
+        DrillSession session = _room.Begins("water after a wet night", _room.Comes("One"));
+        Assert.Equal((FallMark.NotYet, "so far"), Drains());
+        Turn("open", 65);
+        Assert.Equal((FallMark.NotYet, "lost at 0:00"), Drains());
         Assert.Equal(FallMark.Done, Of(session).First(l => l.Layer == EvaluationLayer.Result).Mark);
-        Assert.Null(session.Do(new WorldAction.Operate(-1, "forward drain cock", "closed")));
-        session.Forward(SimTime.FromSeconds(20));
-        Assert.Equal(FallMark.Done, Drains().Mark);
+        Turn("closed", 130);
+        Assert.Equal((FallMark.Done, "1:05"), Drains());
+        Turn("open", 140);
+        Assert.Equal((FallMark.UnderWay, "lost at 2:10"), Drains());
+
+        (FallMark, string) Drains() => Of(session).Where(l => l.Layer == EvaluationLayer.Result).Select(l => (l.Mark, l.When)).ElementAt(3);
+        void Turn(string position, double until)
+        {
+            Assert.Null(session.Do(new WorldAction.Operate(-1, "forward drain cock", position)));
+            session.Forward(SimTime.FromSeconds(until));
+        }
+    }
+
+    [Fact]
+    public void Of_PartOfTheWay_SaysHowFar()
+    {
+        DrillSession session = _room.Begins("before the grade", _room.Comes("One"));
+        FallLine line = Falling.Of(session.Drill, session.Current, [new(0, 1, 3), new(1, 1, 3), default]).First(l => l.Layer == EvaluationLayer.Result);
+        Assert.Equal((FallMark.UnderWay, "1 of 3"), (line.Mark, line.When));
     }
 
     [Fact]
@@ -63,5 +76,5 @@ public sealed class FallingTests : IDisposable
 
     public void Dispose() => _room.Dispose();
 
-    private static ImmutableArray<FallLine> Of(DrillSession session) => Falling.Of(session.Drill, session.Current, session.Trace);
+    private static ImmutableArray<FallLine> Of(DrillSession session) => Falling.Of(session.Drill, session.Current, session.Progress);
 }

@@ -23,8 +23,8 @@ public sealed class RunOnTests : IDisposable
     [Theory]
     [InlineData("", "Write a condition")]
     [InlineData("engine run", "engine runs")]
-    [InlineData("fill of aft compartment", "condition")]
-    [InlineData("fill of aft compartment < 20 L", "L")]
+    [InlineData("fill of aft compartment", "is a plain number, not t")]
+    [InlineData("fill of aft compartment < 20 L", "compare a plain number with volume")]
     public void Read_SomethingElse_SaysWhatWouldBeRight(string text, string told)
     {
         Assert.Null(RunCondition.Read(Leak().Drill, text, out IReadOnlyList<string> wrong));

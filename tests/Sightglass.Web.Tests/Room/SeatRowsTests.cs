@@ -31,7 +31,7 @@ public sealed class SeatRowsTests : IDisposable
         Assert.Equal(start, RowOf(seat).Place);
         session.Forward(SimTime.FromSeconds(120));
         Assert.Equal("tank aft, left", RowOf(seat).Place);
-        Assert.Matches("^[A-Z].* goes to tank aft, left.$", RowOf(seat).Doing);
+        Assert.Equal("stands at tank aft, left", RowOf(seat).Doing);
     }
 
     [Fact]

@@ -176,7 +176,7 @@ internal sealed class AnyTrain : IDisposable
         return rule.Dimension == Dimension.Pressure ? new(rule.Name, Span.None) { From = pressure, To = pressure, Unit = UnitTable.SiOf(Dimension.Pressure) } : null;
     }
 
-    /// <summary>Sizes from a fifth of the usual one to three times it; what is there or not at all stays so; what a gauge shows falsely within 2 bar.</summary>
+    /// <summary>Sizes from a fifth of the usual one to three times it; what is there or not at all stays so; a pin is one that there is; what a gauge shows falsely within 2 bar.</summary>
     private FaultStart Fault()
     {
         (string item, string fault) = _faults[_chance.Next(_faults.Length)];
@@ -191,7 +191,13 @@ internal sealed class AnyTrain : IDisposable
 
     private double Size(string item, string fault, string value)
     {
-        double usual = _plan.Items[item].Faults[fault].First(v => v.Name == value).Usual;
+        FaultValue one = _plan.Items[item].Faults[fault].First(v => v.Name == value);
+        if (!one.Known.IsEmpty)
+        {
+            return one.Known[_chance.Next(one.Known.Length)];
+        }
+
+        double usual = one.Usual;
         double size = usual == 0 ? ((2 * _chance.NextDouble()) - 1) * 2e5 : usual * (0.2 + (2.8 * _chance.NextDouble()));
         return usual is > 0.01 and <= 1 ? Math.Min(size, 1) : size;
     }

@@ -191,6 +191,7 @@ public sealed class CurlewAirTests
         Assert.Equal(0, rig.At(60, "flow of brake pipe relay valve"), 1e-6);
         Assert.True(rig.At(60, "pressure of second main reservoir") / Psi > 110);
         Assert.True(rig.At(60, "brakes of every car are set") >= 0);
+        rig.Do(60.5, "coupler lock between car 1 and car 2", "coupled");
         rig.Do(61, "brake pipe coupling between car 1 and car 2", "coupled");
         Assert.True(rig.At(100, "pressure of brake pipe") / Psi < 3);
         rig.Do(101, "automatic brake handle", "emergency");

@@ -46,6 +46,6 @@ public sealed class WhippingHoseTests
         world.Begin(new CardRun(choices));
         world.RunTo(SimTime.Never);
         Assert.Equal(expected, world.Run!.Outcome.Kind);
-        Assert.Equal(expected == OutcomeKind.Failed ? "a rear brake pipe hose that whips" : "", world.Run.Mechanism);
+        Assert.Equal(expected == OutcomeKind.Failed ? "a rear brake pipe hose under pressure" : "", world.Run.Mechanism);
     }
 }

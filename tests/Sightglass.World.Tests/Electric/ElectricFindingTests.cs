@@ -3,6 +3,8 @@ using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
+using Sightglass.World.Situations;
+using Sightglass.World.Tests.Trade;
 
 namespace Sightglass.World.Tests.Electric;
 
@@ -55,6 +57,25 @@ public sealed class ElectricFindingTests
         ClassBook book = BookReader.Read([new SourceText("book.yaml", PoweredTrain.Text.Replace("pins: { 1: minus, 5: left doors, 6: right doors }, jumper crosses: 5 with 6", "pins: { 1: minus, 5: left doors, 6: right doors }", StringComparison.Ordinal))], [], KindLibrary.Catalog, found)!;
         PlanCompiler.Compile(book.Coupled("two coaches"), found);
         Assert.Contains(found, d => d.Code == "P043");
+    }
+
+    /// <summary>A pin that the jumper lacks would be a fault that does nothing: the situation is refused where it stands, with the pins that there are.</summary>
+    [Theory]
+    [InlineData(900, 900, false)]
+    [InlineData(15, 18, false)]
+    [InlineData(15, 17, true)]
+    public void Bind_APinThatTheJumperLacks_IsTold(int from, int to, bool takes)
+    {
+        using Rig rig = DemoTrains.At("second machine without sand");
+        Situation whole = rig.Plan.Book.Situations["second machine without sand"];
+        FaultStart broken = whole.Faults.First(f => f.Fault == "open pin");
+        FaultStart other = broken with { Values = [broken.Values.Single() with { From = from, To = to }] };
+        DiagnosticList found = new();
+        Assert.Equal(takes, SituationStart.Bind(rig.Plan, whole with { Faults = [other] }, found) is not null);
+        Assert.Equal(takes ? 0 : 1, found.Count);
+        Assert.All(found, d => Assert.Equal(("W017", broken.Values[0].Span), (d.Code, d.Span)));
+        Assert.All(found, d => Assert.Contains($"has no pin {(from > 26 ? from : 18)}", d.Message, StringComparison.Ordinal));
+        Assert.All(found, d => Assert.Equal("it has 2, 3, 4, 6, 7, 8, 9, 10, 12, 15, 16, 17, 23, 26", d.Fix));
     }
 
     private const string Text = """

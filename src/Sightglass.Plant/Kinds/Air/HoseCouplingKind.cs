@@ -1,8 +1,8 @@
-using System.Globalization;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
 using Sightglass.Network.Laws.Gas;
 using Sightglass.Plant.Kinds.Paths;
+using Sightglass.Plant.Kinds.RunningGear;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Kinds.Air;
@@ -10,8 +10,6 @@ namespace Sightglass.Plant.Kinds.Air;
 /// <summary>The heads of two hoses, locked into each other or parted. A train makes one for every line that two of its vehicles have in common.</summary>
 public sealed class HoseCouplingKind : KindBuilder
 {
-    private const string TrainParted = "train parted";
-
     public override KindSheet Sheet { get; } = new()
     {
         Name = HosePairKind.Coupling,
@@ -24,6 +22,7 @@ public sealed class HoseCouplingKind : KindBuilder
         Role = KindRole.Path,
         Symbol = "coupling",
         CrossedBy = "hose pair",
+        SharesDangers = true,
         Positions = ["parted", "coupled"],
         UsualPosition = "coupled",
         Quantities = [PathSheet.Flow],
@@ -31,7 +30,7 @@ public sealed class HoseCouplingKind : KindBuilder
         [
             new("stuck", "The heads do not come apart.", []),
             new("pulled apart", "They have parted under pressure: a head slipped.", []),
-            new(TrainParted, "The two vehicles came apart: this and every other coupling between them has parted under pressure.", []),
+            new(Parting.Fault, Parting.Says, []),
         ],
     };
 
@@ -44,8 +43,8 @@ public sealed class HoseCouplingKind : KindBuilder
         Item[] hoses = Hoses(plan.Book, item);
         if (hoses is [var one, var other])
         {
-            Slot parted = plan.SharedFault(item, TrainParted, $"{TrainParted} between vehicles {Between(one, other)}");
-            plan.AddPulse(new($"{item.Name} comes apart.", parted, s => s[parted.Index] > 0.5, position, _ => 0));
+            Parting.ByFault(plan, item, one, other);
+            Parting.WithTheCouplers(plan, item, one, other);
         }
 
         IReadOnlyList<Slot> swapped = plan.SwapsOf(item);
@@ -68,11 +67,6 @@ public sealed class HoseCouplingKind : KindBuilder
         double[] law = GasPaths.OfDiameter(Math.Min(Head(one), Head(other)));
         GasPaths.Add<GasIso6358>(plan, item, law, n => [plan.Bind(n, s => Joined(s, position, swapped))]);
     }
-
-    /// <summary>The same for every coupling between two vehicles; between hoses of one vehicle the coupling stands alone.</summary>
-    private static string Between(Item one, Item other) =>
-        one.Vehicle == other.Vehicle ? $"{one.Name} and {other.Name}"
-        : string.Create(CultureInfo.InvariantCulture, $"{Math.Min(one.Vehicle.Index, other.Vehicle.Index)} and {Math.Max(one.Vehicle.Index, other.Vehicle.Index)}");
 
     /// <summary>1 while the two hoses are joined to each other: coupled, and neither taken for another's.</summary>
     private static double Joined(ReadOnlySpan<double> slots, Slot position, IReadOnlyList<Slot> swapped)

@@ -15,6 +15,8 @@ public sealed class AxleKind : KindBuilder
     private const string RimSpeed = "rim speed";
     private const string RightLoad = "right wheel load";
     private const string LeftLoad = "left wheel load";
+    private const string Most = "most wheel load";
+    private const string MostDifference = "most difference";
 
     /// <summary>Of a wheel on its rail, N/m: so much stiffer than springs that it counts as rigid.</summary>
     private const double Rigid = 1e11;
@@ -33,14 +35,15 @@ public sealed class AxleKind : KindBuilder
         Parameters =
         [
             Parameter.Of("mass", Dimension.Kilogram, "Of wheels, axle, boxes and what of the motor hangs on it.", "0 kg", "0 kg", "50 t"),
-            Parameter.Of("most wheel load", Dimension.Kilogram, "What one of its wheels may carry; a picture of the loads shows it.", least: "1 kg", most: "50 t"),
-            Parameter.Of("most difference", Dimension.Kilogram, "By which its two wheels may differ; a picture of the loads says more.", least: "1 kg", most: "50 t"),
+            Parameter.Of(Most, Dimension.Kilogram, "What one of its wheels may carry; a picture of the loads shows it.", least: "1 kg", most: "50 t"),
+            Parameter.Of(MostDifference, Dimension.Kilogram, "By which its two wheels may differ; a picture of the loads says more.", least: "1 kg", most: "50 t"),
             Parameter.Of("wheels apart", Dimension.Metre, "Between the points at which its wheels stand on the rails.", "1.5 m", "0.3 m", "3 m"),
         ],
         Quantities =
         [
             new(RimSpeed, Dimension.Speed, "Of the rims of its wheels."),
             new(RightLoad, Dimension.Kilogram, "What its right wheel carries."), new(LeftLoad, Dimension.Kilogram, "What its left wheel carries."),
+            new("overloaded", Dimension.One, "One of its wheels carries more than it may.", IsCondition: true), new("uneven", Dimension.One, "Its two wheels differ by more than they may.", IsCondition: true),
         ],
         Faults = [new("locked", "It does not turn.", []), new("slips", "Its wheels turn faster than the vehicle goes.", [Parameter.Of("share", Dimension.One, "Of the vehicle's speed, besides.", "20 %", "1 %", "200 %")])],
     };
@@ -52,11 +55,18 @@ public sealed class AxleKind : KindBuilder
         ProductSignal turning = new(new SlotSignal(locked, -1, 1), new SlotSignal(slips, 1, 1));
         plan.Name($"{RimSpeed} of {item.Name}", Dimension.Speed, new ProductSignal(new SlotSignal(plan.SlotNamed("speed")), turning));
         plan.Gear.Add(item, Freedoms.Heave | Freedoms.Roll);
-        foreach (string load in new[] { RightLoad, LeftLoad })
-        {
-            plan.Name($"{load} of {item.Name}", Dimension.Kilogram, new SlotSignal(plan.SlotNamed($"{load} of {item.Name}")));
-        }
+        Slot right = plan.SlotNamed($"{RightLoad} of {item.Name}"), left = plan.SlotNamed($"{LeftLoad} of {item.Name}");
+        plan.Name($"{RightLoad} of {item.Name}", Dimension.Kilogram, new SlotSignal(right));
+        plan.Name($"{LeftLoad} of {item.Name}", Dimension.Kilogram, new SlotSignal(left));
+        NameLimit(plan, $"overloaded of {item.Name}", item.Find(Most), new SlotSignal(right), new SlotSignal(left));
+        NameLimit(plan, $"uneven of {item.Name}", item.Find(MostDifference), Difference(right, left), Difference(left, right));
     }
+
+    private static SumSignal Difference(Slot one, Slot other) => new([new SlotSignal(one), new SlotSignal(other, -1)]);
+
+    /// <summary>Whether one of two has come to its limit; never where the book says none.</summary>
+    private static void NameLimit(PlanBuilder plan, string name, double? most, Signal one, Signal other) =>
+        plan.Name(name, Dimension.One, most is { } limit ? new AnySignal([new MarginSignal(one, limit, 1), new MarginSignal(other, limit, 1)]) : new ConstantSignal(-1), isCondition: true);
 
     public override void Connect(PlanBuilder plan, Item item)
     {

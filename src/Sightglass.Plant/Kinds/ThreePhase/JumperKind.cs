@@ -8,6 +8,7 @@ using Sightglass.Network.Phasors;
 using Sightglass.Plant.Circuits;
 using Sightglass.Plant.Feeders;
 using Sightglass.Plant.Kinds.Common;
+using Sightglass.Plant.Kinds.RunningGear;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 
@@ -71,6 +72,11 @@ public sealed class JumperKind : KindBuilder
             plan.AddPulse(new($"", pulled, s => s[pulled.Index] > 0.5, PulledLive(plan, receptacle), _ => 1));
         }
 
+        if (ends is [var one, var other])
+        {
+            Parting.WithTheCouplers(plan, item, one, other);
+        }
+
         Slot[] volts = [.. ends.Select(r => ReceptacleKind.BusOf(plan.Book, r)).OfType<Item>().Select(b => FeederSheet.GreatestVolts(plan, b.Name))];
         Signal live = new AllSignal([new SlotSignal(position, 1, -0.5), volts.Length == 0 ? new ConstantSignal(-1) : new AnySignal([.. volts.Select(v => new SlotSignal(v, 1, -FeederSheet.Dangerous))])]);
         plan.Name($"live of {item.Name}", Dimension.One, live, isCondition: true);
@@ -132,6 +138,11 @@ public sealed class JumperKind : KindBuilder
         Slot loose = plan.Fault(item, NotHome, ("", 1))[0];
         Slot open = plan.Fault(item, "open pin", ("pin", 1))[0];
         (Slot Pin, Slot Other) touching = Two(plan, item, "shorted pins"), crossed = Two(plan, item, "crossed pins");
+        foreach (string fault in new[] { "open pin", "shorted pins", "crossed pins" })
+        {
+            plan.KnowFault(item, fault, [.. pairs.Select(p => (double)p.Pin)]);
+        }
+
         SlotFunction made = s => s[position.Index] > 0.5 && s[loose.Index] < 0.5 ? 1 : 0;
         CircuitPart part = plan.Circuits.PartOf(pairs[0].Wire);
         Node touch = part.Draft.AddNode($"touching in {item.Name}");

@@ -12,12 +12,11 @@ public static class Falling
 {
     /// <param name="drill">What is asked.</param>
     /// <param name="look">As it stands.</param>
-    /// <param name="trace">How far its objectives have come.</param>
-    public static ImmutableArray<FallLine> Of(BoundDrill drill, DrillLook look, DrillTrace trace)
+    /// <param name="progress">How far its objectives have come.</param>
+    public static ImmutableArray<FallLine> Of(BoundDrill drill, DrillLook look, ImmutableArray<DrillProgress> progress)
     {
         ArgumentNullException.ThrowIfNull(drill);
         ArgumentNullException.ThrowIfNull(look);
-        ArgumentNullException.ThrowIfNull(trace);
         if (look.Sheet is not { } sheet)
         {
             return [];
@@ -31,7 +30,7 @@ public static class Falling
             (FallMark mark, string when) = line.Layer switch
             {
                 EvaluationLayer.Result when objective < 0 => Report(line, look),
-                EvaluationLayer.Result => Result(line, objective, drill.Drill.Objectives[objective], look, trace),
+                EvaluationLayer.Result => Result(line, objective, drill.Drill.Objectives[objective], look, progress),
                 EvaluationLayer.Help => line.IsMet ? (FallMark.Told, Clock(line.At)) : (FallMark.Broken, Clock(line.At)),
                 EvaluationLayer.Told => line.IsMet ? (FallMark.Done, "") : look.IsJudged ? (FallMark.Broken, Say.It("not told")) : (FallMark.NotYet, Say.It("not yet")),
                 _ when line.IsMet => look.IsJudged || line.At is not null ? (FallMark.Done, Clock(line.At)) : (FallMark.NotYet, Say.It("so far")),
@@ -51,25 +50,28 @@ public static class Falling
         : look.Notes.Any(n => n.Kind == DrillNoteKind.ReportedWrong) ? (FallMark.UnderWay, Say.With($"wrong at {Clock(line.At)}"))
         : (FallMark.NotYet, Say.It("not yet"));
 
-    private static (FallMark Mark, string When) Result(EvaluationLine line, int number, DrillObjective objective, DrillLook look, DrillTrace trace)
+    private static (FallMark Mark, string When) Result(EvaluationLine line, int number, DrillObjective objective, DrillLook look, ImmutableArray<DrillProgress> progress)
     {
         if (line.IsMet)
         {
-            return (FallMark.Done, line.At is null ? Say.It("from the start") : Clock(line.At));
+            // What was so from the start is to stay so, and is done only at the end.
+            return line.At is not null ? (FallMark.Done, Clock(line.At)) : look.IsOver ? (FallMark.Done, Say.It("from the start")) : (FallMark.NotYet, Say.It("so far"));
         }
 
-        bool wasSo = look.Notes.Any(n => n.Kind == DrillNoteKind.Reached && n.Number == number);
         SimTime? by = objective.Within is { } within && look.Sheet!.KnownAt is { } known ? known + SimTime.FromSeconds(within) : null;
         if (look.IsOver || (by < look.Now && objective.OrReported.IsEmpty))
         {
             return (FallMark.Broken, look.IsOver ? Say.It("not met") : Say.It("too late"));
         }
 
-        string limit = by is { } latest ? Say.With($"by {Clock(latest)}") : Say.It("not yet");
-        DrillProgress progress = number < trace.Progress.Length ? trace.Progress[number] : default;
-        return wasSo ? (FallMark.UnderWay, Say.It("lost again"))
-            : progress.Now > progress.AtStart ? (FallMark.UnderWay, Say.With($"{progress.Now} of {progress.Of}"))
-            : (FallMark.NotYet, limit);
+        SimTime cue = look.Notes.FirstOrDefault(n => n.Kind == DrillNoteKind.Cue)?.At ?? SimTime.Zero;
+        DrillNote? lost = look.Notes.LastOrDefault(n => n.Kind == DrillNoteKind.Lost && n.Number == number && n.At > SimTime.Zero);
+        bool wasBrought = look.Notes.Any(n => n.Kind == DrillNoteKind.Reached && n.Number == number && n.At > cue);
+        string when = by is { } latest ? Say.With($"by {Clock(latest)}") : lost is not null ? Say.With($"lost at {Clock(lost.At)}") : Say.It("not yet");
+        DrillProgress parts = number < progress.Length ? progress[number] : default;
+        return wasBrought ? (FallMark.UnderWay, when)
+            : parts.Now > parts.AtStart ? (FallMark.UnderWay, Say.With($"{parts.Now} of {parts.Of}"))
+            : (FallMark.NotYet, when);
     }
 
     private static string Clock(SimTime? at) => at is { } time ? new ClockWords(time).ToString() : "";

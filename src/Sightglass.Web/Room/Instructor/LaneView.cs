@@ -12,7 +12,9 @@ namespace Sightglass.Web.Room.Instructor;
 public static class LaneView
 {
     private const int Curves = 2;
-    private const string Walks = "{0} goes to {1}.";
+
+    /// <summary>The journal's sentence of a walk: it says where somebody is, not what they did there.</summary>
+    internal const string Walks = "{0} goes to {1}.";
 
     /// <summary>What is true now, the stores among it.</summary>
     /// <returns>SVG, empty where the drill is about no store.</returns>
@@ -35,7 +37,7 @@ public static class LaneView
         ArgumentNullException.ThrowIfNull(trace);
         return trace.Moments.IsEmpty ? [] :
         [
-            .. session.Topics.All.Index().Where(t => !t.Item.IsFill)
+            .. session.Topics.All.Index().Where(t => !t.Item.IsFill && (t.Item.Fault is null || trace.Moments[^1].Values[t.Index] >= 0))
                 .Select(t => (TopicWords.Name(t.Item), TopicWords.Value(t.Item, trace.Moments[^1].Values[t.Index]), t.Item.IsTruth)),
         ];
     }
@@ -61,15 +63,45 @@ public static class LaneView
         };
     }
 
-    private static IEnumerable<LaneCurve> CurvesOf(DrillSession session, DrillTrace trace)
+    private static IEnumerable<Lane> CurvesOf(DrillSession session, DrillTrace trace)
     {
         (DrillTopic Topic, ImmutableArray<(double X, double Y)> Points)[] all =
             [.. session.Topics.All.Select((t, i) => (t, trace.Moments.Select(m => (m.Seconds, m.Values[i])).Where(p => double.IsFinite(p.Item2)).ToImmutableArray()))];
         // What moved most, of what is true and of what is shown; in the topics' order, so that lanes do not change places.
-        var chosen = all.Where(t => !t.Points.IsEmpty).GroupBy(t => t.Topic.IsTruth).SelectMany(g => g.OrderByDescending(t => Moved(t.Topic, t.Points)).Take(g.Key ? Curves : 1)).Select(t => t.Topic).ToHashSet();
-        return all.Where(t => chosen.Contains(t.Topic)).Select(t => new LaneCurve(
-            t.Topic.IsTruth ? Say.With($"truth: {TopicWords.Name(t.Topic)}") : TopicWords.Name(t.Topic), t.Topic.IsTruth, t.Points, Scale(t.Topic, t.Points), TopicWords.Value(t.Topic, t.Points[^1].Y)));
+        HashSet<DrillTopic> chosen = [.. Most(all.Where(t => t.Topic is { IsTruth: true, IsState: false }), Curves), .. Most(all.Where(t => !t.Topic.IsTruth), 1)];
+        int left = Curves - chosen.Count(t => t.IsTruth);
+        return all.Where(t => chosen.Contains(t.Topic)).Select(t => new LaneCurve(Called(t.Topic), t.Topic.IsTruth, t.Points, Scale(t.Topic, t.Points), TopicWords.Value(t.Topic, t.Points[^1].Y)))
+            .Concat<Lane>(all.Where(t => t.Topic.IsState).OrderByDescending(t => t.Points.Zip(t.Points.Skip(1)).Any(p => p.First.Y >= 0 != p.Second.Y >= 0)).Take(left).Select(t => new LaneBars(Called(t.Topic), true, [.. Spells(t.Points)])))
+            .OrderBy(l => !l.IsTruth);
     }
+
+    private static IEnumerable<DrillTopic> Most(IEnumerable<(DrillTopic Topic, ImmutableArray<(double X, double Y)> Points)> all, int count) =>
+        all.Where(t => !t.Points.IsEmpty).OrderByDescending(t => Moved(t.Topic, t.Points)).Take(count).Select(t => t.Topic);
+
+    /// <summary>For how long a condition was so, each time.</summary>
+    private static IEnumerable<LaneBar> Spells(ImmutableArray<(double X, double Y)> points)
+    {
+        double? from = null;
+        foreach ((double x, double y) in points)
+        {
+            if (y >= 0)
+            {
+                from ??= x;
+            }
+            else if (from is { } began)
+            {
+                yield return new(began, x, Say.It("so"), false);
+                from = null;
+            }
+        }
+
+        if (from is { } still)
+        {
+            yield return new(still, points[^1].X, Say.It("so"), false);
+        }
+    }
+
+    private static string Called(DrillTopic topic) => topic.IsTruth ? Say.With($"truth: {TopicWords.Name(topic)}") : TopicWords.Name(topic);
 
     private static double Moved(DrillTopic topic, ImmutableArray<(double X, double Y)> points)
     {
@@ -109,7 +141,7 @@ public static class LaneView
             .Select(j => new LaneMark(j.Time.Seconds, j.Kind switch { JournalKind.Said => LaneMarkShape.Said, JournalKind.Finding => LaneMarkShape.Broken, _ => LaneMarkShape.Touched }, j.Text));
         IEnumerable<LaneMark> wrong = look.Notes.Where(n => n.Kind is DrillNoteKind.Injured or DrillNoteKind.Never)
             .Select(n => new LaneMark(n.At.Seconds, LaneMarkShape.Broken, n.Kind == DrillNoteKind.Never ? Say.Begin(Say.Book(drill.Drill!.Drill.MustNever[n.Number].Name)) : Say.It("A danger met somebody")));
-        return new(Say.It("acts"), [.. acts, .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
+        return new(Say.It("acts"), [.. acts.OrderBy(a => a.Shape == LaneMarkShape.Broken), .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
     }
 
     private static IEnumerable<LaneEvent> EventsOf(DrillSession session, DrillLook look) =>

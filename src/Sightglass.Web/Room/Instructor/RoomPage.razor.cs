@@ -68,7 +68,7 @@ public sealed partial class RoomPage : IAsyncDisposable
             string here = Say.Of(_working.Length + _waiting.Length, $"One person here.", $"{_working.Length + _waiting.Length} people here.");
             RoomDrill[] drills = [.. _working.Select(r => r.Drill!).Distinct()];
             string? use = drills is [{ Drill: { } bound } only, ..] && drills.All(d => d.Start.Drill == only.Start.Drill)
-                ? string.Join(", ", new[] { bound.Drill.IsQualifying ? Say.It("qualifying") : Say.It("practice"), Say.With($"at most {bound.Drill.TimeLimit / 60:0} min"), drills.Length == 1 ? Say.With($"seed {only.Start.Seed}, case {only.Start.Case}") : "" }.Where(s => s.Length > 0)) + ". "
+                ? string.Join(", ", new[] { bound.Drill.IsQualifying ? Say.It("qualifying") : Say.It("practice"), Say.With($"at most {bound.Drill.TimeLimit / 60:0} min"), drills.All(d => d.Start == only.Start) ? Say.With($"seed {only.Start.Seed}, case {only.Start.Case}") : "" }.Where(s => s.Length > 0)) + ". "
                 : "";
             return Say.Begin(use + here);
         }
@@ -224,6 +224,7 @@ public sealed partial class RoomPage : IAsyncDisposable
     {
         _chosen = seat;
         StateHasChanged();
+        _ = Call("reveal", "deep");
     }
 
     private void SendAway(Seat seat) => Refuse(Room.Leave(seat));

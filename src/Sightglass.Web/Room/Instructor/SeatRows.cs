@@ -29,7 +29,7 @@ public static class SeatRows
         }
 
         DrillLook look = session.Current;
-        ImmutableArray<FallLine> lines = Falling.Of(session.Drill, look, session.Trace);
+        ImmutableArray<FallLine> lines = Falling.Of(session.Drill, look, session.Progress);
         PersonLook? person = seat.Person < look.People.Length ? look.People[seat.Person] : null;
         return new(
             seat, drill, ClockOf(look.Now), Doing(seat, person, look, now), Flag(session, look), lines.FirstOrDefault(l => l.Mark == FallMark.Broken)?.What ?? "",
@@ -58,7 +58,7 @@ public static class SeatRows
         }
 
         return person.Deed is { } deed ? DeedWords.Of(deed)
-            : LastOf(person, look) is { } last ? last.Text
+            : LastOf(person, look) is { } last && last.Sentence.Format != LaneView.Walks ? last.Text
             : Say.With($"stands at {person.Place ?? person.From}");
     }
 

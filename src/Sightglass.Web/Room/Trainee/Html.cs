@@ -21,6 +21,9 @@ internal static class Html
         return made.Append(attributes.Length == 0 ? "" : " " + attributes).Append('>').Append(words).Append("</button>").ToString();
     }
 
+    /// <summary>Words of a button, with what they are about for whoever does not see what they stand beside.</summary>
+    public static string With(string words, string about) => $"{Encode(words)}<span class=\"vh\">: {Encode(about)}</span>";
+
     /// <summary>An empty place for a piece.</summary>
     public static string Slot(string id, string element = "div", string attributes = "") => $"<{element} id=\"{id}\"{(attributes.Length == 0 ? "" : " " + attributes)}></{element}>";
 }

@@ -65,10 +65,13 @@ internal sealed class TraineeLine
         try
         {
             Want();
-            Task sending = SendAll(gone.Token);
-            await Take(gone.Token);
+            Task sending = SendAll(gone.Token), taking = Take(gone.Token);
+
+            // Where one of them ends, for whatever reason, the line does: the page opens another and gets all anew.
+            Task first = await Task.WhenAny(sending, taking);
             await gone.CancelAsync();
-            await sending;
+            await first;
+            await Task.WhenAll(sending, taking);
         }
         catch (Exception e) when (e is WebSocketException or OperationCanceledException or ObjectDisposedException)
         {

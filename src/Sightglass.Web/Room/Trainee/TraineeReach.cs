@@ -121,7 +121,7 @@ internal static class TraineeReach
         foreach ((int i, SeenGuard guard) in sight.Guards.Index())
         {
             made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{guard.Protection} at {guard.Target}")))).Append(guard.IsOwn ? "" : $" <span class=\"small\">{Html.Encode(Say.It("set by somebody else"))}</span>").Append("</span> ")
-                .Append(Html.Button(FormattableString.Invariant($"untag-{i}"), Html.Encode(Say.It("Take it away")), "take away", [("what", guard.Protection), ("to", guard.Target)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Take away {guard.Protection} from {guard.Target}"))}\"")).Append("</li>");
+                .Append(Html.Button(FormattableString.Invariant($"untag-{i}"), Html.With(Say.It("Take it away"), Say.With($"{guard.Protection} at {guard.Target}")), "take away", [("what", guard.Protection), ("to", guard.Target)], "btn quiet")).Append("</li>");
         }
 
         HashSet<string> here = [sight.Place!, .. sight.Items.Select(i => i.Name)];
@@ -131,7 +131,7 @@ internal static class TraineeReach
             foreach (string target in protection.Targets.Where(t => here.Contains(t) && !sight.Guards.Any(g => g.Protection == protection.Name && g.Target == t)))
             {
                 made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{protection.Name} at {target}")))).Append("</span> ")
-                    .Append(Html.Button(FormattableString.Invariant($"tag-{number++}"), Html.Encode(Say.It("Set it")), "set", [("what", protection.Name), ("to", target)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Set {protection.Name} at {target}"))}\"")).Append("</li>");
+                    .Append(Html.Button(FormattableString.Invariant($"tag-{number++}"), Html.With(Say.It("Set it"), Say.With($"{protection.Name} at {target}")), "set", [("what", protection.Name), ("to", target)], "btn quiet")).Append("</li>");
             }
         }
 

@@ -78,7 +78,7 @@ internal static class TraineeSide
             made.Append("<li><span>").Append(Html.Encode(Say.With($"You hold: {held}"))).Append("</span> ");
             if (book.Protections.ContainsKey(held))
             {
-                made.Append(Html.Button(FormattableString.Invariant($"give-{i}"), Html.Encode(Say.It("Give it back")), "give back", [("what", held)], "btn quiet", $"aria-label=\"{Html.Encode(Say.With($"Give back {held}"))}\""));
+                made.Append(Html.Button(FormattableString.Invariant($"give-{i}"), Html.With(Say.It("Give it back"), Say.Book(held)), "give back", [("what", held)], "btn quiet"));
             }
 
             made.Append("</li>");
