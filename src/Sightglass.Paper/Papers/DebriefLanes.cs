@@ -30,7 +30,7 @@ public static class DebriefLanes
             Width = width,
             NamesAbove = narrow,
             Moments = [.. Moments(film, parts, tells)],
-            Lanes = [Places(film), Acts(film), .. Said(film), .. Happened(film), .. film.Telling(MostTraces).Select(i => Trace(film, i)), .. tells ? Objectives(film).Concat(Nevers(film)) : []],
+            Lanes = [Places(film), Acts(film), .. Said(film, tells), .. Happened(film), .. film.Telling(MostTraces).Select(i => Trace(film, i)), .. tells ? Objectives(film).Concat(Nevers(film)) : []],
         };
     }
 
@@ -81,12 +81,13 @@ public static class DebriefLanes
 
     private static TimelineLane Acts(DebriefFilm film) => new(Say.It("hands")) { Marks = [.. Marks(film, TimelineMarkSort.Act, DrillNoteKind.Touched)] };
 
-    private static IEnumerable<TimelineLane> Said(DebriefFilm film)
+    private static IEnumerable<TimelineLane> Said(DebriefFilm film, bool tells)
     {
         TimelineMark[] marks =
         [
             .. film.Result.Journal.Where(j => j.Kind == JournalKind.Said).Select(j => new TimelineMark(j.Time.Seconds, TimelineMarkSort.Said, j.Text, j.Text)),
-            .. Marks(film, TimelineMarkSort.Word, DrillNoteKind.ReportedRight, DrillNoteKind.ReportedWrong, DrillNoteKind.Hint, DrillNoteKind.Stopped, DrillNoteKind.TakenOver, DrillNoteKind.HandedBack),
+            .. tells ? Marks(film, TimelineMarkSort.Word, DrillNoteKind.ReportedRight, DrillNoteKind.ReportedWrong) : [],
+            .. Marks(film, TimelineMarkSort.Word, DrillNoteKind.Hint, DrillNoteKind.Stopped, DrillNoteKind.TakenOver, DrillNoteKind.HandedBack),
         ];
         return marks.Length == 0 ? [] : [new TimelineLane(Say.It("said, reported")) { Marks = [.. marks] }];
     }

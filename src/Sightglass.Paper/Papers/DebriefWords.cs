@@ -73,6 +73,9 @@ public static class DebriefWords
         };
     }
 
+    /// <summary>Whether a note is what the program found, not what anybody could see: it is not told to who judges for themselves.</summary>
+    public static bool IsFound(DrillNoteKind kind) => kind is DrillNoteKind.Reached or DrillNoteKind.Lost or DrillNoteKind.Never or DrillNoteKind.Breach or DrillNoteKind.ReportedRight or DrillNoteKind.ReportedWrong;
+
     /// <summary>What a drill notes, in as few words as a picture has room for; empty for none.</summary>
     public static string Label(BoundDrill drill, DrillNote note)
     {

@@ -54,6 +54,9 @@ internal sealed class DebriefStage : IDisposable
 
     public World.World World { get; }
 
+    /// <summary>Told now and then how far it has come; null where nobody waits for it.</summary>
+    public IProgress<SimTime>? Told { get; init; }
+
     /// <summary>Runs on to a moment and keeps some on the way.</summary>
     /// <param name="to">The latest; less where the world rests before.</param>
     /// <param name="moments">So many evenly from here to there.</param>
@@ -81,6 +84,7 @@ internal sealed class DebriefStage : IDisposable
         {
             cancel.ThrowIfCancellationRequested();
             World.RunTo(SimTime.Min(to, World.Now + SimTime.FromSeconds(Slice)));
+            Told?.Report(World.Now);
         }
     }
 

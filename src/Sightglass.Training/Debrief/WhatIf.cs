@@ -19,10 +19,11 @@ public static class WhatIf
     /// <param name="drill">That of the record, on its machine.</param>
     /// <param name="record">As read.</param>
     /// <param name="ask">From when, and what.</param>
+    /// <param name="told">Told how far it has come, or null.</param>
     /// <param name="cancel">Ends it.</param>
     /// <exception cref="ArgumentException">The record is of another drill, or does not fit the plan; or a card and acts are both given.</exception>
     /// <exception cref="OperationCanceledException">It was ended.</exception>
-    public static WhatIfResult Run(BoundDrill drill, SessionRecord record, WhatIfAsk ask, CancellationToken cancel = default)
+    public static WhatIfResult Run(BoundDrill drill, SessionRecord record, WhatIfAsk ask, IProgress<SimTime>? told = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(drill);
         ArgumentNullException.ThrowIfNull(record);
@@ -34,7 +35,7 @@ public static class WhatIf
         }
 
         SimTime from = new(Math.Clamp(ask.From.Ticks, 0, record.End));
-        using DebriefStage stage = new(drill, record.Header.Start);
+        using DebriefStage stage = new(drill, record.Header.Start) { Told = told };
         Replay.Schedule(stage.World, record with { Lines = [.. record.Lines.Where(l => l.At <= from.Ticks || l.Do is null || World.World.PersonOf(l.Do) != drill.Person)] });
         stage.World.SampleAt(SimTime.Zero);
         SimTime last = SimTime.FromSeconds(drill.Drill.TimeLimit + drill.Drill.Objectives.Select(o => o.Stays).DefaultIfEmpty().Max() + 1);

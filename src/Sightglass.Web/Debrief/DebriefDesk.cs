@@ -55,8 +55,8 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
         Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await Alone(() => DebriefReplay.At(bound!, record!, at, cancel), cancel) : null;
 
     /// <summary>How it would have gone another way; null where its record cannot be run again.</summary>
-    public async Task<WhatIfResult?> WhatIf(RoomDrill drill, WhatIfAsk ask, CancellationToken cancel) =>
-        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await Alone(() => Training.Debrief.WhatIf.Run(bound!, record!, ask, cancel), cancel) : null;
+    public async Task<WhatIfResult?> WhatIf(RoomDrill drill, WhatIfAsk ask, IProgress<SimTime>? told, CancellationToken cancel) =>
+        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await Alone(() => Training.Debrief.WhatIf.Run(bound!, record!, ask, told, cancel), cancel) : null;
 
     /// <summary>Cards that the trainee might have worked by.</summary>
     public async Task<ImmutableArray<WhatIfCard>> Cards(BoundDrill drill, CancellationToken cancel) => await Alone(() => WhatIfCard.Of(drill), cancel);

@@ -36,6 +36,10 @@ public sealed partial class DebriefMomentView
     [Parameter]
     public bool Exact { get; set; }
 
+    /// <summary>Whether what the program found is told, too.</summary>
+    [Parameter]
+    public bool Tells { get; set; } = true;
+
     [Parameter]
     public EventCallback<SimTime> Moved { get; set; }
 
@@ -82,7 +86,7 @@ public sealed partial class DebriefMomentView
             _rows = [.. Film.Telling(MostRows)];
             _story =
             [
-                .. Film.Result.Outcome.Notes.Select(n => (n.At, Words: DebriefWords.Sentence(Film.Drill, n))).Where(n => n.Words is not null).Select(n => (n.At, n.Words!))
+                .. Film.Result.Outcome.Notes.Where(n => Tells || !DebriefWords.IsFound(n.Kind)).Select(n => (n.At, Words: DebriefWords.Sentence(Film.Drill, n))).Where(n => n.Words is not null).Select(n => (n.At, n.Words!))
                     .Concat(Film.Result.Journal.Where(j => j.Kind is JournalKind.Deed or JournalKind.Said or JournalKind.Truth or JournalKind.Hazard or JournalKind.Plant or JournalKind.End).Select(j => (At: j.Time, Words: j.Text)))
                     .OrderBy(e => e.At),
             ];

@@ -13,6 +13,7 @@ public sealed partial class WhatIfView : IDisposable
 {
     private const string Nothing = "-nothing";
     private const string Acts = "-acts";
+    private const double Quarter = 900;
 
     private readonly CancellationTokenSource _gone = new();
     private readonly List<WhatIfAct> _acts = [];
@@ -22,6 +23,7 @@ public sealed partial class WhatIfView : IDisposable
     private string _on = "";
     private string _to = "";
     private string _said = "";
+    private long _far;
     private CancellationTokenSource? _stop;
     private (WhatIfResult Result, SimTime Asked, string Said)? _came;
 
@@ -93,7 +95,7 @@ public sealed partial class WhatIfView : IDisposable
         StateHasChanged();
         try
         {
-            WhatIfResult? result = await Desk.WhatIf(Drill, ask, stop.Token);
+            WhatIfResult? result = await Desk.WhatIf(Drill, ask, new Progress<SimTime>(Far), stop.Token);
             _came = result is null ? null : (result, from, said);
             _said = result is null ? Say.It("Its record cannot be run again.") : "";
         }
@@ -104,6 +106,17 @@ public sealed partial class WhatIfView : IDisposable
         finally
         {
             _stop = null;
+        }
+    }
+
+    /// <summary>Says how far it has come, once a simulated quarter of an hour.</summary>
+    private void Far(SimTime at)
+    {
+        long quarter = (long)(at.Seconds / Quarter);
+        if (quarter != _far && _stop is not null)
+        {
+            (_far, _said) = (quarter, Say.With($"It is run: at {new ClockWords(at)} …"));
+            _ = InvokeAsync(StateHasChanged);
         }
     }
 

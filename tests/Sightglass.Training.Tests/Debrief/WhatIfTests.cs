@@ -57,7 +57,7 @@ public sealed class WhatIfTests
     {
         using CancellationTokenSource stop = new();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => WhatIf.Run(Worked.Drill, Worked.Passed, new(SimTime.FromSeconds(40), [], []), stop.Token));
+        Assert.Throws<OperationCanceledException>(() => WhatIf.Run(Worked.Drill, Worked.Passed, new(SimTime.FromSeconds(40), [], []), cancel: stop.Token));
     }
 
     /// <summary>Up to the moment at which it parts everything is as in the record.</summary>
