@@ -1,4 +1,8 @@
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Book;
+using Sightglass.Book.Kinds;
+using Sightglass.Book.Model;
+using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Tests;
@@ -11,6 +15,25 @@ public sealed class PlanCompilerTests
           line: { kind: fuel line, volume: 1 L, height: 1 m }
 
         """;
+
+    public static TheoryData<string> Kinds => [.. KindLibrary.Catalog.Sheets.Select(s => s.Name)];
+
+    /// <summary>What an author has begun and not finished is told where it stands, and never ends the program: an item of each kind of which nothing else is said, alone and beside others, and with values that cannot be read.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Check_ItemOfAKindThatLacksWhatItNeeds_IsTold(string kind)
+    {
+        KindSheet sheet = KindLibrary.Find(kind)!.Sheet;
+        string[] needed = [.. sheet.Parameters.Where(p => p.Required).Select(p => p.Name)];
+        foreach (string item in (string[])[$"x: {{ kind: {kind} }}", $"x: {{ kind: {kind}{string.Concat(needed.Select(n => $", {n}: \"?\""))} }}"])
+        {
+            DiagnosticList found = [];
+            Fleet fleet = new();
+            ClassBook? book = BookReader.Read([new SourceText("book.yaml", $"book: A\nlength: 20 m\n{Tank}  {item}\n")], [], KindLibrary.Catalog, found, [fleet.Add]);
+            Assert.True(needed.Length == 0 || book is null, kind);
+            Assert.All(found.Where(d => d.Severity == Severity.Error), d => Assert.Equal(6, d.Span.Line));
+        }
+    }
 
     /// <summary>Every error says where it is and what would be right.</summary>
     [Theory]

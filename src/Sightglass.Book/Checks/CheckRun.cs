@@ -71,7 +71,9 @@ internal sealed class CheckRun(ClassBook book, ReadContext context, ImmutableArr
             return notes;
         }
 
-        foreach (BookCheck check in checks)
+        // What lacks something that its kind needs was told when it was read; nothing can be built of it.
+        bool whole = variant.Items.Values.All(i => i.IsWhole);
+        foreach (BookCheck check in checks.Where(c => whole || BookChecks.Default.Contains(c)))
         {
             DiagnosticList own = [];
             check(variant, own);

@@ -16,6 +16,9 @@ public sealed record Item
     /// <summary>Its kind was written but is not known, so that its keys could not be checked.</summary>
     internal bool IsKindUnknown { get; init; }
 
+    /// <summary>Whether it has everything that its kind needs.</summary>
+    internal bool IsWhole => Kind.Parameters.All(p => !p.Required || Parameters.ContainsKey(p.Name));
+
     /// <summary>The vehicle it belongs to.</summary>
     public Vehicle Vehicle { get; init; } = Vehicle.Alone;
 
