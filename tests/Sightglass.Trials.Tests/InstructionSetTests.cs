@@ -32,12 +32,12 @@ public sealed class InstructionSetTests
         Assert.Contains("succeeded: 2", told, StringComparison.Ordinal);
     }
 
-    /// <summary>Of a card of each system and of a train.</summary>
-    private static string Outcomes() => string.Join(' ', new (string Card, string Situation, int Cases)[]
+    /// <summary>Of a card of each system and of a train; eight cases of one machine, which fill its lanes: instructions know no road number.</summary>
+    private static string Outcomes() => string.Join(' ', new (string Card, string Situation)[]
     {
-        ("empty-a-leaking-compartment", "leaking compartment", 24),
-        ("prime-a-starved-engine", "starving engine", 24),
-        ("charge-from-nothing", "air from nothing", 8),
-        ("couple-the-air-of-a-train", "engine change", 8),
-    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation), new() { Cases = t.Cases, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
+        ("empty-a-leaking-compartment", "leaking compartment"),
+        ("prime-a-starved-engine", "starving engine"),
+        ("charge-from-nothing", "air from nothing"),
+        ("couple-the-air-of-a-train", "engine change"),
+    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation, "4104"), new() { Cases = 8, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
 }
