@@ -32,7 +32,7 @@ internal sealed class FlagCluster
     {
         FlagDirection[] best = [];
         int bestCost = Impossible;
-        foreach (FlagDirection[] start in Starts().OrderBy(s => Cost(s, Impossible)).Take(2).ToList())
+        foreach (FlagDirection[] start in BestStarts())
         {
             int cost = Improve(start);
             if (best.Length == 0 || cost < bestCost)
@@ -53,6 +53,22 @@ internal sealed class FlagCluster
         bool strays = left < request.From || right > request.To;
         bool unliked = direction != (_centre ? FlagDirection.Centre : FlagDirection.Right);
         return (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
+    }
+
+    // The best two; where there is no better, the first ones.
+    private IEnumerable<FlagDirection[]> BestStarts()
+    {
+        List<(FlagDirection[] Start, int Cost)> best = [];
+        foreach (FlagDirection[] start in Starts())
+        {
+            int cost = Cost(start, best.Count < 2 ? Impossible : best[1].Cost);
+            if (best.Count < 2 || cost < best[1].Cost)
+            {
+                best = [.. best.Append((Start: start, Cost: cost)).OrderBy(s => s.Cost).Take(2)];
+            }
+        }
+
+        return best.Select(s => s.Start);
     }
 
     private IEnumerable<FlagDirection[]> Starts()
@@ -100,7 +116,7 @@ internal sealed class FlagCluster
             {
                 directions[i] = (FlagDirection)a;
                 directions[j] = i == j ? directions[i] : (FlagDirection)b;
-                if (directions[i] == oldI && directions[j] == oldJ)
+                if ((directions[i] == oldI && directions[j] == oldJ) || _tiers.Crosses(i, directions) || (i != j && _tiers.Crosses(j, directions)))
                 {
                     continue;
                 }

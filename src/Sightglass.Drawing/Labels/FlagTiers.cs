@@ -92,6 +92,11 @@ internal sealed class FlagTiers
             Sum += _least[((int)directions[i] * _count) + i];
         }
 
+        if (Cost >= bound)
+        {
+            return false;
+        }
+
         for (int i = 0; i < _count; i++)
         {
             if (((_done[i >> 6] >> (i & 63)) & 1) == 0 && !Visit(i, directions))
@@ -101,6 +106,25 @@ internal sealed class FlagTiers
         }
 
         return true;
+    }
+
+    /// <summary>Whether a flag and another each cover the other's pole, so that neither can stand farther out.</summary>
+    public bool Crosses(int flag, FlagDirection[] directions)
+    {
+        ReadOnlySpan<ulong> covers = _covers.AsSpan((((int)directions[flag] * _count) + flag) * _words, _words);
+        for (int w = 0; w < covers.Length; w++)
+        {
+            for (ulong left = covers[w]; left != 0; left &= left - 1)
+            {
+                int other = (w << 6) + BitOperations.TrailingZeroCount(left);
+                if (((_covers[((((int)directions[other] * _count) + other) * _words) + (flag >> 6)] >> (flag & 63)) & 1) != 0)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private void Measure(int direction, int flag, double[] poles)
