@@ -32,12 +32,13 @@ public sealed class InstructionSetTests
         Assert.Contains("succeeded: 2", told, StringComparison.Ordinal);
     }
 
-    /// <summary>Of a card of each system and of a train; eight cases of one machine, which fill its lanes: instructions know no road number.</summary>
-    private static string Outcomes() => string.Join(' ', new (string Card, string Situation)[]
+    /// <summary>Of a card of each system, on each road number once, and of a train; eight cases of one machine fill its lanes.</summary>
+    private static string Outcomes() => string.Join(' ', new (string Card, string Situation, string Number)[]
     {
-        ("empty-a-leaking-compartment", "leaking compartment"),
-        ("prime-a-starved-engine", "starving engine"),
-        ("charge-from-nothing", "air from nothing"),
-        ("couple-the-air-of-a-train", "engine change"),
-    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation, "4104"), new() { Cases = 8, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
+        ("empty-a-leaking-compartment", "leaking compartment", "4112"),
+        ("empty-a-leaking-compartment", "leaking compartment", "4107"),
+        ("prime-a-starved-engine", "starving engine", "4101"),
+        ("charge-from-nothing", "air from nothing", "4104"),
+        ("couple-the-air-of-a-train", "engine change", "4104"),
+    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation, t.Number), new() { Cases = 8, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
 }
