@@ -1,9 +1,14 @@
+using Sightglass.Cli.Books;
+
 namespace Sightglass.Cli.Tests;
 
 /// <summary>A call of the command line, made in the repository's root, with what it wrote.</summary>
 internal sealed record Call(int Exit, string Output, string Error)
 {
     public static readonly string Root = FindRoot();
+
+    /// <summary>Hundreds of calls in one process ask for the same few books.</summary>
+    static Call() => BookInspection.Memory = new();
 
     public static async Task<Call> Of(params string[] arguments)
     {

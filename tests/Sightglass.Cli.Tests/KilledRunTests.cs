@@ -59,7 +59,7 @@ public sealed class KilledRunTests
         Assert.Contains(says, call.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>True when the process was killed while it ran, with a file to go on from.</summary>
+    /// <summary>Killed when it has worked so long since there is a file. True when the process was killed while it ran, with a file to go on from.</summary>
     private static async Task<bool> Kill(string[] run, string file, int number, int milliseconds)
     {
         using Process process = CliProcess.Start([.. run, "--case", $"{number}", "--save", file, "--save-every", "1 s"]);
@@ -69,7 +69,11 @@ public sealed class KilledRunTests
             await Task.Delay(5, TestContext.Current.CancellationToken);
         }
 
-        await Task.Delay(milliseconds, TestContext.Current.CancellationToken);
+        if (CliProcess.Worked(process) is var before && before < TimeSpan.MaxValue)
+        {
+            await CliProcess.Work(process, before + TimeSpan.FromMilliseconds(milliseconds));
+        }
+
         process.Kill();
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         await told;

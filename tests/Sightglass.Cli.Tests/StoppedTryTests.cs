@@ -52,11 +52,7 @@ public sealed partial class StoppedTryTests
     private static async Task<Call> Interrupted(params string[] more)
     {
         using Process process = CliProcess.Start([.. s_try, "--cases", $"{Cases}", .. more]);
-        while (!process.HasExited && process.TotalProcessorTime < TimeSpan.FromSeconds(10))
-        {
-            await Task.Delay(50, TestContext.Current.CancellationToken);
-        }
-
+        await CliProcess.Work(process, TimeSpan.FromSeconds(10));
         using Process signal = Process.Start("kill", ["-INT", $"{process.Id}"]);
         Call call = await CliProcess.End(process);
         await signal.WaitForExitAsync(TestContext.Current.CancellationToken);

@@ -5,6 +5,7 @@ using Sightglass.Cards;
 using Sightglass.Cards.Tree;
 using Sightglass.Plant.Plans;
 using Sightglass.Trials.Missteps;
+using Sightglass.Trials.Sweep;
 
 namespace Sightglass.Trials.Tests;
 
@@ -15,7 +16,10 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
     public static TheoryData<string> Cards { get; } =
         [.. Books.Curlew.Book.CardNames.Where(c => !c.EndsWith("-draft", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 
-    /// <summary>Going somewhere does not count: what cannot be reached fails in any card.</summary>
+    /// <summary>
+    /// Going somewhere does not count: what cannot be reached fails in any card. A step that is needed on one machine is needed; so the first road number is asked first, in as
+    /// many cases as it has lanes, and only where nothing shows there all of them in more.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Cards))]
     public void Card_StepsLeftOutInTurn_OneIsNeeded(string cardFile)
@@ -25,7 +29,8 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
         SourceText text = plan.Book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
         Card card = CardReader.Read(text, plan.Book.For(text), found)!;
         Situation situation = plan.Book.Situations.Values.First(s => s.Cards.Contains(cardFile));
-        LeftOutResult? needed = LeftOutTrial.Each(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!, card, new() { Cases = situation.Train is null ? 24 : 8, Threads = 1 }, t => !t.Contains("Go to ", StringComparison.Ordinal)).FirstOrDefault(r => r.Matters);
+        TrialSetup all = TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found)!;
+        LeftOutResult? needed = Needed(TrialPreparation.Prepare(Books.CurlewFleet, card, situation, found, all.Number.Words[0])!, card, 8) ?? Needed(all, card, situation.Train is null ? 24 : 8);
         output.WriteLine($"{cardFile}: {needed?.Text}  {needed?.Bad} fail, {needed?.Stops} stop of {needed?.Applicable}");
         Assert.NotNull(needed);
     }
@@ -40,4 +45,7 @@ public sealed class LeftOutStepTests(ITestOutputHelper output)
         Assert.Contains(rows, r => r.Stops > 0);
         Assert.All(rows, r => Assert.InRange(r.Bad + r.Stops, 0, r.Applicable));
     }
+
+    private static LeftOutResult? Needed(TrialSetup setup, Card card, int cases) =>
+        LeftOutTrial.Each(setup, card, new() { Cases = cases, Threads = 1 }, t => !t.Contains("Go to ", StringComparison.Ordinal)).FirstOrDefault(r => r.Matters);
 }

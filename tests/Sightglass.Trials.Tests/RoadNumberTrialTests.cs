@@ -28,20 +28,20 @@ public sealed class RoadNumberTrialTests
         Assert.NotEqual(Enumerable.Range(0, 64).Select(k => setup.NumberOf(new(1, (ulong)k))), Enumerable.Range(0, 64).Select(k => setup.NumberOf(new(2, (ulong)k))));
     }
 
-    /// <summary>Of the same case on the machine it drew alone, and of the draws of the situation, which the road number leaves as they were.</summary>
+    /// <summary>Of the same case on the machine it drew alone, and of the draws of the situation, which the road number leaves as they were. Of 32 cases each of the four numbers draws about eight.</summary>
     [Theory]
     [InlineData(Draft, "leaking compartment")]
     [InlineData("true-quantity", "gauges disagree")]
     public void Run_DrawnMachines_EachCaseAsOnItsMachineAlone(string card, string situation)
     {
         TrialSetup setup = SweepTests.Setup(card, situation);
-        SweepOptions options = new() { Cases = 64, Threads = 1 };
+        SweepOptions options = new() { Cases = 32, Threads = 1 };
         Outcome[] drawn = CaseSweep.Run(setup, options);
         foreach (string number in setup.Number.Words)
         {
             TrialSetup alone = Alone(card, situation, number);
             Outcome[] on = CaseSweep.Run(alone, options);
-            int[] own = [.. Enumerable.Range(0, 64).Where(k => setup.NumberOf(new(1, (ulong)k)) == number)];
+            int[] own = [.. Enumerable.Range(0, 32).Where(k => setup.NumberOf(new(1, (ulong)k)) == number)];
             Assert.NotEmpty(own);
             Assert.All(own, k => Assert.Equal(on[k], drawn[k]));
         }

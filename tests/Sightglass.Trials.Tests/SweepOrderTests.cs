@@ -3,13 +3,13 @@ using Sightglass.World.Runs;
 
 namespace Sightglass.Trials.Tests;
 
-/// <summary>An outcome depends on nothing but setup, seed and case.</summary>
+/// <summary>An outcome depends on nothing but setup, seed and case. Of 64 cases on four machines each lane gets about two, so that each is refilled.</summary>
 public sealed class SweepOrderTests
 {
     [Theory]
-    [InlineData("empty-a-leaking-compartment", "leaking compartment", 128)]
-    [InlineData("prime-a-starved-engine", "starving engine", 128)]
-    [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", 128)]
+    [InlineData("empty-a-leaking-compartment", "leaking compartment", 64)]
+    [InlineData("prime-a-starved-engine", "starving engine", 64)]
+    [InlineData("leak-with-the-engine-stopped", "leak with the engine stopped", 64)]
     [InlineData("brake-pipe-leakage-test", "brake pipe may leak", 64)]
     [InlineData("couple-the-air-of-a-train", "engine change", 32)]
     [InlineData("brake-test-of-the-train", "before departure", 32)]

@@ -12,15 +12,15 @@ namespace Sightglass.Trials.Tests;
 
 public sealed class SweepTests(ITestOutputHelper output)
 {
-    /// <summary>On all machines of the demo: each case draws its own.</summary>
-    internal static TrialSetup Setup(string cardFile, string situation)
+    /// <summary>On all machines of the demo, where each case draws its own; or on one.</summary>
+    internal static TrialSetup Setup(string cardFile, string situation, string? roadNumber = null)
     {
         ClassBook book = Books.Curlew.Book;
         DiagnosticList found = new();
         SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == cardFile);
         Card? card = CardReader.Read(text, book.For(text), found);
         Assert.True(card is { HasErrors: false }, string.Join('\n', found));
-        TrialSetup? setup = TrialPreparation.Prepare(Books.CurlewFleet, card, book.Situations[situation], found);
+        TrialSetup? setup = TrialPreparation.Prepare(Books.CurlewFleet, card, book.Situations[situation], found, roadNumber);
         Assert.True(setup is not null, string.Join('\n', found));
         return setup;
     }

@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Net;
+using System.Reflection;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
@@ -100,7 +102,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
 
     /// <summary>The check itself: a page in English is full of texts that it would tell.</summary>
     [Fact]
-    public async Task Page_NotMarked_IsToldByTheCheck() => Assert.True(Unsaid(await Get("/notes", "en")).Count() > 20);
+    public async Task Page_NotMarked_IsToldByTheCheck() => Assert.True(Unsaid(await Get("/notes", "en")).Skip(20).Any());
 
     [Theory]
     [InlineData(null, "en", "Find by name")]
@@ -206,10 +208,16 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         HashSet<string> found = new(StringComparer.OrdinalIgnoreCase);
         HashSet<object> seen = new(ReferenceEqualityComparer.Instance);
         BookShelf shelf = Shelves.Curlew;
-        foreach (ClassBook book in shelf.Book.Trains.Keys.Append("").Select(t => shelf.BookOf(null, t)))
+        ClassBook[] books = [.. shelf.Book.Trains.Keys.Append("").Select(t => shelf.BookOf(null, t))];
+        foreach (ClassBook book in books)
         {
             Collect(book, found, seen);
-            found.UnionWith(book.CardTexts.Select(t => CardReader.Read(t, book, [])?.Title).OfType<string>());
+        }
+
+        // A title stands in the text, whichever train the card is read for.
+        foreach (var card in books.SelectMany(b => b.CardTexts.Select(t => (Book: b, Text: t))).GroupBy(c => c.Text.Path))
+        {
+            found.UnionWith(card.Select(c => CardReader.Read(c.Text, c.Book, [])?.Title).OfType<string>().Take(1));
         }
 
         found.UnionWith(Below());
@@ -219,13 +227,17 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
 
     private static readonly Lazy<string[]> s_longFirst = new(() => [.. s_book.Value.Where(t => t.Length > 2).OrderByDescending(t => t.Length)]);
 
+    private static readonly ConcurrentDictionary<Type, PropertyInfo?> s_default = new();
+
+    private static readonly ConcurrentDictionary<Type, PropertyInfo[]> s_properties = new();
+
     private static void Collect(object? value, HashSet<string> found, HashSet<object> seen)
     {
         if (value is string text)
         {
             found.Add(text.Trim());
         }
-        else if (value?.GetType().GetProperty("IsDefault")?.GetValue(value) is true)
+        else if (value is not null && s_default.GetOrAdd(value.GetType(), t => t.GetProperty("IsDefault"))?.GetValue(value) is true)
         {
             return; // an array that nobody has made
         }
@@ -238,7 +250,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         }
         else if (value is not null && (value.GetType().Namespace?.StartsWith("Sightglass", StringComparison.Ordinal) == true || value.GetType().Name.StartsWith("KeyValuePair", StringComparison.Ordinal)) && !value.GetType().IsEnum && seen.Add(value))
         {
-            foreach (System.Reflection.PropertyInfo property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0 && !p.GetMethod!.IsStatic && p.Name != nameof(ClassBook.Languages)))
+            foreach (PropertyInfo property in s_properties.GetOrAdd(value.GetType(), t => [.. t.GetProperties().Where(p => p.GetIndexParameters().Length == 0 && !p.GetMethod!.IsStatic && p.Name != nameof(ClassBook.Languages))]))
             {
                 Collect(property.GetValue(value), found, seen);
             }

@@ -5,18 +5,8 @@ using Sightglass.Web.Host;
 
 namespace Sightglass.Web.Tests;
 
-public sealed class WebHostTests : IAsyncLifetime
+public sealed class WebHostTests(WebHostTests.Served served) : IClassFixture<WebHostTests.Served>
 {
-    private WebApplication? _app;
-    private HttpClient _client = new();
-
-    public async ValueTask InitializeAsync()
-    {
-        _app = WebHost.Build(new(Shelves.Folder("curlew"), 0) { Clock = new ManualClock(), RuleFolders = [Path.Combine(Shelves.Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, new DiagnosticList())!;
-        await _app.StartAsync();
-        _client = new() { BaseAddress = new(WebHost.Address(_app)) };
-    }
-
     [Theory]
     [InlineData("/walk", "text/html")]
     [InlineData("/machine", "text/html")]
@@ -28,7 +18,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/_framework/blazor.web.js", "text/javascript")]
     public async Task Get_WhatPagesNeed_ComesFromTheProgram(string path, string type)
     {
-        HttpResponseMessage answer = await _client.GetAsync(new Uri(path, UriKind.Relative));
+        HttpResponseMessage answer = await served.Client.GetAsync(new Uri(path, UriKind.Relative));
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(type, answer.Content.Headers.ContentType?.MediaType);
         Assert.Contains(answer.Headers.GetValues("Content-Security-Policy"), p => p.Contains("script-src 'self';", StringComparison.Ordinal));
@@ -40,7 +30,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("first aid box", "Told by the book", "As one of these fails")]
     public async Task Get_WalkAtAnItem_TellsWhatHappensIfItFails(string item, string says, string not)
     {
-        string page = await _client.GetStringAsync(new Uri($"/walk?at={Uri.EscapeDataString(item)}", UriKind.Relative));
+        string page = await served.Client.GetStringAsync(new Uri($"/walk?at={Uri.EscapeDataString(item)}", UriKind.Relative));
         Assert.Contains("What happens if it fails?", page, StringComparison.Ordinal);
         Assert.Contains(says, page, StringComparison.Ordinal);
         Assert.DoesNotContain(not, page, StringComparison.Ordinal);
@@ -56,7 +46,7 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/calculators/holding?mass=%3Cscript%3E")]
     public async Task Get_Page_NamesNothingElsewhere(string path)
     {
-        string page = await _client.GetStringAsync(new Uri(path, UriKind.Relative));
+        string page = await served.Client.GetStringAsync(new Uri(path, UriKind.Relative));
         Assert.Contains("<main", page, StringComparison.Ordinal);
         Assert.Contains("<h1", page, StringComparison.Ordinal);
         Assert.DoesNotContain("https://", page, StringComparison.Ordinal);
@@ -68,26 +58,26 @@ public sealed class WebHostTests : IAsyncLifetime
     public async Task Get_LessonAsFiles_SaysWhatThePageSays()
     {
         const string Asks = "?shows=fuel%20for%20a%20crew&people=10&stations=3";
-        byte[] pdf = await _client.GetByteArrayAsync(new Uri("/lesson/paper.pdf" + Asks, UriKind.Relative));
+        byte[] pdf = await served.Client.GetByteArrayAsync(new Uri("/lesson/paper.pdf" + Asks, UriKind.Relative));
         Assert.Equal("%PDF-"u8.ToArray(), pdf[..5]);
-        string said = await _client.GetStringAsync(new Uri("/lesson/said.vtt" + Asks, UriKind.Relative));
+        string said = await served.Client.GetStringAsync(new Uri("/lesson/said.vtt" + Asks, UriKind.Relative));
         Assert.StartsWith("WEBVTT", said, StringComparison.Ordinal);
         Assert.Contains("Forward sight glass, right", said, StringComparison.Ordinal);
-        Assert.NotEqual(said, await _client.GetStringAsync(new Uri("/lesson/said.vtt?shows=all&depth=know", UriKind.Relative)));
-        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync(new Uri("/lesson/paper.pdf?size=stamp", UriKind.Relative))).StatusCode);
+        Assert.NotEqual(said, await served.Client.GetStringAsync(new Uri("/lesson/said.vtt?shows=all&depth=know", UriKind.Relative)));
+        Assert.Equal(HttpStatusCode.NotFound, (await served.Client.GetAsync(new Uri("/lesson/paper.pdf?size=stamp", UriKind.Relative))).StatusCode);
     }
 
     /// <summary>Every row with its verdict, one in full, and who decides; a paragraph that is not there shows the first.</summary>
     [Fact]
     public async Task Get_Rules_ShowsRowsAndTheOneAskedFor()
     {
-        string page = await _client.GetStringAsync(new Uri("/rules?show=229.59(a)", UriKind.Relative));
+        string page = await served.Client.GetStringAsync(new Uri("/rules?show=229.59(a)", UriKind.Relative));
         Assert.Contains("2015 annual edition", page, StringComparison.Ordinal);
         Assert.Contains("After the pressure has been reduced to 60 % of the greatest pressure.", page, StringComparison.Ordinal);
         Assert.Contains("229.49(a)(1)", page, StringComparison.Ordinal);
         Assert.Contains("qualified people decide", page, StringComparison.Ordinal);
-        Assert.Contains("<h2", await _client.GetStringAsync(new Uri("/rules?show=%3Cscript%3E", UriKind.Relative)), StringComparison.Ordinal);
-        Assert.DoesNotContain("<script>alert", await _client.GetStringAsync(new Uri("/rules?show=%3Cscript%3Ealert", UriKind.Relative)), StringComparison.Ordinal);
+        Assert.Contains("<h2", await served.Client.GetStringAsync(new Uri("/rules?show=%3Cscript%3E", UriKind.Relative)), StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>alert", await served.Client.GetStringAsync(new Uri("/rules?show=%3Cscript%3Ealert", UriKind.Relative)), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -96,10 +86,10 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("/assets/none.js")]
     [InlineData("/look/..%2ftokens.css")]
     public async Task Get_WhatIsNotOffered_NotFound(string path) =>
-        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await served.Client.GetAsync(new Uri(path, UriKind.Relative))).StatusCode);
 
     [Fact]
-    public void Address_Started_IsThisComputerAlone() => Assert.StartsWith("http://127.0.0.1:", WebHost.Address(_app!), StringComparison.Ordinal);
+    public void Address_Started_IsThisComputerAlone() => Assert.StartsWith("http://127.0.0.1:", WebHost.Address(served.App), StringComparison.Ordinal);
 
     [Fact]
     public void Build_FolderWithoutABook_ErrorsAndNoHost()
@@ -109,13 +99,25 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.True(found.HasErrors);
     }
 
-    public async ValueTask DisposeAsync()
+    /// <summary>The pages of the demo book; they are only read here.</summary>
+    public sealed class Served : IAsyncLifetime
     {
-        _client.Dispose();
-        if (_app is not null)
+        public WebApplication App { get; private set; } = null!;
+
+        public HttpClient Client { get; private set; } = null!;
+
+        public async ValueTask InitializeAsync()
         {
-            await _app.StopAsync();
-            await _app.DisposeAsync();
+            App = WebHost.Build(new(Shelves.Folder("curlew"), 0) { Clock = new ManualClock(), RuleFolders = [Path.Combine(Shelves.Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, new DiagnosticList())!;
+            await App.StartAsync();
+            Client = new() { BaseAddress = new(WebHost.Address(App)) };
+        }
+
+        public async ValueTask DisposeAsync()
+        {
+            Client.Dispose();
+            await App.StopAsync();
+            await App.DisposeAsync();
         }
     }
 }

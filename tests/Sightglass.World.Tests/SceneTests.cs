@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Runtime.Intrinsics.X86;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Time;
-using Sightglass.Network.Groups;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 using Sightglass.World.Records;
@@ -18,6 +17,8 @@ public sealed class SceneTests(ITestOutputHelper output)
 {
     private const string Expected = "SIGHTGLASS_TEST_SCENES";
     private const int Kills = 40;
+
+    private static readonly Lazy<string> s_ends = new(() => string.Join('\n', Scene.All.Select(s => $"{s.Situation}: {Headless(s)}")));
 
     public static TheoryData<string> Scenes => [.. Scene.All.Select(s => s.Situation)];
 
@@ -110,7 +111,7 @@ public sealed class SceneTests(ITestOutputHelper output)
     [InlineData("DOTNET_EnableAVX2")]
     public async Task Run_InstructionSetOff_SameHashes(string setting)
     {
-        string found = string.Join('\n', Scene.All.Select(s => $"{s.Situation}: {Headless(s)}"));
+        string found = s_ends.Value;
         if (Environment.GetEnvironmentVariable(Expected) is { } expected)
         {
             Assert.False(Environment.GetEnvironmentVariable("DOTNET_EnableAVX512") == "0" && Avx512F.IsSupported, "AVX-512 was to be off");
@@ -184,23 +185,7 @@ public sealed class SceneTests(ITestOutputHelper output)
     {
         using LaneBank bank = new(PlanOf(scene));
         World[] worlds = [.. Enumerable.Range(0, 8).Select(number => Begin(bank, (number + turn) % 8, scene, (ulong)number))];
-        foreach (World world in worlds)
-        {
-            world.Limit = SimTime.FromSeconds(scene.Seconds);
-        }
-
-        while (worlds.Aggregate(false, (any, w) => w.Advance() || any))
-        {
-            foreach (int n in bank.Plan.Stepped)
-            {
-                LaneGroup group = bank.Group(n);
-                while (Enumerable.Range(0, 8).Any(lane => group.Task(lane) != LaneTask.None))
-                {
-                    group.Iterate();
-                }
-            }
-        }
-
+        bank.RunTogether(worlds, SimTime.FromSeconds(scene.Seconds));
         return [.. worlds.Select(Told)];
     }
 }

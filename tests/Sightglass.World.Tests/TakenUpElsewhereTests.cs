@@ -78,18 +78,30 @@ public sealed class TakenUpElsewhereTests
         return ([.. ends], walking, waiting);
     }
 
+    /// <summary>Eight files of a run at a time, each in a lane.</summary>
     private static void TakeUpAll(string folder)
     {
         List<string> ends = [];
-        foreach (string file in Directory.GetFiles(folder).Order(StringComparer.Ordinal))
+        foreach (IGrouping<string, string> run in Directory.GetFiles(folder).Order(StringComparer.Ordinal).GroupBy(f => Path.GetFileName(f)[4..]))
         {
-            string[] run = Path.GetFileName(file)[4..].Split(", ");
-            World world = new(new LaneBank(PlanOf(run[1])), ends.Count % 8);
-            world.Restore(WorldSnapshot.FromJson(File.ReadAllText(file)), Run(run[0], world.Plan));
-            ends.Add(EndOf(world));
+            string[] of = run.Key.Split(", ");
+            Plan plan = PlanOf(of[1]);
+            foreach (string[] files in run.Chunk(8))
+            {
+                using LaneBank bank = new(plan);
+                World[] worlds = [.. files.Select((file, lane) => TakeUp(new(bank, lane), file, of[0]))];
+                bank.RunTogether(worlds, SimTime.Never);
+                ends.AddRange(worlds.Select(Told));
+            }
         }
 
         File.WriteAllLines(Path.Combine(folder, "ends"), ends);
+    }
+
+    private static World TakeUp(World world, string file, string card)
+    {
+        world.Restore(WorldSnapshot.FromJson(File.ReadAllText(file)), Run(card, world.Plan));
+        return world;
     }
 
     private static World Begin(string card, string situation, ulong number)
@@ -104,6 +116,11 @@ public sealed class TakenUpElsewhereTests
     private static string EndOf(World world)
     {
         world.RunTo(SimTime.Never);
+        return Told(world);
+    }
+
+    private static string Told(World world)
+    {
         Outcome end = world.Run!.Outcome;
         return FormattableString.Invariant($"{end.Kind} {end.Time.Seconds:R} {end.Step} {end.Mechanism} {world.Steps} {end.Hash:x16}");
     }

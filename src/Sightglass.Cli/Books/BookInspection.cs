@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
+using Sightglass.Basics.Language;
 using Sightglass.Book;
 using Sightglass.Book.Language;
 using Sightglass.Book.Model;
@@ -22,12 +23,15 @@ internal sealed class BookInspection
 {
     private BookInspection(string folder) => Folder = folder;
 
+    /// <summary>Books that this process has read before; null where every call reads anew, as in a process of its own.</summary>
+    public static BookMemory? Memory { get; set; }
+
     public string Folder { get; }
 
     public DiagnosticList Found { get; } = [];
 
     /// <summary>The plants of the class and of its road numbers.</summary>
-    public Fleet Fleet { get; } = new();
+    public Fleet Fleet { get; private init; } = new();
 
     /// <summary>Null where the book has errors.</summary>
     public ClassBook? Book { get; private set; }
@@ -40,7 +44,18 @@ internal sealed class BookInspection
     /// </summary>
     /// <param name="folder">Its folder.</param>
     /// <param name="all">Whether cards and situations are read as well.</param>
-    public static BookInspection Read(string folder, bool all = true)
+    public static BookInspection Read(string folder, bool all = true) =>
+        Memory is { } memory && Tongue.Spoken.Code == Tongue.English.Code ? memory.Of(folder, all, ReadAnew) : ReadAnew(folder, all);
+
+    /// <summary>The same under another name of its folder, to which its caller may add findings.</summary>
+    public BookInspection As(string folder)
+    {
+        BookInspection same = new(folder) { Fleet = Fleet, Book = Book, Cards = Cards };
+        same.Found.AddRange(Found);
+        return same;
+    }
+
+    private static BookInspection ReadAnew(string folder, bool all)
     {
         BookInspection inspection = new(folder);
         Task<CardRead>[]? cards = null;

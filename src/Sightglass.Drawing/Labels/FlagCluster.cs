@@ -3,47 +3,36 @@ namespace Sightglass.Drawing.Labels;
 /// <summary>Flags near enough to disturb each other: chooses directions and tiers for them. Poles ascend.</summary>
 internal sealed class FlagCluster
 {
+    /// <summary>Of each tier that a flag is away from the machine.</summary>
+    public const int TierCost = 10;
+
+    /// <summary>Of each tier in use.</summary>
+    public const int HeightCost = 100;
+
     private const int Impossible = int.MaxValue;
-    private const int Open = 1;
-    private const int Done = 2;
-    private const int TierCost = 10;
-    private const int HeightCost = 100;
-    private readonly FlagRequest[] _requests;
-    private readonly double[] _poles;
+    private readonly FlagTiers _tiers;
     private readonly bool _centre;
     private readonly int _count;
-    private readonly double[][] _left = new double[3][];
-    private readonly double[][] _right = new double[3][];
-    private readonly int[][] _firstCovered = new int[3][];
-    private readonly int[][] _lastCovered = new int[3][];
-    private readonly int[] _tiers;
-    private readonly int[] _state;
-    private readonly (int Tier, double Left, double Right)[] _done;
-    private int _doneCount;
-    private int _highest;
-    private int _sum;
-    private int _bound = Impossible;
+
+    /// <summary>What each direction of each flag costs, whatever its tier.</summary>
+    private readonly int[][] _penalty;
 
     public FlagCluster(FlagRequest[] requests, double[] poles, bool centre)
     {
-        (_requests, _poles, _centre, _count) = (requests, poles, centre, requests.Length);
-        _tiers = new int[_count];
-        _state = new int[_count];
-        _done = new (int, double, double)[_count];
-        for (int direction = 0; direction < 3; direction++)
-        {
-            Measure(direction);
-        }
+        (_centre, _count) = (centre, requests.Length);
+        int choices = centre ? 3 : 2;
+        _tiers = new(requests, poles, choices);
+        _penalty = [.. Enumerable.Range(0, choices).Select(direction => Enumerable.Range(0, _count).Select(i => Penalty(requests[i], i, (FlagDirection)direction)).ToArray())];
     }
 
-    public (double Left, double Right) Extent(int flag, FlagDirection direction) => (_left[(int)direction][flag], _right[(int)direction][flag]);
+    public (double Left, double Right) Extent(int flag, FlagDirection direction) => _tiers.Extent(flag, direction);
 
     /// <summary>Directions with the lowest cost that a fixed set of starts and exchanges finds.</summary>
     public FlagDirection[] Search()
     {
         FlagDirection[] best = [];
         int bestCost = Impossible;
-        foreach (FlagDirection[] start in Starts().OrderBy(s => Cost(s, Impossible)).Take(2).ToList())
+        foreach (FlagDirection[] start in BestStarts())
         {
             int cost = Improve(start);
             if (best.Length == 0 || cost < bestCost)
@@ -56,98 +45,30 @@ internal sealed class FlagCluster
     }
 
     /// <summary>Lowest tiers for these directions, or null where two flags each cover the other's pole.</summary>
-    public int[]? Tiers(FlagDirection[] directions) => TryTiers(directions) ? [.. _tiers] : null;
+    public int[]? Tiers(FlagDirection[] directions) => _tiers.Place(directions, Impossible) ? [.. _tiers.Tiers] : null;
 
-    private void Measure(int direction)
+    private int Penalty(FlagRequest request, int flag, FlagDirection direction)
     {
-        double[] left = _left[direction] = new double[_count];
-        double[] right = _right[direction] = new double[_count];
-        int[] first = _firstCovered[direction] = new int[_count];
-        int[] last = _lastCovered[direction] = new int[_count];
-        for (int i = 0; i < _count; i++)
-        {
-            double width = _requests[i].Width;
-            left[i] = _poles[i] - (direction switch { (int)FlagDirection.Right => 0, (int)FlagDirection.Left => width, _ => width / 2 });
-            right[i] = left[i] + width;
-            first[i] = i;
-            while (first[i] > 0 && _poles[first[i] - 1] > left[i] - FlagPlacer.Clearance)
-            {
-                first[i]--;
-            }
-
-            last[i] = i;
-            while (last[i] + 1 < _count && _poles[last[i] + 1] < right[i] + FlagPlacer.Clearance)
-            {
-                last[i]++;
-            }
-        }
+        (double left, double right) = _tiers.Extent(flag, direction);
+        bool strays = left < request.From || right > request.To;
+        bool unliked = direction != (_centre ? FlagDirection.Centre : FlagDirection.Right);
+        return (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
     }
 
-    private bool TryTiers(FlagDirection[] directions)
+    // The best two; where there is no better, the first ones.
+    private IEnumerable<FlagDirection[]> BestStarts()
     {
-        Array.Clear(_state);
-        (_doneCount, _highest, _sum) = (0, 0, 0);
-        for (int i = 0; i < _count; i++)
+        List<(FlagDirection[] Start, int Cost)> best = [];
+        foreach (FlagDirection[] start in Starts())
         {
-            if (_state[i] == 0 && !Visit(i, directions))
+            int cost = Cost(start, best.Count < 2 ? Impossible : best[1].Cost);
+            if (best.Count < 2 || cost < best[1].Cost)
             {
-                return false;
+                best = [.. best.Append((Start: start, Cost: cost)).OrderBy(s => s.Cost).Take(2)];
             }
         }
 
-        return true;
-    }
-
-    // Depth first: all flags whose poles this one covers get their tiers before it.
-    private bool Visit(int flag, FlagDirection[] directions)
-    {
-        _state[flag] = Open;
-        int direction = (int)directions[flag];
-        int least = 0;
-        int last = _lastCovered[direction][flag];
-        for (int j = _firstCovered[direction][flag]; j <= last; j++)
-        {
-            if (j == flag)
-            {
-                continue;
-            }
-
-            if (_state[j] == Open || (_state[j] == 0 && !Visit(j, directions)))
-            {
-                return false;
-            }
-
-            least = Math.Max(least, _tiers[j] + 1);
-        }
-
-        double left = _left[direction][flag];
-        double right = _right[direction][flag];
-        while (Taken(least, left - FlagPlacer.Gap, right + FlagPlacer.Gap))
-        {
-            least++;
-        }
-
-        _tiers[flag] = least;
-        _state[flag] = Done;
-        _done[_doneCount++] = (least, left, right);
-        _highest = Math.Max(_highest, least);
-        _sum += least;
-
-        // What is worse already than the best known need not be placed to its end.
-        return (_sum * TierCost) + (_highest * HeightCost) < _bound;
-    }
-
-    private bool Taken(int tier, double left, double right)
-    {
-        foreach ((int other, double from, double to) in _done.AsSpan(0, _doneCount))
-        {
-            if (other == tier && left < to && from < right)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return best.Select(s => s.Start);
     }
 
     private IEnumerable<FlagDirection[]> Starts()
@@ -195,7 +116,7 @@ internal sealed class FlagCluster
             {
                 directions[i] = (FlagDirection)a;
                 directions[j] = i == j ? directions[i] : (FlagDirection)b;
-                if (directions[i] == oldI && directions[j] == oldJ)
+                if ((directions[i] == oldI && directions[j] == oldJ) || _tiers.Crosses(i, directions) || (i != j && _tiers.Crosses(j, directions)))
                 {
                     continue;
                 }
@@ -217,23 +138,12 @@ internal sealed class FlagCluster
     // Impossible also where it would cost as much as the bound or more.
     private int Cost(FlagDirection[] directions, int bound)
     {
-        _bound = bound;
-        bool possible = TryTiers(directions);
-        _bound = Impossible;
-        if (!possible)
-        {
-            return Impossible;
-        }
-
-        int cost = (_sum * TierCost) + (_highest * HeightCost);
+        int cost = 0;
         for (int i = 0; i < _count; i++)
         {
-            int direction = (int)directions[i];
-            bool strays = _left[direction][i] < _requests[i].From || _right[direction][i] > _requests[i].To;
-            bool unliked = directions[i] != (_centre ? FlagDirection.Centre : FlagDirection.Right);
-            cost += (strays ? 60 : 0) + (unliked ? _centre ? 6 : 1 : 0);
+            cost += _penalty[(int)directions[i]][i];
         }
 
-        return cost;
+        return _tiers.Place(directions, bound - cost) ? cost + _tiers.Cost : Impossible;
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections;
-using System.Collections.Immutable;
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
@@ -12,31 +12,33 @@ namespace Sightglass.Book.Tests.Changes;
 /// <summary>Everything a book says, as lines <c>path = value</c>, without the places where it stands: to see what a change changed.</summary>
 internal static class ModelText
 {
-    private static readonly ConditionalWeakTable<ClassBook, ImmutableSortedDictionary<string, string>> s_told = [];
+    private static readonly ConditionalWeakTable<ClassBook, Dictionary<string, string>> s_told = [];
 
-    private static ImmutableSortedDictionary<string, string> Of(ClassBook book) => s_told.GetValue(book, Tell);
+    private static readonly ConcurrentDictionary<Type, PropertyInfo[]> s_properties = new();
 
-    private static ImmutableSortedDictionary<string, string> Tell(ClassBook book)
+    private static Dictionary<string, string> Of(ClassBook book) => s_told.GetValue(book, Tell);
+
+    private static Dictionary<string, string> Tell(ClassBook book)
     {
-        var lines = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        Dictionary<string, string> lines = new(StringComparer.Ordinal);
         Add(lines, "", book, 0);
         foreach (string number in book.RoadNumbers.Keys)
         {
             Add(lines, number, book.For(number).Items, 0);
         }
 
-        return lines.ToImmutable();
+        return lines;
     }
 
     /// <summary>Lines that are not the same in both.</summary>
     public static string[] Differences(ClassBook before, ClassBook after)
     {
-        ImmutableSortedDictionary<string, string> a = Of(before), b = Of(after);
-        return [.. a.Keys.Union(b.Keys, StringComparer.Ordinal).Where(k => a.GetValueOrDefault(k) != b.GetValueOrDefault(k))
+        Dictionary<string, string> a = Of(before), b = Of(after);
+        return [.. a.Keys.Union(b.Keys, StringComparer.Ordinal).Where(k => a.GetValueOrDefault(k) != b.GetValueOrDefault(k)).Order(StringComparer.Ordinal)
             .Select(k => $"{k}: {a.GetValueOrDefault(k) ?? "(nothing)"} → {b.GetValueOrDefault(k) ?? "(nothing)"}")];
     }
 
-    private static void Add(ImmutableSortedDictionary<string, string>.Builder lines, string path, object? value, int depth)
+    private static void Add(Dictionary<string, string> lines, string path, object? value, int depth)
     {
         switch (value)
         {
@@ -74,7 +76,7 @@ internal static class ModelText
                     break;
                 }
 
-                foreach (PropertyInfo p in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0))
+                foreach (PropertyInfo p in s_properties.GetOrAdd(value.GetType(), t => [.. t.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0)]))
                 {
                     Add(lines, $"{path}.{p.Name}", p.GetValue(value), depth + 1);
                 }
