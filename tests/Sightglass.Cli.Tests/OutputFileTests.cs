@@ -21,7 +21,7 @@ public sealed class OutputFileTests
     };
 
     /// <summary>Options that name a file to read.</summary>
-    private static readonly string[] s_read = ["--from", "--record", "--take"];
+    private static readonly string[] s_read = ["--from", "--record", "--room-certificate", "--take"];
 
     public static TheoryData<string, string> Options => [.. CommandLine.Build().Subcommands
         .SelectMany(v => v.Options.Where(o => o.HelpName == "FILE" && !s_read.Contains(o.Name)).Select(o => (v.Name, o.Name)))];
