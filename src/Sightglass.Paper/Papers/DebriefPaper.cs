@@ -77,7 +77,7 @@ public static class DebriefPaper
     {
         Timeline lanes = DebriefLanes.Of(film, Width);
         yield return new PaperBlock.Heading(2, Say.It("What happened when"));
-        yield return new PaperBlock.Picture(TimelineDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.44, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
+        yield return new PaperBlock.Picture(TimelineDrawing.Render(lanes, SvgOptions.Inline with { IdPrefix = "debrief-" }), Alt(film)) { MostHeight = 0.47, Caption = new PaperText([]).And(Say.It("Dashed: the truth, which nobody could read. Solid in the same lane: what could be read where the trainee stood."), RunStyle.Aside) };
         yield return new PaperBlock.Columns([.. Observed(facts)], [.. Coached(facts)]);
         yield return new PaperBlock.Heading(2, Say.It("Signed"));
         yield return new PaperBlock.Table([Say.It("Assessor"), Say.It("Second assessor"), Say.It("Trainee")], [[]]);
