@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Net.Sockets;
 using System.Net.WebSockets;
 using System.Text;
+using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using Sightglass.Basics.Diagnostics;
@@ -27,7 +29,7 @@ internal static class BrowsersBench
         report.Section("Trainees' pages, each with a drill of its own: the locomotive and three coaches");
         report.Line(FormattableString.Invariant($"Each page is sent what changes, at most ten times a second, for {Seconds} s, and its trainee walks every {s_walk.TotalSeconds} s. In time: a second of the drill's clock arrives within {Late * 1000:0} ms of its second."));
         report.Line();
-        report.Header("pages", "seconds in time", "processor, of one core, both ends", "bytes a second a page", "bytes of the first picture");
+        report.Header("pages", "seconds in time", "processor, of one core, both ends", "bytes a second a page", "the same, as they are sent", "bytes of the first picture", "most of it");
         for (int count = 10; count <= most; count = count < 100 ? count * 3 : count * 2)
         {
             report.Row([.. await Measure(count)]);
@@ -73,7 +75,7 @@ internal static class BrowsersBench
             page.Dispose();
         }
 
-        return [F(count, "0"), $"{F(100.0 * off.Count(o => o <= Late) / Math.Max(1, off.Length), "0.0")} %", F(used, "0.00"), F(bytes, "0"), F(pages.Average(p => p.First), "0")];
+        return [F(count, "0"), $"{F(100.0 * off.Count(o => o <= Late) / Math.Max(1, off.Length), "0.0")} %", F(used, "0.00"), F(bytes, "0"), F(pages.Average(p => p.OnTheWire) / wall.Elapsed.TotalSeconds, "0"), F(pages.Average(p => p.First), "0"), string.Join(", ", pages.SelectMany(p => p.Pieces).GroupBy(p => p.Key).Select(g => (g.Key, Sum: g.Sum(p => p.Value))).OrderByDescending(g => g.Sum).Take(6).Select(g => $"{g.Key} {F(100.0 * g.Sum / pages.Sum(p => p.Bytes), "0")} %"))];
     }
 
     private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
@@ -88,10 +90,19 @@ internal static class BrowsersBench
         private string[] _places = [];
         private Stopwatch? _wall;
         private int _walks;
+        private CountedStream? _wire;
+        private HttpMessageInvoker? _way;
+        private long _before;
 
         public long Bytes { get; private set; }
 
         public long First { get; private set; }
+
+        /// <summary>As they go over the line, compressed.</summary>
+        public long OnTheWire => _wire!.Taken - _before;
+
+        /// <summary>Bytes by piece of the page.</summary>
+        public Dictionary<string, long> Pieces { get; } = [];
 
         public async Task Open()
         {
@@ -105,8 +116,17 @@ internal static class BrowsersBench
             _places = [.. _seat.Drill!.Drill!.Plan.Book.Places.Keys];
             _line.Options.SetRequestHeader("Cookie", "sightglass-seat=" + key);
             _line.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
-            await _line.ConnectAsync(new UriBuilder(address) { Scheme = "ws", Path = "/drill/line" }.Uri, CancellationToken.None);
+            _line.Options.DangerousDeflateOptions = new WebSocketDeflateOptions(); // as a browser asks for
+            _way = new(new SocketsHttpHandler { ConnectCallback = Count }, disposeHandler: true);
+            await _line.ConnectAsync(new UriBuilder(address) { Scheme = "ws", Path = "/drill/line" }.Uri, _way, CancellationToken.None);
             _ = Task.Run(Read);
+        }
+
+        private async ValueTask<Stream> Count(SocketsHttpConnectionContext to, CancellationToken stop)
+        {
+            Socket socket = new(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
+            await socket.ConnectAsync(to.DnsEndPoint, stop);
+            return _wire = new CountedStream(new NetworkStream(socket, ownsSocket: true));
         }
 
         public void Go()
@@ -119,7 +139,7 @@ internal static class BrowsersBench
         {
             lock (_gate)
             {
-                (First, Bytes, _wall) = (Bytes, 0, wall);
+                (First, Bytes, _before, _wall) = (Bytes, 0, _wire!.Taken, wall);
             }
         }
 
@@ -140,7 +160,21 @@ internal static class BrowsersBench
             }
         }
 
-        public void Dispose() => _line.Dispose();
+        public void Dispose()
+        {
+            _line.Dispose();
+            _way?.Dispose();
+        }
+
+        private void Sort(ReadOnlySpan<byte> message)
+        {
+            JsonElement[] pieces = JsonSerializer.Deserialize<JsonElement[]>(message)!;
+            for (int i = 0; i < pieces.Length; i += 2)
+            {
+                string name = pieces[i].GetString()!.Split('-')[0];
+                Pieces[name] = Pieces.GetValueOrDefault(name) + Encoding.UTF8.GetByteCount(pieces[i + 1].GetRawText());
+            }
+        }
 
         private async Task Read()
         {
@@ -160,6 +194,11 @@ internal static class BrowsersBench
                     lock (_gate)
                     {
                         Bytes += length;
+                        if (_wall is not null)
+                        {
+                            Sort(room.AsSpan(0, length));
+                        }
+
                         if (_wall is not null && room.AsSpan(0, length).IndexOf("\"clock\""u8) >= 0)
                         {
                             _seconds.Add(_wall.Elapsed.TotalSeconds);

@@ -10,7 +10,7 @@ using Sightglass.Web.Room;
 namespace Sightglass.Browser.Tests;
 
 /// <summary>The pages of the demo book, served on a free port, and a browser to look at them.</summary>
-public sealed class Site : IAsyncLifetime
+public class Site : IAsyncLifetime
 {
     private static readonly string[] s_flags =
     [
@@ -24,6 +24,9 @@ public sealed class Site : IAsyncLifetime
     private IPlaywright? _playwright;
     private IBrowser? _browser;
     private WebApplication? _app;
+
+    /// <summary>The folder of the book that is served.</summary>
+    protected virtual string BookFolder => Folder("curlew");
 
     public string Address { get; private set; } = "";
 
@@ -39,7 +42,7 @@ public sealed class Site : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         DiagnosticList found = new();
-        _app = WebHost.Build(new(Folder("curlew"), 0) { RecordFolder = Records, RuleFolders = [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
+        _app = WebHost.Build(new(BookFolder, 0) { RecordFolder = Records, RuleFolders = [Path.Combine(Folder("curlew"), "..", "..", "rules", "us-cfr49")] }, found) ?? throw new InvalidOperationException(string.Join('\n', found));
         await _app.StartAsync();
         Assertions.SetDefaultExpectTimeout(60_000); // a plan of a train is made while a test waits: on a busy machine that takes longer than the usual five seconds
         Address = WebHost.Address(_app);
@@ -61,7 +64,7 @@ public sealed class Site : IAsyncLifetime
         List<string> said = [];
         page.Console += (_, m) => { if (m.Type == "error") { said.Add(m.Text); } };
         await page.GotoAsync(Address + path);
-        if (!path.StartsWith("/rules", StringComparison.Ordinal) && path != "/bets" && path != "/calculators" && path != "/searches" && path != "/routes")
+        if (!path.StartsWith("/rules", StringComparison.Ordinal) && path != "/bets" && path != "/calculators" && path != "/searches" && path != "/routes" && path != "/trials")
         {
             await page.WaitForSelectorAsync("[data-alive=yes]", new() { State = WaitForSelectorState.Attached }); // rules and lists are only read: nothing there listens
         }
@@ -83,7 +86,7 @@ public sealed class Site : IAsyncLifetime
         }
     }
 
-    public async ValueTask DisposeAsync()
+    public virtual async ValueTask DisposeAsync()
     {
         if (_browser is not null)
         {
@@ -98,6 +101,7 @@ public sealed class Site : IAsyncLifetime
         }
 
         Directory.Delete(Records, recursive: true);
+        GC.SuppressFinalize(this);
     }
 
     public static string Folder(string name, [CallerFilePath] string here = "") =>

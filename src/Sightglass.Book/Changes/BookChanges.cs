@@ -71,6 +71,20 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
         return Write(plan);
     }
 
+    /// <summary>Puts a file of new entries into the folder.</summary>
+    /// <returns>The file, or why nothing was written.</returns>
+    public ChangePlan AddFile(NewFile file)
+    {
+        try
+        {
+            return Write(Read().With(file));
+        }
+        catch (BookUnreadableException e)
+        {
+            return ChangePlan.No(e.Message);
+        }
+    }
+
     private ChangePlan Write(ChangePlan plan)
     {
         if (plan.File is not { } file)
@@ -87,6 +101,7 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
         }
 
         byte[] text = Encoding.UTF8.GetBytes(file.After);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         WholeFile.Write(path, marked ? [.. s_mark, .. text] : text);
         return plan;
     }
@@ -121,8 +136,7 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
     public static string PhotoName(string target, byte[] picture, string ending)
     {
         ArgumentNullException.ThrowIfNull(target);
-        string words = string.Join('-', new string([.. target.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
         string hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(picture))[..8];
-        return $"photos/{(words.Length > 60 ? words[..60] : words.Length > 0 ? words : "item")}-{hash}{ending}";
+        return $"photos/{FileWords.Of(target)}-{hash}{ending}";
     }
 }

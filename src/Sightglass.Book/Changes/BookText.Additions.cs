@@ -38,6 +38,31 @@ public sealed partial class BookText
         return Proved([.. _yaml, made], new TextEdit(0, 0, made.Text, wanted, wanted).Explains([wanted], FileText.Parse(made)), new(made.Path, "", made.Text), new(made, 0, 0));
     }
 
+    /// <summary>The book with a file of new entries, or why not: each entry's name is free, the file is not there, it is read as it was meant, and the book has no error with it. Nothing is written.</summary>
+    public ChangePlan With(NewFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        if (Book is null)
+        {
+            return ChangePlan.No(ChangeMessages.HasErrors(FirstError!));
+        }
+
+        SourceText made = file.Source;
+        if (_yaml.FirstOrDefault(y => string.Equals(y.Path, file.Path, StringComparison.OrdinalIgnoreCase)) is { } there)
+        {
+            return ChangePlan.No(ChangeMessages.HasFile(there.Path));
+        }
+
+        FileText[] files = [.. _yaml.Select(File)];
+        if (file.Additions.FirstOrDefault(a => AdditionEdit.Has(a, files)) is { } taken)
+        {
+            return ChangePlan.No(ChangeMessages.HasAlready(taken.Section, taken.Name));
+        }
+
+        YamlMap wanted = file.Tree;
+        return Proved([.. _yaml, made], new TextEdit(0, 0, made.Text, wanted, wanted).Explains([wanted], FileText.Parse(made)), new(made.Path, "", made.Text), new(made, 0, 0));
+    }
+
     private ChangePlan Proved(BookAddition addition, FileText file, TextEdit edit)
     {
         SourceText changed = new(file.Source.Path, edit.Apply(file.Source.Text));

@@ -37,6 +37,8 @@ internal static class ChangeMessages
 
     public static string HasAlready(string section, string name) => $"`{section}` has an entry `{name}` already; give the new one another name";
 
+    public static string HasFile(string path) => $"the book has a file {path} already; give the new one another name";
+
     public static string FileChanged(string path) => $"{path} was changed by somebody else in the meantime; look at the change again";
 
     private static string Quote(string text) => text.Length == 0 ? "not there" : $"`{(text.Length > 60 ? text[..60] + "…" : text)}`";

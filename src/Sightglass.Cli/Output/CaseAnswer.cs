@@ -1,6 +1,7 @@
 using System.Globalization;
 using Sightglass.Cli.Tries;
 using Sightglass.Trials.Sweep;
+using Sightglass.Trials.Tries;
 
 namespace Sightglass.Cli.Output;
 

@@ -1,5 +1,6 @@
 using Sightglass.Cli.Tries;
 using Sightglass.Trials.Sweep;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Cli.Output;

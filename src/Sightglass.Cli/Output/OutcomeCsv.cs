@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Sightglass.Cli.Tries;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Runs;
 
 namespace Sightglass.Cli.Output;

@@ -1,8 +1,9 @@
-using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
 using Sightglass.Paper.Papers;
+using Sightglass.Paper.Reports;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Journal;
 
 namespace Sightglass.Cli.Output;

@@ -3,9 +3,9 @@ using Sightglass.Basics.Language;
 using Sightglass.Book;
 using Sightglass.Book.Model;
 using Sightglass.Cli.Output;
-using Sightglass.Cli.Reports;
 using Sightglass.Paper.Document;
 using Sightglass.Paper.Papers;
+using Sightglass.Trials.Tries;
 
 namespace Sightglass.Cli.Tries;
 

@@ -1,3 +1,4 @@
+using Sightglass.Trials.Tries;
 using Spectre.Console;
 
 namespace Sightglass.Cli.Tries;

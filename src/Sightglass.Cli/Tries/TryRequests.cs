@@ -7,6 +7,7 @@ using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Trials;
 using Sightglass.Trials.Sweep;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Tries;
@@ -34,7 +35,7 @@ internal static class TryRequests
         }
 
         DiagnosticList found = [];
-        string? train = SituationChoice.TrainOf(book, text, named);
+        string? train = CardSituations.TrainOf(book, text, named);
         ImmutableArray<World.Runs.ProgramChoice> choices = [];
         if (CardReader.Read(text, train is null ? book : book.Coupled(train), found) is { HasErrors: false } card)
         {
@@ -50,7 +51,7 @@ internal static class TryRequests
             return Refuse(inspection, found, error, out exit);
         }
 
-        if (SituationChoice.Choose(book, text, named, s => s.Train == train && SituationChoice.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
+        if (SituationChoice.Choose(book, text, named, s => s.Train == train && CardSituations.Missing(choices, s) is null && AskedPeople.AreThere(choices, s), error) is not { } situations)
         {
             return null;
         }
@@ -58,7 +59,7 @@ internal static class TryRequests
         List<TryRequest> requests = [];
         foreach (Situation situation in situations)
         {
-            if (SituationChoice.Missing(choices, situation) is { } role)
+            if (CardSituations.Missing(choices, situation) is { } role)
             {
                 error.WriteLine($"The card is for {role}, and in `{situation.Name}` there is none.");
                 return null;

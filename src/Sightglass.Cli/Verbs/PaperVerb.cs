@@ -16,6 +16,7 @@ using Sightglass.Training.Differences;
 using Sightglass.Training.Lessons;
 using Sightglass.Training.Routes;
 using Sightglass.Trials.Sweep;
+using Sightglass.Trials.Tries;
 
 namespace Sightglass.Cli.Verbs;
 

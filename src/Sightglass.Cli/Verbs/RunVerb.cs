@@ -11,6 +11,7 @@ using Sightglass.Cli.Runs;
 using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Svg;
 using Sightglass.Plant.Plans;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Records;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
@@ -201,7 +202,7 @@ internal sealed class RunVerb : BookVerb
             return Refuse(line, inspection.Folder, found);
         }
 
-        if (SituationChoice.Missing(choices, situation) is { } role)
+        if (CardSituations.Missing(choices, situation) is { } role)
         {
             return WrongUse(line, $"The card `{title}` is for {role}, and in `{situation.Name}` there is none; choose another situation or add one under `people:`.");
         }

@@ -6,6 +6,7 @@ using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
 using Sightglass.Cli.Tries;
 using Sightglass.Trials;
+using Sightglass.Trials.Tries;
 
 namespace Sightglass.Cli.Verbs;
 
@@ -56,7 +57,7 @@ internal sealed class StartVerb : PagesVerb
     {
         foreach (Card card in inspection.Cards)
         {
-            IReadOnlyList<Situation> situations = SituationChoice.For(book, card.Source);
+            IReadOnlyList<Situation> situations = CardSituations.For(book, card.Source);
             says.WriteLine(situations.Count > 0
                 ? $"{card.Title}: tried by simulation in {line.GetValue(_cases)} cases each"
                 : $"{card.Title}: no situation says it is for this card (`cards:`), so it is not tried");

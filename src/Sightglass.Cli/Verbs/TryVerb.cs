@@ -1,10 +1,12 @@
 using System.CommandLine;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
-using Sightglass.Cli.Reports;
 using Sightglass.Cli.Tries;
 using Sightglass.Paper.Html;
+using Sightglass.Paper.Reports;
+using Sightglass.Training.Drills;
 using Sightglass.Trials.Sweep;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Situations;
 
 namespace Sightglass.Cli.Verbs;
@@ -31,6 +33,7 @@ internal sealed class TryVerb : BookVerb
 
     private readonly Option<string?> _html = OutputFile.Option("--html", "Write a report that stands alone to this file: verdict, text with what each step is worth, where and how it fails.");
     private readonly Option<string?> _pocket = OutputFile.Option("--pocket", "Write the card as pocket leaves (A6) to this file, stamped with what this trial came to.");
+    private readonly Option<string?> _drill = OutputFile.Option("--drill", "Write the failure that is laid out first, and that a card of the book passes, to this file as a drill for people: a file for the book's folder.");
     private readonly Option<string?> _approved = new("--approved-by") { Description = "Who stands for the pocket card. Without, and for a card that fails, it is a draft.", HelpName = "NAME" };
 
     public TryVerb()
@@ -50,6 +53,7 @@ internal sealed class TryVerb : BookVerb
         Add(_html);
         Add(_pocket);
         Add(_approved);
+        Add(_drill);
     }
 
     public override IReadOnlyList<(string Call, string Says)> Examples =>
@@ -59,6 +63,7 @@ internal sealed class TryVerb : BookVerb
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --road-number 4112", "on one of the road numbers only, where else each case draws its own"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --case 7", "one of these cases as a story"),
         ("try empty-a-leaking-compartment -s \"leaking compartment\" --left-out --html report.html", "a report to send, with what each step is worth"),
+        ("try empty-a-leaking-compartment-draft -s \"leaking compartment\" --cases 64 --drill found.yaml", "the case in which it fails as a drill for people"),
         ("try drain-water --cases 512 --pocket drain-water.html", "the card for the pocket, with the stamp of its trial"),
         ("try drain-water --cases 64 --left-out", "which of its steps are needed"),
     ];
@@ -92,7 +97,7 @@ internal sealed class TryVerb : BookVerb
             return exit;
         }
 
-        return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, inspection.Folder, requests, stop);
+        return line.GetValue(_case) is { } one ? TellOne(line, requests, one) : Sweep(line, inspection, requests, stop);
     }
 
     private SweepOptions SweepOptionsOf(ParseResult line) => new()
@@ -103,7 +108,7 @@ internal sealed class TryVerb : BookVerb
         Backwards = line.GetValue(_backwards),
     };
 
-    private int Sweep(ParseResult line, string folder, List<TryRequest> requests, CancellationToken stop)
+    private int Sweep(ParseResult line, BookInspection inspection, List<TryRequest> requests, CancellationToken stop)
     {
         TextWriter output = line.InvocationConfiguration.Output;
         bool json = line.GetValue(Json);
@@ -146,14 +151,15 @@ internal sealed class TryVerb : BookVerb
         if (line.GetValue(_pocket) is { } pocket && results.Count > 0)
         {
             string? approved = line.GetValue(_approved);
-            OutputFile.Write(pocket, HtmlPage.Write(TriedCard.Of(results, folder, approved, PaperVerb.Today)));
+            OutputFile.Write(pocket, HtmlPage.Write(TriedCard.Of(results, inspection.Folder, approved, PaperVerb.Today)));
             if (approved is not null && TriedCard.Hindrance(results) is { } hindrance)
             {
                 line.InvocationConfiguration.Error.WriteLine($"Not approved: {hindrance}. The pocket card says draft.");
             }
         }
 
-        string[] written = [.. new[] { line.GetValue(_outcomes) }.Concat(results.Count > 0 ? [line.GetValue(_html), line.GetValue(_pocket)] : []).OfType<string>()];
+        string? drill = line.GetValue(_drill) is { } made && WriteDrill(made, inspection, results, line.InvocationConfiguration.Error, stop) ? made : null;
+        string[] written = [.. new[] { line.GetValue(_outcomes) }.Concat(results.Count > 0 ? [line.GetValue(_html), line.GetValue(_pocket), drill] : []).OfType<string>()];
         if (!json && written.Length > 0)
         {
             output.WriteLine($"Written: {string.Join(", ", written)}.");
@@ -161,6 +167,28 @@ internal sealed class TryVerb : BookVerb
 
         bool good = results.Any(r => r.Trial.Applicable > 0) && results.All(r => r.Trial.Failed == 0 && r.Trial.Undecided == 0);
         return good && !stop.IsCancellationRequested ? ExitCode.Good : ExitCode.No;
+    }
+
+    /// <returns>Whether there was one to be written; where not, why is told.</returns>
+    private static bool WriteDrill(string file, BookInspection inspection, List<TryResult> results, TextWriter error, CancellationToken stop)
+    {
+        string why = "nothing failed that could be laid out";
+        foreach ((TryResult result, FailureStory failure) in results.SelectMany(r => r.Failures.Select(f => (r, f))))
+        {
+            CaseDrillDraft draft = CaseDrill.Of(inspection.Fleet.MachineOf(failure.Story.Number, result.Request.Setup.Situation.Train)!, result.Request.Setup, result.Request.Card, failure.Least, IsTaken, _ => false, stop);
+            if (draft.Problem is null)
+            {
+                OutputFile.Write(file, draft.File.Source.Text);
+                return true;
+            }
+
+            why = draft.Problem;
+        }
+
+        error.WriteLine($"No drill was written: {why}.");
+        return false;
+
+        bool IsTaken(string name) => inspection.Book!.Situations.ContainsKey(name) || inspection.Book.Drills.ContainsKey(name);
     }
 
     private int TellOne(ParseResult line, List<TryRequest> requests, int number)

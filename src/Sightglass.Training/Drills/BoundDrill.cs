@@ -8,6 +8,7 @@ namespace Sightglass.Training.Drills;
 /// <summary>A drill on a plant, ready to run. Each margin is not negative while what it stands for is so.</summary>
 /// <param name="Drill">As the book has it.</param>
 /// <param name="Plan">Of the road number in use, in its train.</param>
+/// <param name="Situation">Where it starts. In a drill whoever is asked answers: what is practised is not waiting.</param>
 /// <param name="Person">Number of the trainee among the people of the situation.</param>
 /// <param name="Cue">Null: the start.</param>
 /// <param name="Known">What tells the cue, each with the places where it does.</param>
@@ -19,6 +20,7 @@ namespace Sightglass.Training.Drills;
 public sealed record BoundDrill(
     Drill Drill,
     Plan Plan,
+    Situation Situation,
     int Person,
     Signal? Cue,
     ImmutableArray<KnownFrom> Known,
@@ -28,9 +30,6 @@ public sealed record BoundDrill(
     ImmutableArray<(Signal First, Signal Then)> Orders,
     ImmutableArray<BoundEvent> Events)
 {
-    /// <summary>Where it starts. In a drill whoever is asked answers: what is practised is not waiting.</summary>
-    public Situation Situation { get; } = Plan.Book.Situations[Drill.Situation] with { Answers = Plan.Book.Situations[Drill.Situation].Answers with { Unanswered = 0 } };
-
     /// <summary>Points that can be had.</summary>
     public double MostPoints => Drill.Objectives.Sum(o => o.Worth);
 }

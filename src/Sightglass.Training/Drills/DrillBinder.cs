@@ -39,7 +39,19 @@ public sealed class DrillBinder
         }
 
         string? number = roadNumber ?? situation.RoadNumbers.FirstOrDefault() ?? (book.RoadNumbers.IsEmpty ? null : book.RoadNumbers.Values.OrderBy(n => n.Span).First().Number);
-        return fleet.MachineOf(number, situation.Train) is { } plan ? new DrillBinder(drill, plan, found).Bind(situation) : null;
+        return fleet.MachineOf(number, situation.Train) is { } plan ? Bind(plan, drill, situation, found) : null;
+    }
+
+    /// <summary>A drill that is not in the book yet.</summary>
+    /// <param name="plan">In the train of the situation.</param>
+    /// <param name="drill">What is asked.</param>
+    /// <param name="situation">Where it starts.</param>
+    /// <param name="found">Takes what does not fit.</param>
+    public static BoundDrill? Bind(Plan plan, Drill drill, Situation situation, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(situation);
+        return new DrillBinder(drill, plan, found).Bind(situation);
     }
 
     private BoundDrill? Bind(Situation situation)
@@ -60,6 +72,7 @@ public sealed class DrillBinder
         BoundDrill bound = new(
             _drill,
             _plan,
+            situation with { Answers = situation.Answers with { Unanswered = 0 } },
             person,
             _drill.Cue is { } cue ? Condition(cue) : null,
             [.. _drill.KnownFrom.Select(Known).OfType<KnownFrom>()],

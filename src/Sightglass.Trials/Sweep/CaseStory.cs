@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Cards.Programs;
 using Sightglass.World.Journal;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
@@ -10,7 +11,8 @@ namespace Sightglass.Trials.Sweep;
 /// <param name="Number">The road number of its machine; null for a book without.</param>
 /// <param name="Values">What else was drawn, in words.</param>
 /// <param name="Journal">What happened.</param>
-public sealed record CaseStory(Outcome Outcome, string? Number, ImmutableArray<(string Name, string Value)> Values, ImmutableArray<JournalEntry> Journal)
+/// <param name="Program">What was worked by: the card with its letter settled; null where nothing was to be seen that would have settled it.</param>
+public sealed record CaseStory(Outcome Outcome, string? Number, ImmutableArray<(string Name, string Value)> Values, ImmutableArray<JournalEntry> Journal, CardProgram? Program)
 {
     /// <summary>Runs a case alone.</summary>
     public static CaseStory Tell(TrialSetup setup, CaseDraws draws)
@@ -22,7 +24,8 @@ public sealed record CaseStory(Outcome Outcome, string? Number, ImmutableArray<(
             world.Run!.Outcome,
             setup.NumberOf(draws),
             [.. setup.Machines[0].Start.Ranges.Where(r => r.Varies).Select(r => (r.Name, r.Say(draws)))],
-            [.. world.Journal!]);
+            [.. world.Journal!],
+            world.Run.Program);
     }
 
     /// <summary>Only how a case ends, with some of its numbers held.</summary>

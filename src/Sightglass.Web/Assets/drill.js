@@ -1,12 +1,20 @@
 // A trainee's page: puts the pieces that are sent where they belong, and asks for what is pressed. What is focused stays focused.
 const lost = document.getElementById('lost');
-let line, tries = 0;
+let line, tries = 0, kept = [], next = 0;
+
+// Large pieces are kept, the last 64 of them: when one comes again, only its number is sent.
+const content = piece => {
+  if (typeof piece === 'number') return kept[piece];
+  if (piece.length >= 400) next = (kept[next] = piece, (next + 1) % 64);
+  return piece;
+};
 
 function put(pieces) {
   const focused = document.activeElement?.id;
   for (let i = 0; i < pieces.length; i += 2) {
     const place = document.getElementById(pieces[i]);
-    if (place) place.innerHTML = pieces[i + 1];
+    const html = content(pieces[i + 1]);
+    if (place) place.innerHTML = html;
   }
   if (focused && document.activeElement?.id !== focused) document.getElementById(focused)?.focus({ preventScroll: true });
   document.getElementById('main').removeAttribute('aria-busy');
@@ -15,7 +23,7 @@ function put(pieces) {
 function open() {
   line = new WebSocket((location.protocol === 'https:' ? 'wss://' : 'ws://') + location.host + '/drill/line');
   line.addEventListener('open', () => {
-    tries = 0;
+    [tries, kept, next] = [0, [], 0];
     lost.hidden = true;
     document.body.dataset.alive = 'yes';
   });

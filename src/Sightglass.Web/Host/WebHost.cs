@@ -26,6 +26,7 @@ using Sightglass.Web.Rules;
 using Sightglass.Web.Searches;
 using Sightglass.Web.Share;
 using Sightglass.Web.Trains;
+using Sightglass.Web.Trials;
 using Sightglass.Web.WalkDown;
 
 namespace Sightglass.Web.Host;
@@ -77,7 +78,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
-        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf)).AddSingleton(_ => new TrialDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => new RoomKey(door));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));
@@ -111,6 +112,7 @@ public static class WebHost
         SheetFiles.Map(app);
         LessonFiles.Map(app);
         TrainFiles.Map(app);
+        TrialFiles.Map(app);
         DebriefFiles.Map(app);
         PhonePapers.Map(app);
         TraineePages.Map(app, tongues, door);

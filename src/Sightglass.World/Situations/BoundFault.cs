@@ -21,6 +21,20 @@ internal sealed record BoundFault(FaultStart Fault, DrawnRange Happens, DrawnRan
         return this with { _slots = slots, _places = [.. slots.Select(s => Fault.Values.Select(v => s.IndexOf(v.Name)).ToImmutableArray())] };
     }
 
+    /// <summary>The fault as one case has it: on one item, from a moment, with values.</summary>
+    public FaultStart Of(CaseDraws draws, int digits)
+    {
+        double after = SituationStart.Rounded(After, After.Value(draws), digits);
+        return Fault with
+        {
+            Items = [Fault.Items[(int)On.Value(draws)]],
+            AfterFrom = after,
+            AfterTo = after,
+            Chance = 1,
+            Values = [.. Fault.Values.Zip(Values, (v, r) => SituationStart.Drawn(v, r, draws, digits))],
+        };
+    }
+
     /// <summary>Puts it on the agenda of a world, where this case has it.</summary>
     public void Draw(World world, CaseDraws draws)
     {

@@ -29,6 +29,6 @@ public sealed record DrawnRange(int Order, string Name, double From, double To, 
 
     /// <summary>As people read it: <c>62 %</c>, <c>idle</c>.</summary>
     public string Say(CaseDraws draws) => Words.IsEmpty
-        ? FormattableString.Invariant($"{(Unit is null ? Value(draws) : Unit.FromSi(Value(draws))):0.##} {Unit?.Symbol}").TrimEnd()
+        ? FormattableString.Invariant($"{(Unit is null ? Value(draws) : Unit.FromSi(Value(draws))):0.##} {(Unit?.Symbol is "1" ? "" : Unit?.Symbol)}").TrimEnd()
         : Words[(int)Value(draws)];
 }

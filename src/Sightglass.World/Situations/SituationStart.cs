@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
@@ -56,6 +57,46 @@ public sealed class SituationStart
 
     /// <inheritdoc cref="Apply(World, CaseDraws)"/>
     public void Apply(World world, ulong seed, ulong caseNumber) => Apply(world, new CaseDraws(seed, caseNumber));
+
+    /// <summary>
+    /// The situation of one case with nothing left to draw: what the case drew stands in it as if the author had written it. A fault that the case has not is left out.
+    /// </summary>
+    /// <param name="draws">Which case.</param>
+    /// <param name="name">What it is called.</param>
+    /// <param name="roadNumber">Of the case; null for a book without.</param>
+    /// <param name="digits">Significant ones that numbers are rounded to, in the units in which they were written; at 17 nothing is lost.</param>
+    public Situation Of(CaseDraws draws, string name, string? roadNumber, int digits = 17)
+    {
+        ArgumentNullException.ThrowIfNull(draws);
+        return Situation with
+        {
+            Name = name,
+            RoadNumbers = roadNumber is null ? [] : [roadNumber],
+            Cards = [],
+            Start = [.. Situation.Start.Zip(_starts, (s, b) => Drawn(s, b.Range, draws, digits))],
+            People = [.. Situation.People.Zip(_people, (p, b) => p with { Places = [p.Places[(int)b.Range.Value(draws)]] })],
+            Faults = [.. _faults.Where(f => f.Happens.Value(draws) < f.Fault.Chance).Select(f => f.Of(draws, digits))],
+        };
+    }
+
+    internal static StartValue Drawn(StartValue value, DrawnRange range, CaseDraws draws, int digits)
+    {
+        if (!range.Words.IsEmpty)
+        {
+            return value with { OneOf = [range.Words[(int)range.Value(draws)]] };
+        }
+
+        double number = range.Varies ? Rounded(range, range.Value(draws), digits) : value.From;
+        return value with { From = number, To = number };
+    }
+
+    /// <summary>To so many digits in the range's own unit, and within the range.</summary>
+    internal static double Rounded(DrawnRange range, double value, int digits)
+    {
+        Unit unit = range.Unit ?? UnitTable.One;
+        double shown = double.Parse(unit.FromSi(value).ToString(FormattableString.Invariant($"G{digits}"), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return Math.Clamp(unit.ToSi(shown), range.From, range.To);
+    }
 
     internal static DrawnRange RangeOf(int order, string name, StartValue value) =>
         new(order, name, value.From, value.To, value.Unit, value.OneOf.IsDefault ? [] : value.OneOf) { IsWhole = value.IsWhole };

@@ -167,5 +167,5 @@ public sealed class EvaluatorTests
 
     private static DrillOutcome Outcome(DrillNote[] notes, bool[] held) => new([.. notes], [.. held], true, []);
 
-    private static BoundDrill Bound(Drill drill) => new(drill, Books.Curlew, 0, null, [], [], [], [], [], []);
+    private static BoundDrill Bound(Drill drill) => new(drill, Books.Curlew, Books.Curlew.Book.Situations[drill.Situation], 0, null, [], [], [], [], [], []);
 }

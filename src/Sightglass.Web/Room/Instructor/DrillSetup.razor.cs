@@ -28,6 +28,10 @@ public sealed partial class DrillSetup
     [EditorRequired]
     public BookShelf Shelf { get; set; } = null!;
 
+    /// <summary>The drill that stands chosen at first; null for the easiest.</summary>
+    [Parameter]
+    public string? First { get; set; }
+
     /// <summary>Told when something was set up.</summary>
     [Parameter]
     [EditorRequired]
@@ -51,6 +55,7 @@ public sealed partial class DrillSetup
     protected override void OnInitialized()
     {
         Draw();
+        _name = First;
         Pick(Chosen);
     }
 

@@ -27,6 +27,10 @@ public sealed partial class RoomPage : IAsyncDisposable
     private IJSObjectReference? _listening;
     private DotNetObjectReference<RoomPage>? _self;
 
+    /// <summary>The drill that is to be set up, where another page leads here for that.</summary>
+    [SupplyParameterFromQuery(Name = "drill")]
+    private string? Named { get; set; }
+
     [Inject]
     private TrainingRoom Room { get; set; } = null!;
 
@@ -107,6 +111,10 @@ public sealed partial class RoomPage : IAsyncDisposable
         }
 
         _ = Beat();
+        if (Named is { Length: > 0 })
+        {
+            await Call("open", "setup");
+        }
     }
 
     /// <summary>A key was pressed while nothing is typed.</summary>

@@ -12,7 +12,9 @@ namespace Sightglass.Web.Room.Trainee;
 internal sealed class TraineeLine
 {
     private const int LongestAsk = 4096;
-    private static readonly TimeSpan s_least = TimeSpan.FromMilliseconds(100);
+
+    /// <summary>Between the beginnings of two messages, a little less than a beat of the room: what each beat brings is sent at once.</summary>
+    private static readonly TimeSpan s_least = TimeSpan.FromMilliseconds(80);
     private static readonly JsonSerializerOptions s_json = new(JsonSerializerDefaults.Web) { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly WebSocket _socket;
@@ -20,7 +22,7 @@ internal sealed class TraineeLine
     private readonly TraineeDesk _desk;
     private readonly TraineeView _view;
     private readonly TimeProvider _clock;
-    private readonly Dictionary<string, string> _sent = new(StringComparer.Ordinal);
+    private readonly SentPieces _sent = new();
     private readonly Lock _deskGate = new();
 
     // One wish is enough: whoever wakes sends what is newest.
@@ -90,13 +92,19 @@ internal sealed class TraineeLine
     {
         await foreach (bool wish in _wishes.Reader.ReadAllAsync(stop))
         {
+            long began = _clock.GetTimestamp();
             byte[] changed = Changed();
-            if (changed.Length > 0)
+            if (changed.Length == 0)
             {
-                await _socket.SendAsync(changed, WebSocketMessageType.Text, true, stop);
+                continue;
             }
 
-            await Task.Delay(s_least, _clock, stop);
+            await _socket.SendAsync(changed, WebSocketMessageType.Text, true, stop);
+            TimeSpan left = s_least - _clock.GetElapsedTime(began);
+            if (left > TimeSpan.Zero)
+            {
+                await Task.Delay(left, _clock, stop);
+            }
         }
     }
 
@@ -109,26 +117,7 @@ internal sealed class TraineeLine
             pieces = _view.Pieces();
         }
 
-        List<string> changed = [];
-        HashSet<string> anew = new(StringComparer.Ordinal);
-        foreach (Fragment piece in pieces)
-        {
-            if (!anew.Contains(piece.Within) && _sent.TryGetValue(piece.Id, out string? has) && has == piece.Html)
-            {
-                continue;
-            }
-
-            _sent[piece.Id] = piece.Html;
-            anew.Add(piece.Id);
-            changed.Add(piece.Id);
-            changed.Add(piece.Html);
-        }
-
-        foreach (string left in _sent.Keys.Except(pieces.Select(p => p.Id)).ToArray())
-        {
-            _sent.Remove(left);
-        }
-
+        List<object> changed = _sent.Changed(pieces);
         return changed.Count == 0 ? [] : JsonSerializer.SerializeToUtf8Bytes(changed, s_json);
     }
 

@@ -4,10 +4,10 @@ using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 using Sightglass.World.Situations;
 
-namespace Sightglass.Cli.Tries;
+namespace Sightglass.Trials.Tries;
 
 /// <summary>Tries a card and lays out what failed.</summary>
-internal static class Trier
+public static class Trier
 {
     /// <summary>Mechanisms that are laid out, each by its largest group; the others are only counted.</summary>
     private const int MostStories = 3;

@@ -2,10 +2,10 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Cards.Tree;
 using Sightglass.Trials.Sweep;
 
-namespace Sightglass.Cli.Tries;
+namespace Sightglass.Trials.Tries;
 
 /// <summary>One card to be tried in one situation.</summary>
-internal sealed record TryRequest(TrialSetup Setup, Card Card, SourceText Text, SweepOptions Options, bool LeftOut)
+public sealed record TryRequest(TrialSetup Setup, Card Card, SourceText Text, SweepOptions Options, bool LeftOut)
 {
     /// <summary>The road number that was asked for; null where each case draws one of the situation's.</summary>
     public string? OnlyNumber { get; init; }

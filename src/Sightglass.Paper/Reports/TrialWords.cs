@@ -1,17 +1,17 @@
 using System.Globalization;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
-using Sightglass.Cli.Tries;
 using Sightglass.Paper.Papers;
 using Sightglass.Trials.Maps;
 using Sightglass.Trials.Results;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
-namespace Sightglass.Cli.Reports;
+namespace Sightglass.Paper.Reports;
 
 /// <summary>Sentences about a trial, the same on the page and in the terminal.</summary>
-internal static class TrialWords
+public static class TrialWords
 {
     /// <summary>Road numbers that are told by name in a sentence.</summary>
     private const int MostNumbers = 6;

@@ -1,20 +1,21 @@
 using System.Globalization;
+using System.Net;
 using System.Text;
 using Sightglass.Basics.Language;
 using Sightglass.Cards.Tree;
-using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Look;
 using Sightglass.Paper.Papers;
 using Sightglass.Trials.Missteps;
 using Sightglass.Trials.Results;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Journal;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
-namespace Sightglass.Cli.Reports;
+namespace Sightglass.Paper.Reports;
 
 /// <summary>A trial as one page that stands alone: verdict first, then the text, where it fails, how, and what happened.</summary>
-internal static class TrialPage
+public static class TrialPage
 {
     private const int MostWordsOfAnAxis = 8;
 
@@ -51,8 +52,8 @@ internal static class TrialPage
         StringBuilder page = new();
         string title = results[0].Request.Card.Title;
         page.Append("<!DOCTYPE html><html lang=\"").Append(Tongue.Spoken.Code).Append("\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
-        page.Append("<title>").Append(Html.Text(Say.With($"Trial of \u201c{title}\u201d"))).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
-        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(Html.Text(Where(results[0].Trial))).Append("</span></header><main>");
+        page.Append("<title>").Append(WebUtility.HtmlEncode(Say.With($"Trial of \u201c{title}\u201d"))).Append("</title><style>").Append(LookStyle.ReportCss).Append(OwnStyle).Append("</style></head><body>");
+        page.Append("<header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\">").Append(WebUtility.HtmlEncode(Where(results[0].Trial))).Append("</span></header><main>");
         foreach (TryResult findings in results)
         {
             page.Append("<section class=\"situation\">");
@@ -60,15 +61,15 @@ internal static class TrialPage
             page.Append("</section>");
         }
 
-        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(Html.Text(Say.Book(results[0].Trial.Setup.Book.Notice)));
-        page.Append(' ').Append(Html.Text(Say.It("Training aid."))).Append("</span></footer></body></html>");
+        page.Append("</main><footer class=\"foot\"><span class=\"keys\"></span><span>").Append(WebUtility.HtmlEncode(Say.Book(results[0].Trial.Setup.Book.Notice)));
+        page.Append(' ').Append(WebUtility.HtmlEncode(Say.It("Training aid."))).Append("</span></footer></body></html>");
         return page.ToString();
     }
 
     private static void Situation(StringBuilder page, TryResult findings)
     {
-        page.Append("<p class=\"eyebrow\">").Append(Html.Text(Say.With($"Trial of \u201c{findings.Request.Card.Title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d"))).Append("</p>");
-        page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(Html.Text(TrialWords.Counts(findings.Trial)));
+        page.Append("<p class=\"eyebrow\">").Append(WebUtility.HtmlEncode(Say.With($"Trial of \u201c{findings.Request.Card.Title}\u201d in \u201c{findings.Trial.Setup.Situation.Name}\u201d"))).Append("</p>");
+        page.Append("<div class=\"top\"><div><h1>").Append(TrialWords.Verdict(findings.Trial)).Append("</h1><p class=\"lead\">").Append(WebUtility.HtmlEncode(TrialWords.Counts(findings.Trial)));
         page.Append("</p></div>").Append(TrialCharts.Bound(findings.Trial)).Append("</div>");
         page.Append("<div class=\"two\"><section><h2>").Append(findings.LeftOut.IsEmpty ? Say.It("The text") : Say.It("The text, and what leaving out costs")).Append("</h2>");
         Steps(page, findings);
@@ -90,7 +91,7 @@ internal static class TrialPage
         {
             if (element is CardElement.Notice notice)
             {
-                page.Append(findings.LeftOut.IsEmpty ? "<li>" : "<li><span></span>").Append("<span class=\"small\">").Append(Html.Text(notice.Span.Text.Trim())).Append("</span></li>");
+                page.Append(findings.LeftOut.IsEmpty ? "<li>" : "<li><span></span>").Append("<span class=\"small\">").Append(WebUtility.HtmlEncode(notice.Span.Text.Trim())).Append("</span></li>");
             }
             else if (element is CardElement.Step step)
             {
@@ -114,12 +115,12 @@ internal static class TrialPage
         bool critical = cost is { Matters: true } && share > 0.5;
         string style = $"{(line > 0 ? "line " : "")}{(critical ? "needed" : "")}".Trim();
         page.Append(style.Length == 0 ? "<li>" : $"<li class=\"{style}\">");
-        page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share))}</span>").Append("<span>").Append(Html.Text(text)).Append("</span></li>");
+        page.Append(findings.LeftOut.IsEmpty ? "" : $"<span class=\"cost\">{(cost is null ? "" : Cost(cost, share))}</span>").Append("<span>").Append(WebUtility.HtmlEncode(text)).Append("</span></li>");
     }
 
     private static string Cost(LeftOutResult cost, double share) => !cost.Matters
         ? Say.It("left out: no worse")
-        : string.Create(CultureInfo.InvariantCulture, $"<b>{Counted(cost, share)}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{Html.Text(WhatHappens(cost))}</i>");
+        : string.Create(CultureInfo.InvariantCulture, $"<b>{Counted(cost, share)}</b><span class=\"track\"><i style=\"width:{100 * share:0}%\"></i></span><i>{WebUtility.HtmlEncode(WhatHappens(cost))}</i>");
 
     private static string Counted(LeftOutResult cost, double share) => share > 0.5
         ? Say.With($"critical, {cost.Bad + cost.Stops} of {cost.Applicable}")
@@ -141,7 +142,7 @@ internal static class TrialPage
 
         if (TrialWords.ByNumber(findings.Trial) is { Length: > 0 } byNumber)
         {
-            page.Append("<p>").Append(Html.Text(byNumber)).Append("</p>");
+            page.Append("<p>").Append(WebUtility.HtmlEncode(byNumber)).Append("</p>");
         }
 
         page.Append("<p class=\"small\">").Append(Say.It("By the two that tell most. A point ended well, a ring stopped safely, the other marks failed.")).Append("</p>").Append(TrialCharts.Map(findings.Trial, axes[0], axes[1]));
@@ -174,11 +175,11 @@ internal static class TrialPage
         foreach (FailureStory failure in findings.Failures)
         {
             page.Append("<div class=\"failure\"><b>").Append(failure.Group.Cases.Length).Append("<i>").Append(TrialCharts.Sign(findings.Trial, failure.Group.Mechanism)).Append("</i></b><div><h3>");
-            page.Append(Html.Text(TrialWords.Failure(findings.Trial, failure))).Append("</h3><p class=\"small\">").Append(Html.Text(TrialWords.Departs(failure.Least))).Append("</p>").Append(TrialCharts.Line(failure)).Append("<table class=\"story\">");
+            page.Append(WebUtility.HtmlEncode(TrialWords.Failure(findings.Trial, failure))).Append("</h3><p class=\"small\">").Append(WebUtility.HtmlEncode(TrialWords.Departs(failure.Least))).Append("</p>").Append(TrialCharts.Line(failure)).Append("<table class=\"story\">");
             foreach (JournalEntry entry in failure.Story.Journal)
             {
                 page.Append(entry.Kind == JournalKind.Truth ? "<tr class=\"truth\"><td class=\"num\">" : "<tr><td class=\"num\">");
-                page.Append(TrialWords.Clock(entry.Time)).Append("</td><td>").Append(entry.Step > 0 ? entry.Step : "").Append(entry.Depth > 0 ? "</td><td class=\"called\">" : "</td><td>").Append(Html.Text(entry.Text)).Append("</td></tr>");
+                page.Append(TrialWords.Clock(entry.Time)).Append("</td><td>").Append(entry.Step > 0 ? entry.Step : "").Append(entry.Depth > 0 ? "</td><td class=\"called\">" : "</td><td>").Append(WebUtility.HtmlEncode(entry.Text)).Append("</td></tr>");
             }
 
             page.Append("</table></div></div>");

@@ -1,10 +1,10 @@
 using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 
-namespace Sightglass.Cli.Tries;
+namespace Sightglass.Trials.Tries;
 
 /// <summary>A group of failures with the case that is laid out for it.</summary>
 /// <param name="Group">All of its cases.</param>
 /// <param name="Least">The first of them, made as ordinary as can be.</param>
 /// <param name="Story">That case, told.</param>
-internal sealed record FailureStory(FailureGroup Group, Counterexample Least, CaseStory Story);
+public sealed record FailureStory(FailureGroup Group, Counterexample Least, CaseStory Story);

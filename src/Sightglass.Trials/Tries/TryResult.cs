@@ -5,14 +5,14 @@ using Sightglass.Trials.Results;
 using Sightglass.Trials.Sweep;
 using Sightglass.World;
 
-namespace Sightglass.Cli.Tries;
+namespace Sightglass.Trials.Tries;
 
 /// <summary>What trying a card in one situation came to, with the failures laid out.</summary>
 /// <param name="Request">What was tried.</param>
 /// <param name="Trial">Counts, bound, groups.</param>
 /// <param name="Failures">The first groups, each with its least departure from the ordinary and the story of that case.</param>
 /// <param name="LeftOut">What leaving each step out costs; empty where it was not asked for.</param>
-internal sealed record TryResult(
+public sealed record TryResult(
     TryRequest Request,
     TrialResult Trial,
     ImmutableArray<FailureStory> Failures,

@@ -2,18 +2,18 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
-using Sightglass.Cli.Tries;
 using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
 using Sightglass.Trials.Results;
+using Sightglass.Trials.Tries;
 using Sightglass.World.Journal;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
 
-namespace Sightglass.Cli.Reports;
+namespace Sightglass.Paper.Reports;
 
 /// <summary>What a trial came to, as charts.</summary>
-internal static class TrialCharts
+public static class TrialCharts
 {
     /// <summary>The share that ended well or safely and its bound; empty where there is none.</summary>
     public static string Bound(TrialResult result) => result.LowerBound is { } bound
