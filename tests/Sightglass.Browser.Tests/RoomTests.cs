@@ -45,6 +45,14 @@ public sealed class RoomTests(Site site) : IClassFixture<Site>
         await Expect(page.Locator(".deep-head h2")).ToHaveTextAsync("Brandt");
         await Expect(page.Locator(".deep-marks")).ToContainTextAsync("so far");
         await Expect(page.Locator(".deep-vessels svg")).ToBeVisibleAsync();
+        await page.Locator(".deep-diagram summary").ClickAsync();
+        await Expect(page.Locator(".deep-plate svg").First).ToBeVisibleAsync();
+        await Expect(page.Locator(".deep-plate")).ToContainTextAsync("Supply header");
+        await Expect(page.Locator(".deep-plate [role=switch]")).ToHaveCountAsync(0); // it is only looked at
+        await Clean(page, "diagram");
+        await page.Locator(".deep-views select").First.SelectOptionAsync("brake air");
+        await Expect(page.Locator(".deep-plate")).Not.ToContainTextAsync("Supply header");
+        await page.Locator(".deep-diagram summary").ClickAsync();
 
         ILocator seen = page.GetByRole(AriaRole.Group, new() { Name = "keeps every flame" });
         await seen.GetByRole(AriaRole.Button, new() { Name = "no go" }).ClickAsync();

@@ -58,7 +58,7 @@ internal sealed class DiagramPen(SvgWriter writer, DiagramLayout layout, Diagram
                 ("data-item", node.Id),
                 ("role", toggles ? "switch" : operated ? "button" : "img"),
                 ("tabindex", operated ? "0" : null),
-                ("aria-checked", node.IsSwitch ? Value(id, "aria-checked") : null),
+                ("aria-checked", toggles ? Value(id, "aria-checked") : null),
                 ("aria-label", Say.Book(node.Id)),
                 .. more,
             ]);

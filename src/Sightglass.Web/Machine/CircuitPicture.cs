@@ -29,8 +29,8 @@ internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
 
     public override string TruthKey => Say.It("In colour: volts over the lower rail, amperes, and wires that have a voltage.");
 
-    public override string Render(MachineSnapshot seen, bool truth) =>
-        LadderDrawing.Render(_layout, seen.Circuit with { ShowTruth = truth }, s_options, SvgOptions.Inline with { IdPrefix = Prefix });
+    public override string Render(MachineSnapshot seen, bool truth, bool operated = true) =>
+        LadderDrawing.Render(_layout, seen.Circuit with { ShowTruth = truth }, s_options with { Interactive = operated }, SvgOptions.Inline with { IdPrefix = Prefix });
 
     public override string RenderPieces() => LadderDrawing.RenderRows(_layout, Prefix);
 

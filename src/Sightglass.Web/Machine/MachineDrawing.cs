@@ -58,7 +58,10 @@ internal abstract class MachineDrawing
     }
 
     /// <summary>The drawing as seen at one moment.</summary>
-    public abstract string Render(MachineSnapshot seen, bool truth);
+    /// <param name="seen">The moment.</param>
+    /// <param name="truth">With what nobody can see.</param>
+    /// <param name="operated">Whether controls in it are operated there; else it is only looked at.</param>
+    public abstract string Render(MachineSnapshot seen, bool truth, bool operated = true);
 
     /// <summary>What of it changes with what is seen.</summary>
     public abstract DiagramValues Values(MachineSnapshot seen, bool truth);

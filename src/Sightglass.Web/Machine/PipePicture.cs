@@ -49,8 +49,8 @@ internal sealed class PipePicture : MachineDrawing
 
     public override string TruthKey => Say.It("Hatched: what is really there.");
 
-    public override string Render(MachineSnapshot seen, bool truth) =>
-        DiagramDrawing.Render(_layout, seen.Diagram with { ShowTruth = truth }, _options, SvgOptions.Inline with { IdPrefix = Prefix });
+    public override string Render(MachineSnapshot seen, bool truth, bool operated = true) =>
+        DiagramDrawing.Render(_layout, seen.Diagram with { ShowTruth = truth }, _options with { Interactive = operated }, SvgOptions.Inline with { IdPrefix = Prefix });
 
     public override DiagramValues Values(MachineSnapshot seen, bool truth) => DiagramValues.Of(_layout, seen.Diagram with { ShowTruth = truth }, Prefix);
 
