@@ -164,6 +164,18 @@ public sealed class LiveSessionTests : IDisposable
         Assert.Empty(session.Current.Faults);
     }
 
+    /// <summary>A number by which something is called must be one that calls something: of 27 wires none is the 900th.</summary>
+    [Fact]
+    public void Do_FaultOfAPinThatIsNotThere_IsRefusedWithThoseThatAre()
+    {
+        SessionStart start = new("4101", "second machine without sand", 1, 0);
+        using LiveSession session = LiveSession.Begin(Shelves.Curlew.PlanOf(start), start, _clock, null, new DiagnosticList())!;
+        string? refused = session.Do(new WorldAction.PutIn("control line jumper at the rear", "open pin", ImmutableSortedDictionary.Create<string, double>().Add("pin", 900)));
+        Assert.Contains("900", refused, StringComparison.Ordinal);
+        Assert.Contains("23", refused, StringComparison.Ordinal);
+        Assert.Null(session.Do(new WorldAction.PutIn("control line jumper at the rear", "open pin", ImmutableSortedDictionary.Create<string, double>().Add("pin", 23))));
+    }
+
     [Theory]
     [InlineData("no such valve", "open", "cannot be operated")]
     [InlineData("aft supply valve", "ajar", "has no position")]

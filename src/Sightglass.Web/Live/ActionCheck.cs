@@ -1,3 +1,4 @@
+using System.Globalization;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Story;
@@ -47,6 +48,8 @@ internal static class ActionCheck
             : !p.Values.Values.All(double.IsFinite) ? Say.It("that is no number")
             : plan.Items[p.Item].Item.Kind.Faults.Where(f => f.Name == p.Fault).SelectMany(f => f.Parameters).FirstOrDefault(v => v.IsWhole && p.Values.TryGetValue(v.Name, out double given) && !v.Takes(given)) is { } wrong
                 ? Say.With($"{Say.Word(wrong.Name)} must be a whole number from {wrong.Minimum} to {wrong.Maximum}")
+            : plan.Items[p.Item].Faults[p.Fault].FirstOrDefault(f => p.Values.TryGetValue(f.Name, out double given) && !f.Knows(given)) is { } unknown
+                ? Say.With($"{p.Item} has no {Say.Word(unknown.Name)} {p.Values[unknown.Name]:0}; it has {string.Join(", ", unknown.Known.Order().Select(k => k.ToString("0", CultureInfo.InvariantCulture)))}")
             : null;
     }
 
