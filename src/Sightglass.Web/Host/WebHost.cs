@@ -66,6 +66,7 @@ public static class WebHost
         });
         builder.Logging.ClearProviders().AddSimpleConsole(c => c.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Services.AddResponseCompression(); // not over HTTPS: what is secret there would stand beside what a caller writes
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         TonguesOffered tongues = new(shelf, request.Tongues, request.Language);
         builder.Services.AddSingleton(tongues);
@@ -86,6 +87,7 @@ public static class WebHost
         builder.Services.AddSingleton(s => new WalkDownDesk(s.GetRequiredService<DataDesk>().Folder, s.GetRequiredService<ProposalDesk>(), request.Clock));
         WebApplication app = builder.Build();
         _ = app.Services.GetRequiredService<DataDesk>();
+        app.UseResponseCompression();
         SecurityHeaders.Use(app);
         TongueHost.Use(app, tongues);
         if (sharing is not null)
