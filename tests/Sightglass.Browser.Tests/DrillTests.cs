@@ -76,32 +76,32 @@ public sealed class DrillTests(Site site) : IClassFixture<Site>
         }
     }
 
-    /// <summary>What is not theirs works when they insist, is noted, and the drill is not passed for it.</summary>
+    /// <summary>By fingers on a phone: what is not theirs works when they insist, is noted, and the drill is not passed for it.</summary>
     [Fact]
-    public async Task Drill_UnauthorisedAct_WorksAndFails()
+    public async Task Drill_UnauthorisedActByTouch_WorksAndFails()
     {
         IPage page = await ComeIn("B. Birch", 390, 844, ColorScheme.Dark);
         Seat seat = site.Room.Seats.Single(s => s.Name == "B. Birch");
         string drill = "a compartment leaks at a stand";
         Assert.Null(site.Room.Begin(drill, 1, 2, [seat], alone: true));
-        await page.Locator("#go").ClickAsync(new() { Timeout = 120_000 });
+        await page.Locator("#go").TapAsync(new() { Timeout = 120_000 });
         BoundDrill bound = seat.Drill!.Drill!;
         string role = bound.Situation.People[seat.Person].Role;
         Item item = bound.Plan.Book.Items.Values.First(i => i.Authority is { Who.IsEmpty: false } a && !a.Who.Contains(role) && i.Positions.Length == 2 && bound.Plan.Items.TryGetValue(i.Name, out var p) && p.Position is not null && i.Vehicle.IsTheMachine);
         await page.Locator("#far-place").SelectOptionAsync(item.Places[0]);
-        await page.Locator("#far-go").ClickAsync();
-        await page.Locator("#pace-120").ClickAsync();
+        await page.Locator("#far-go").TapAsync();
+        await page.Locator("#pace-120").TapAsync();
         ILocator group = page.GetByRole(AriaRole.Group, new() { Name = char.ToUpperInvariant(item.Name[0]) + item.Name[1..], Exact = true });
         await Expect(group).ToBeVisibleAsync(s_patience);
-        await page.Locator("#pace-2").ClickAsync();
+        await page.Locator("#pace-2").TapAsync();
         ILocator other = group.Locator("button[aria-pressed=false]");
         string id = (await other.GetAttributeAsync("id"))!;
-        await other.ClickAsync();
+        await other.TapAsync();
         await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("it will be noted");
         await Clean(page, "doubt");
-        await page.Locator("#doubt-do").ClickAsync();
+        await page.Locator("#doubt-do").TapAsync();
         await Expect(page.Locator("#" + id)).ToHaveAttributeAsync("aria-pressed", "true", new() { Timeout = 60_000 });
-        await page.Locator("#done").ClickAsync();
+        await page.Locator("#done").TapAsync();
         await Expect(page.Locator("h1")).ToHaveTextAsync("Not passed.", new() { Timeout = 120_000 });
         await Expect(page.Locator(".marks .broken").First).ToBeVisibleAsync();
         await Expect(page.Locator(".marks")).ToContainTextAsync(item.Name);

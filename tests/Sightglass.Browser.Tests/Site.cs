@@ -75,7 +75,7 @@ public class Site : IAsyncLifetime
 
     /// <summary>A browser of its own, as on a phone: its storage lives as long as it does.</summary>
     public Task<IBrowserContext> Phone(ColorScheme scheme = ColorScheme.Light, int width = 390, int height = 844) => _browser!.NewContextAsync(
-        new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, AcceptDownloads = true, IgnoreHTTPSErrors = true });
+        new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, AcceptDownloads = true, IgnoreHTTPSErrors = true, HasTouch = width < 600 });
 
     /// <summary>Keeps a picture of the whole page where the environment names a folder for them; <c>docs/tour/retake</c> does.</summary>
     public static async Task Keep(IPage page, string name)
