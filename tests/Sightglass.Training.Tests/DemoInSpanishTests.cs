@@ -44,6 +44,16 @@ public sealed class DemoInSpanishTests
         Assert.Null(TranslatedCards.Of(book, card, Tongue.English));
     }
 
+    /// <summary>A list of cards, such as that of the papers, says their titles as the translated cards do; comments may stand before a title.</summary>
+    [Fact]
+    public void Titles_OfCards_AreSaid()
+    {
+        ClassBook book = WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), []);
+        Tongue spanish = book.TongueOf("es");
+        Assert.Equal("Suena la alarma y nadie sabe qué unidad", spanish.OfBook("The alarm rings and nobody knows which unit"));
+        Assert.All(book.CardTexts.Select(t => CardReader.Read(t, book.For(t), [])!.Title), t => Assert.NotEqual(t, spanish.OfBook(t)));
+    }
+
     /// <summary>A breaker that is off is called <c>apagado</c> as a lamp is: its position is meant, not its light; of a lamp, its light.</summary>
     [Fact]
     public void Card_ABreakerCalledAsALampIs_IsTheSameProgram()

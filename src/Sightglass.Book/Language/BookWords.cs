@@ -32,12 +32,13 @@ public sealed partial class BookWords
     /// <param name="program">The language of the program that this is.</param>
     /// <param name="words">Each text once.</param>
     /// <param name="cards">Cards in this language, each called as that of the book.</param>
-    public BookWords(Tongue program, IEnumerable<BookWord> words, IEnumerable<SourceText>? cards = null)
+    /// <param name="titles">What stands over cards: in the book's language and in this one. A word of its own for such a text goes before.</param>
+    public BookWords(Tongue program, IEnumerable<BookWord> words, IEnumerable<SourceText>? cards = null, IEnumerable<BookWord>? titles = null)
     {
         ArgumentNullException.ThrowIfNull(program);
         _program = program;
         Words = [.. words];
-        _exact = Words.ToFrozenDictionary(w => w.Text, StringComparer.Ordinal);
+        _exact = Words.Concat(titles ?? []).DistinctBy(w => w.Text).ToFrozenDictionary(w => w.Text, StringComparer.Ordinal);
         _filled = [.. Words.Where(w => Holes.Any(w.Text)).Select(w => (Pattern(w.Text), w))];
         Cards = [.. cards ?? []];
         Tongue = program.With(Find);

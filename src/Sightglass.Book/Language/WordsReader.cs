@@ -74,7 +74,7 @@ public static class WordsReader
             findings.Add(WordsMessages.NoCard(card.Between(0, 0), Path.GetFileNameWithoutExtension(card.Path)));
         }
 
-        BookWords all = new(program, words, cards);
+        BookWords all = new(program, words, cards, CardTitles.Of(book, cards));
         WordsCheck.Names(book, all, findings);
         return all;
     }
