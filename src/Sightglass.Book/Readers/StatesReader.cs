@@ -11,9 +11,6 @@ namespace Sightglass.Book.Readers;
 /// <summary>Reads from which rows of a recording a situation draws.</summary>
 internal sealed class StatesReader(ReadContext context, ImmutableSortedDictionary<string, Recording> recordings)
 {
-    /// <summary>Rows of which one is drawn.</summary>
-    public const int MostRows = 10_000;
-
     /// <param name="node">What stands under <c>states</c>.</param>
     /// <param name="situation">What the situation says beside it.</param>
     public StatesDraw? Read(YamlNode? node, Situation situation)
@@ -48,52 +45,17 @@ internal sealed class StatesReader(ReadContext context, ImmutableSortedDictionar
             context.Add(BookMessages.SetTwice(twice.Span, twice.Name, recording.Columns.First(c => c.Sets.Contains(twice.Name)).Span));
         }
 
-        return new(recording.Name, name.Span) { Of = recording, Rows = recording.Table is { } table ? Rows(recording, table, name.Span, Moment("from", from, table), Moment("to", to, table), every) : [] };
+        if (recording.Table is not { } table)
+        {
+            return new(recording.Name, name.Span) { Of = recording };
+        }
+
+        DiagnosticList found = [];
+        (double? first, double? last) = (Moment("from", from, table, found), Moment("to", to, table, found));
+        ImmutableArray<int> rows = found.HasErrors ? [] : RecordedRows.Of(recording, table, name.Span, first, last, every, found);
+        context.Found.AddRange(found);
+        return new(recording.Name, name.Span) { Of = recording, Rows = rows };
     }
 
-    /// <summary>A moment in the seconds of a table; null where none is written or it is not understood.</summary>
-    private double? Moment(string key, YamlScalar? text, RecordedTable table)
-    {
-        if (text is null)
-        {
-            return null;
-        }
-
-        DiagnosticList notes = [];
-        double? read = table.IsClock ? RecordingTime.Clock(text.Value.Trim())
-            : QuantityText.TryParse(text.Value.Trim(), Values.Content(text), Dimension.Second, notes, out Quantity q) ? q.Si : null;
-        if (read is null)
-        {
-            context.Add(BookMessages.NotAMoment(text.Span, key, text.Value, table.IsClock));
-        }
-
-        return read + (table.IsClock && read < table.Times[0] - (RecordingTime.Day / 2) ? RecordingTime.Day : 0);
-    }
-
-    private ImmutableArray<int> Rows(Recording recording, RecordedTable table, Span span, double? from, double? to, double every)
-    {
-        RecordedValues[] set = [.. table.Columns.Where((_, i) => recording.Columns[i].Sets.Length > 0)];
-        List<int> rows = [];
-        (bool any, double next) = (false, from ?? double.NegativeInfinity);
-        for (int row = table.RowAt(next); row < table.Rows && table.Times[row] <= (to ?? double.PositiveInfinity); row++)
-        {
-            any = true;
-            if (table.Times[row] >= next && set.All(c => c.Has(row)))
-            {
-                rows.Add(row);
-                next = every > 0 ? table.Times[row] + every : next;
-            }
-        }
-
-        if (rows.Count == 0)
-        {
-            context.Add(BookMessages.NoRows(span, recording.Name, any ? "each row of the stretch lacks a value that is set" : $"it goes from {table.Labels[0]} to {table.Labels[^1]}"));
-        }
-        else if (rows.Count > MostRows)
-        {
-            context.Add(BookMessages.TooManyStates(span, recording.Name, rows.Count, MostRows));
-        }
-
-        return [.. rows];
-    }
+    private static double? Moment(string key, YamlScalar? text, RecordedTable table, DiagnosticList found) => text is null ? null : RecordedRows.Moment(key, text.Value, text.Span, table, found);
 }

@@ -34,6 +34,11 @@ internal sealed class RecordingFolder(string root, YamlLimits limits, Findings f
 
         try
         {
+            if (info.Length == 0)
+            {
+                return new(file, ""); // nor is a pipe or a device opened, which could hang
+            }
+
             byte[] bytes = new byte[info.Length];
             using FileStream stream = info.OpenRead();
             return Decode(bytes.AsSpan(0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)), file);

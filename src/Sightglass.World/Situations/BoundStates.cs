@@ -9,14 +9,11 @@ namespace Sightglass.World.Situations;
 /// <param name="Sets">What each column sets: its rule, and its values by row, SI or the number of a position.</param>
 internal sealed record BoundStates(DrawnRange Range, ImmutableArray<(StartRule Rule, ImmutableArray<double> ByRow)> Sets)
 {
-    /// <summary>Its place in the order of draws: before all of a situation, so that no other draw moves when it comes or goes.</summary>
-    public const int Order = RoadNumberDraw.Order - 1;
-
     public static BoundStates Of(StatesDraw states, IReadOnlyDictionary<string, StartRule> rules)
     {
         RecordedTable table = states.Of!.Table!;
         return new(
-            new(Order, $"row of {states.Recording}", 0, 0, null, [.. states.Rows.Select(r => table.Labels[r])]),
+            new(SituationStart.RowOrder, $"row of {states.Recording}", 0, 0, null, [.. states.Rows.Select(r => table.Labels[r])]),
             [.. states.Of.Columns.SelectMany((c, i) => c.Sets.Select(s => (rules[s], ByRow(rules[s], table.Columns[i], states.Rows))))]);
     }
 

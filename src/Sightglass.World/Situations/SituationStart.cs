@@ -9,6 +9,9 @@ namespace Sightglass.World.Situations;
 /// <summary>A situation bound to a plan: puts worlds where it says, each range drawn independently, a recorded state as a whole.</summary>
 public sealed class SituationStart
 {
+    /// <summary>Which row of a recording a case has, in the order of draws: before all of a situation, so that no other draw moves when it comes or goes.</summary>
+    public const int RowOrder = RoadNumberDraw.Order - 1;
+
     private readonly ImmutableArray<BoundStart> _starts;
     private readonly ImmutableArray<(Role Role, ImmutableArray<int> Places, DrawnRange Range)> _people;
     private readonly ImmutableArray<BoundFault> _faults;
