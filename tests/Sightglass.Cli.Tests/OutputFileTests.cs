@@ -13,6 +13,7 @@ public sealed class OutputFileTests
         ["haul"] = ["haul", "Saltmarsh to Windlass"],
         ["lesson"] = ["lesson", "first look"],
         ["paper"] = ["paper", "walk"],
+        ["recording"] = ["recording", "stopped on the grade", "--rows", "1"],
         ["run"] = ["run", "leaking compartment", "--for", "1min", "--every", "30 s"],
         ["train"] = ["train", "local train"],
         ["try"] = ["try", "drain-water", "--cases", "1"],
@@ -29,7 +30,7 @@ public sealed class OutputFileTests
     [Fact]
     public void Options_OfTheCommandLine_AreTheKnownOnes() =>
         Assert.Equal(
-            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
+            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "recording --csv", "recording --plot", "recording --save", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
             Options.Select(o => $"{o.Data.Item1} {o.Data.Item2}").Order(StringComparer.Ordinal));
 
     [Theory]

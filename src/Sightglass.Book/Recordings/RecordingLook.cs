@@ -18,6 +18,7 @@ namespace Sightglass.Book.Recordings;
 public sealed record RecordingLook(string File, char Separator, bool HasDecimalComma, string? Time, int Rows, ImmutableArray<RecordingLook.Column> Columns)
 {
     private const int MostExamples = 4;
+    private const int Longest = 30;
 
     /// <summary>Looks at a file.</summary>
     /// <param name="path">Of the file.</param>
@@ -89,6 +90,8 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
         text.Append("    file: ").Append(Quoted($"recordings/{File}")).Append('\n');
         text.Append("    time: ").Append(Quoted(Time ?? "TO DECIDE")).Append('\n');
         text.Append(HasDecimalComma ? "    decimal: comma\n" : "");
+        string[] missing = [.. Columns.Where(c => c.IsNumber).SelectMany(c => c.Others).Distinct(StringComparer.Ordinal)];
+        text.Append(missing.Length == 0 ? "" : $"    missing: [{string.Join(", ", missing.Select(Quoted))}]\n");
         text.Append("    columns:\n");
         foreach (Column column in Columns.Where(c => c.Head != Time && c.Head.Length > 0))
         {
@@ -120,13 +123,15 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
     /// <summary>One column as it looks.</summary>
     /// <param name="Head">As it stands there.</param>
     /// <param name="Unit">That the head says.</param>
-    /// <param name="IsNumber">Whether all that is there are numbers.</param>
+    /// <param name="IsNumber">Whether most of what is there are numbers.</param>
     /// <param name="Says">What is there: the least and the greatest number, or some of the texts.</param>
-    public sealed record Column(string Head, Unit? Unit, bool IsNumber, string Says);
+    /// <param name="Others">Some of the texts that are no numbers.</param>
+    public sealed record Column(string Head, Unit? Unit, bool IsNumber, string Says, ImmutableArray<string> Others);
 
     private sealed class Gathered(string head)
     {
         private readonly List<string> _texts = [];
+        private readonly List<string> _others = [];
         private readonly double[] _least = [double.PositiveInfinity, double.PositiveInfinity];
         private readonly double[] _greatest = [double.NegativeInfinity, double.NegativeInfinity];
 
@@ -151,18 +156,28 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
             Clocks += RecordingTime.Clock(text) is null ? 0 : 1;
             Numbers += Take(RecordingCells.Number(text, comma: false), 0);
             Commas += Take(RecordingCells.Number(text, comma: true), 1);
-            if (_texts.Count < MostExamples && !_texts.Contains(text))
+            Keep(_texts, text);
+            if (RecordingCells.Number(text, comma: false) is null && RecordingCells.Number(text, comma: true) is null)
             {
-                _texts.Add(text.Length > 30 ? text[..30] : text);
+                Keep(_others, text);
             }
         }
 
         public Column Of(bool comma)
         {
             int way = comma ? 1 : 0;
-            bool number = Filled > 0 && (comma ? Commas : Numbers) == Filled;
+            bool number = Filled > 0 && (comma ? Commas : Numbers) * 2 > Filled;
             string says = Filled == 0 ? "empty" : number ? string.Create(CultureInfo.InvariantCulture, $"{_least[way]} .. {_greatest[way]}") : string.Join(" | ", _texts);
-            return new(head, RecordingHead.UnitIn(head), number, $"{head}: {says}");
+            return new(head, RecordingHead.UnitIn(head), number, $"{head}: {says}", [.. _others]);
+        }
+
+        private static void Keep(List<string> texts, string text)
+        {
+            string cut = text.Length > Longest ? text[..Longest] : text;
+            if (texts.Count < MostExamples && !texts.Contains(cut))
+            {
+                texts.Add(cut);
+            }
         }
 
         private int Take(double? number, int way)

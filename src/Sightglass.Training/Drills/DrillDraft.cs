@@ -114,7 +114,7 @@ public sealed record DrillDraft(string Title, Recording Recording, ImmutableArra
         {
             if (Formula(part) is { } formula)
             {
-                Line(text, string.Create(CultureInfo.InvariantCulture, $"      {Q(NameOf(part))}: {{ is: {Q(formula)}{(Program.StaysSoSeconds > 0 ? $", stays: {Program.StaysSoSeconds} s" : "")} }}"));
+                Line(text, string.Create(CultureInfo.InvariantCulture, $"      {Q(NameOf(part))}: {{ is: {Q(formula)}{(Program.StaysSoSeconds > 0 ? $", stays: {Range(Program.StaysSoSeconds, Program.StaysSoSeconds, UnitTable.Get(Program.StaysSoSeconds % 60 == 0 ? "min" : "s"))}" : "")} }}"));
             }
         }
 

@@ -11,7 +11,7 @@ public sealed class CsvScannerProperties
     private static readonly Gen<string[][]> s_table = Gen.Char[Signs].Array[0, 8].Select(c => new string(c).Trim()).Array[2, 5].Array[1, 6];
 
     [Fact]
-    public void Rows_WrittenByTheRules_AreReadBack() => Gen.Select(s_table, Gen.OneOfConst(',', ';', '\t'), Gen.OneOfConst("\r\n", "\n")).Holds((table, separator, end) =>
+    public void Rows_WrittenByTheRules_AreReadBack() => Gen.Select(s_table, Gen.Char[",;\t"], Gen.Bool.Select(b => b ? "\r\n" : "\n")).Holds((table, separator, end) =>
     {
         string text = string.Concat(table.Select(row => string.Join(separator, row.Select(Quoted)) + end));
         Assert.Equal(table, CsvScannerTests.Rows(text, separator));

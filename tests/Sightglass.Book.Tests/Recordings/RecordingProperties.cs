@@ -13,7 +13,7 @@ public sealed class RecordingProperties : IDisposable
 {
     private const string Csv = "Time,\"V [m/s]\",W\r\n14:02:00,1.5,\"a\"\r\n14:02:01,2.5,b\r\n\r\n14:02:03,-1e1,\r\n";
     private const string Yaml = "book: A\nrecordings:\n  r: { file: r.csv, time: Time, missing: x, columns: [{ column: \"V [m/s]\", sets: speed, compares: speed, within: 1 mph }] }\nsituations:\n  s: { states: { recording: r, from: \"14:02:00\", every: 1 s } }\n";
-    private const string Signs = "{}[]:,-#'\"\n\r\t;0:14.eE+x\0é=\uD800";
+    private const string Signs = "{}[]:,-#'\"\n\r\t;0:14.eE+x\0é=";
 
     private static readonly Gen<(double At, int Out, string In)[]> s_edits =
         Gen.Select(Gen.Double[0, 1], Gen.Int[0, 12], Gen.Char[Signs].Array[0, 3].Select(c => new string(c)), (at, take, put) => (at, take, put)).Array[1, 6];

@@ -39,7 +39,7 @@ public sealed class StatesDrawTests
     {
         SituationStart start = Bind(Recorded);
         Recording recording = Recorded.States!.Of!;
-        (double Water, double Oil)[] recorded = [.. Recorded.States.Rows.Select(r => (recording.Table!.Columns[2].Numbers[r], recording.Table.Columns[3].Numbers[r]))];
+        (double Water, double Oil)[] recorded = [.. Recorded.States.Rows.Select(r => Values(recording, r)).Select(v => (v[0], v[1]))];
         (double Water, double Oil)[] drawn = [.. Enumerable.Range(0, 400).Select(i => Started(start, new(3, (ulong)i))).Select(v => (v[0], v[1]))];
         Assert.Equal(recorded.Distinct().Order(), drawn.Distinct().Order());
     }
@@ -93,7 +93,7 @@ public sealed class StatesDrawTests
     }
 
     private static double[] Values(Recording recording, int row) =>
-        [recording.Table!.Columns[2].Numbers[row], recording.Table.Columns[3].Numbers[row], recording.Table.Columns[0].Numbers[row], recording.Table.Columns[4].Numbers[row]];
+        [Math.Round(recording.Table!.Columns[2].Numbers[row], 9), Math.Round(recording.Table.Columns[3].Numbers[row], 9), recording.Table.Columns[0].Numbers[row], recording.Table.Columns[4].Numbers[row]];
 
     /// <summary>Water and oil from their stores, speed and the air outside from their slots.</summary>
     private static double[] Started(SituationStart start, CaseDraws draws)
