@@ -24,8 +24,8 @@ public sealed record RecordedColumn(string Head, Span Span)
     /// <summary>How far the machine may be from what was recorded, SI; null where nothing is said.</summary>
     public double? Within { get; init; }
 
-    /// <summary>Positions of what it sets, in order; default where it sets numbers or nothing.</summary>
-    public ImmutableArray<string> Positions { get; init; }
+    /// <summary>Positions of what it sets, in order; empty where it sets numbers or nothing.</summary>
+    public ImmutableArray<string> Positions { get; init; } = [];
 
     /// <summary>Whether its fields are words and not numbers.</summary>
     public bool HasWords => Unit is null;

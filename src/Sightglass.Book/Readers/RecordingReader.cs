@@ -191,7 +191,7 @@ internal sealed class RecordingReader(ReadContext context, StartScope scope, Imm
             context.AddMissing(BookMessages.NoSuchPosition(column.Span, position, set.Value, positions));
         }
 
-        return wrong.Length > 0 ? null : column with { Positions = column.Positions.IsDefault ? positions : [.. column.Positions.Where(positions.Contains)] };
+        return wrong.Length > 0 ? null : column with { Positions = column.Positions.IsEmpty ? positions : [.. column.Positions.Where(positions.Contains)] };
     }
 
     private bool Once(Recording recording)

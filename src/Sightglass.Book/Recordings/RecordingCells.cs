@@ -48,10 +48,10 @@ internal sealed class RecordingCells(RecordedColumn column, Recording recording,
 
     private double Word(CsvField field, string text)
     {
-        string? word = column.As.GetValueOrDefault(text) ?? ByNumber(text) ?? (column.Positions.IsDefault || column.Positions.Contains(text) ? text : null);
-        if (word is null || (column.Positions.IsDefault && !column.As.ContainsValue(word)))
+        string? word = column.As.GetValueOrDefault(text) ?? ByNumber(text) ?? (column.Positions.IsEmpty || column.Positions.Contains(text) ? text : null);
+        if (word is null || (column.Positions.IsEmpty && !column.As.ContainsValue(word)))
         {
-            file.Tell(BookMessages.NotAPosition(file.SpanOf(field), column.Head, text, column.Positions.IsDefault ? [.. column.As.Keys] : column.Positions));
+            file.Tell(BookMessages.NotAPosition(file.SpanOf(field), column.Head, text, column.Positions.IsEmpty ? [.. column.As.Keys] : column.Positions));
             return double.NaN;
         }
 

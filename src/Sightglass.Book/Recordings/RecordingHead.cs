@@ -37,7 +37,7 @@ internal static class RecordingHead
     public static RecordedColumn? WithUnit(RecordedColumn column, Findings found)
     {
         Unit? inHead = UnitIn(column.Head);
-        if (!column.As.IsEmpty || !column.Positions.IsDefault)
+        if (!column.As.IsEmpty || !column.Positions.IsEmpty)
         {
             return column;
         }

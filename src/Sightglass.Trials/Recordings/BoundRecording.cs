@@ -65,7 +65,7 @@ public sealed record BoundRecording(Recording Recording, Plan Plan, ImmutableArr
     private static BoundComparison? Number(RecordedColumn column, int index, Dimension dimension, Func<World.World, double> machine, DiagnosticList found)
     {
         // In a book that is read from texts, heads were not read, and a unit may stand there.
-        if (column.Unit is { } unit ? unit.Dimension == dimension : column.As.IsEmpty && column.Positions.IsDefault)
+        if (column.Unit is { } unit ? unit.Dimension == dimension : column.As.IsEmpty && column.Positions.IsEmpty)
         {
             return new(column, index, [], machine);
         }
