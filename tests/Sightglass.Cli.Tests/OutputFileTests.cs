@@ -13,6 +13,7 @@ public sealed class OutputFileTests
         ["haul"] = ["haul", "Saltmarsh to Windlass"],
         ["lesson"] = ["lesson", "first look"],
         ["paper"] = ["paper", "walk"],
+        ["recording --save"] = ["recording", "stopped on the grade", "--drill", "again", "--card", "the-engine-runs-hot"],
         ["recording"] = ["recording", "stopped on the grade", "--rows", "1"],
         ["run"] = ["run", "leaking compartment", "--for", "1min", "--every", "30 s"],
         ["train"] = ["train", "local train"],
@@ -66,7 +67,7 @@ public sealed class OutputFileTests
 
     private static async Task Refused(string verb, string option, string path, string says)
     {
-        Call call = await Call.Of([.. s_calls[verb], option, path]);
+        Call call = await Call.Of([.. s_calls.GetValueOrDefault($"{verb} {option}") ?? s_calls[verb], option, path]);
         Assert.True(call.Exit == ExitCode.WrongUse, call.Error);
         Assert.Contains($"`{path}` cannot be written", call.Error, StringComparison.Ordinal);
         Assert.Contains(says, call.Error, StringComparison.Ordinal);

@@ -73,7 +73,7 @@ internal sealed class RecordingVerb : BookVerb
         string? name = line.GetValue(_recording);
         if (name is not null && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
         {
-            return Look(line, name);
+            return Stray(line, _csv, _plot, _drill, _situation) is { } stray ? WrongUse(line, $"{stray} goes with a recording of the book, not with a file.").Result : Look(line, name);
         }
 
         string? named = line.GetValue(BookOption);
@@ -97,6 +97,11 @@ internal sealed class RecordingVerb : BookVerb
         if (!book.Recordings.TryGetValue(name, out Recording? recording))
         {
             return WrongUse(line, $"The book has no recording `{name}`; {Nearest.DidYouMean(name, book.Recordings.Keys) ?? (book.Recordings.IsEmpty ? "it has none" : $"it has {string.Join("; ", book.Recordings.Keys)}")}").Result;
+        }
+
+        if ((line.GetValue(_drill) is null ? Stray(line, _save, _card, _from, _to, _every) : Stray(line, _csv, _plot, _situation)) is { } other)
+        {
+            return WrongUse(line, line.GetValue(_drill) is null ? $"{other} goes with --drill." : $"{other} does not go with --drill.").Result;
         }
 
         return line.GetValue(_drill) is { } title ? Draft(line, inspection, recording, title) : Compare(line, inspection, recording, stop);
@@ -237,6 +242,19 @@ internal sealed class RecordingVerb : BookVerb
         });
         output.WriteLine($"{path}: written. What says TO DECIDE in it is yours.");
         return ExitCode.Good;
+    }
+
+    private static string? Stray(ParseResult line, params ReadOnlySpan<Option> options)
+    {
+        foreach (Option option in options)
+        {
+            if (line.GetResult(option) is { Implicit: false })
+            {
+                return option.Name;
+            }
+        }
+
+        return null;
     }
 
     private static IEnumerable<int> Spread(int rows, int wanted) => rows <= wanted ? Enumerable.Range(0, rows) : wanted == 1 ? [0] : Enumerable.Range(0, wanted).Select(i => (int)((long)i * (rows - 1) / (wanted - 1)));

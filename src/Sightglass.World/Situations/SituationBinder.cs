@@ -45,8 +45,7 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
                 return null;
             }
 
-            CheckLimits(rule, value.From, value.Unit, value.Span);
-            CheckLimits(rule, value.To, value.Unit, value.Span);
+            _ = CheckLimits(rule, value.From, value.Unit, value.Span) && CheckLimits(rule, value.To, value.Unit, value.Span);
         }
         else if (!words)
         {
@@ -70,7 +69,7 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
             return true;
         }
 
-        string Say(double si) => string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(si):0.###} {unit.Symbol}");
+        string Say(double si) => string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(si):0.###} {(unit.Symbol == "1" ? "" : unit.Symbol)}").TrimEnd();
         Wrong("W018", span, $"`{rule.Name}` cannot be {Say(value)}", value < rule.Least ? $"no less than {Say(rule.Least)}" : $"no more than {Say(rule.Greatest)}");
         return false;
     }
