@@ -11,7 +11,7 @@ public sealed class RecordingVerbTests
     {
         Call call = await Call.Of("recording");
         Assert.Equal(ExitCode.Good, call.Exit);
-        Assert.Contains("67 rows from 2031-07-08 14:18:00 to 2031-07-08 14:23:30", call.Output, StringComparison.Ordinal);
+        Assert.Contains("67 rows from 14:18:00 to 14:23:30", call.Output, StringComparison.Ordinal);
         Assert.Contains("Drawn from by drill, hot engine as recorded.", call.Output, StringComparison.Ordinal);
     }
 
@@ -20,7 +20,7 @@ public sealed class RecordingVerbTests
     {
         Call call = await Call.Of("recording", Name, "--rows", "3");
         Assert.True(call.Exit == ExitCode.Good, call.Output + call.Error);
-        Assert.Contains("17 of them, from 2031-07-08 14:21:35", call.Output, StringComparison.Ordinal);
+        Assert.Contains("17 of them, from 14:21:35", call.Output, StringComparison.Ordinal);
         Assert.Contains("water temperature gauge, within 4", call.Output, StringComparison.Ordinal);
         Assert.Contains("The states explain the record", call.Output, StringComparison.Ordinal);
     }
@@ -42,7 +42,7 @@ public sealed class RecordingVerbTests
         string[] lines = call.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(3, lines.Length);
         Assert.StartsWith("row,\"Water out [degF], recorded\",water temperature gauge [", lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("2031-07-08 14:21:35,214.1,", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("14:21:35,214.1,", lines[1], StringComparison.Ordinal);
     }
 
     [Fact]

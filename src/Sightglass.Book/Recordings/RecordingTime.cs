@@ -34,6 +34,13 @@ internal static partial class RecordingTime
         return hours < 24 && minutes < 60 && seconds < 60 ? (hours * 3600) + (minutes * 60) + seconds : null;
     }
 
+    /// <summary>How many characters of a clock time are a date and what parts it from the clock; 0 where there is none.</summary>
+    public static int DateLength(string text)
+    {
+        int end = text.AsSpan().IndexOfAny(' ', 'T');
+        return end > 0 && !text.AsSpan(0, end).Contains(':') ? end + 1 : 0;
+    }
+
     [GeneratedRegex(@"^(?:[0-9]{1,4}[-/.][0-9]{1,2}[-/.][0-9]{1,4}[ T])?(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(?::(?<s>[0-9]{2}(?:[.,][0-9]{1,9})?))?(?: ?(?<half>[AaPp][Mm]))?(?:Z|[+-][0-9]{2}:?[0-9]{2})?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
     private static partial Regex Form();
 }

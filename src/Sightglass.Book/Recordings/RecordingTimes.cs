@@ -44,5 +44,12 @@ internal sealed class RecordingTimes(Recording recording, RecordingFile file)
 
     public ImmutableArray<double> Seconds() => [.. _seconds];
 
-    public ImmutableArray<string> Labels() => [.. _labels];
+    /// <summary>The times as they are written, without a date that is the same for all.</summary>
+    public ImmutableArray<string> Labels()
+    {
+        int[] dates = [.. _labels.Select(RecordingTime.DateLength).Distinct()];
+        return IsClock && dates is [> 0 and var length] && _labels.TrueForAll(l => l.AsSpan(0, length).SequenceEqual(_labels[0].AsSpan(0, length)))
+            ? [.. _labels.Select(l => l[length..])]
+            : [.. _labels];
+    }
 }

@@ -53,6 +53,13 @@ public sealed class RecordingReaderTests : IDisposable
     }
 
     [Fact]
+    public void Read_OneDateInAllRows_IsLeftOutOfTheirNames()
+    {
+        Recording read = Good("Time,V [m/s]\n11/02/2031 2:59:50 PM,1\n11/02/2031 3:00:10 PM,2\n", "", Mapped("time: Time, columns: [{ column: \"V [m/s]\", sets: speed }]")).Recordings["grade"];
+        Assert.Equal(["2:59:50 PM", "3:00:10 PM"], read.Table!.Labels);
+    }
+
+    [Fact]
     public void Read_SemicolonsAndDecimalCommas_AreUnderstood()
     {
         Recording read = Good("Uhr;V\n0,5;12,5\n1;1e1\n", "", Mapped("time: Uhr, decimal: comma, columns: [{ column: V, sets: speed, unit: m/s }]")).Recordings["grade"];
@@ -73,6 +80,7 @@ public sealed class RecordingReaderTests : IDisposable
     {
         ClassBook book = Good("Time,V [m/s]\n2031-02-11 11:59:50 PM,1\n2031-02-12 12:00:10 AM,2\n", "  recorded: { states: { recording: grade, from: \"0:00:00\" } }\n", Mapped("time: Time, columns: [{ column: \"V [m/s]\", sets: speed }]"));
         Assert.Equal([86_390, 86_410], book.Recordings["grade"].Table!.Times);
+        Assert.Equal("2031-02-11 11:59:50 PM", book.Recordings["grade"].Table!.Labels[0]);
         Assert.Equal([1], book.Situations["recorded"].States!.Rows);
     }
 
