@@ -13,7 +13,7 @@ internal static partial class RecordingTime
     /// <summary>Seconds since midnight, or null.</summary>
     public static double? Clock(string text)
     {
-        if (text.Length > Longest || Form().Match(text) is not { Success: true } match)
+        if (text.Length > Longest || !text.Contains(':', StringComparison.Ordinal) || Form().Match(text) is not { Success: true } match)
         {
             return null;
         }
