@@ -4,13 +4,14 @@ using Sightglass.Book.Kinds;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
 using Sightglass.Book.Readers;
+using Sightglass.Book.Recordings;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book;
 
 /// <summary>
 /// Reads a class book: every <c>*.yaml</c> of a folder put together, with the texts of its <c>*.card</c> files. Reports everything it finds at once
-/// (codes B001…B085 and Q001…Q009); hostile input is refused within the limits and never throws.
+/// (codes B001…B117 and Q001…Q009); hostile input is refused within the limits and never throws.
 /// </summary>
 public static class BookReader
 {
@@ -38,7 +39,7 @@ public static class BookReader
             return null;
         }
 
-        return Read(files.Yaml, files.Cards, kinds, findings, [.. checks ?? [], new PhotoCheck(folder).Run], limits);
+        return Read(files.Yaml, files.Cards, kinds, findings, [.. checks ?? [], new PhotoCheck(folder).Run], limits, new(folder, limits, findings));
     }
 
     /// <summary>Reads a book from texts in memory.</summary>
@@ -56,7 +57,7 @@ public static class BookReader
     }
 
     private static ClassBook? Read(
-        IReadOnlyList<SourceText> yaml, IReadOnlyList<SourceText> cards, KindCatalog kinds, Findings found, IEnumerable<BookCheck>? checks, YamlLimits limits)
+        IReadOnlyList<SourceText> yaml, IReadOnlyList<SourceText> cards, KindCatalog kinds, Findings found, IEnumerable<BookCheck>? checks, YamlLimits limits, RecordingFolder? folder = null)
     {
         YamlFile file = new(new YamlBudget(limits), found);
         ReadContext context = new(found, kinds);
@@ -72,7 +73,7 @@ public static class BookReader
         }
 
         sections.Close();
-        BookBuilder builder = new(sections, context);
+        BookBuilder builder = new(sections, context, folder);
         ClassBook book = builder.Build(first ?? (yaml.Count > 0 ? yaml[0].Between(0, 0) : Span.None), cards);
         new CheckRun(book, context, [.. BookChecks.Default, .. checks ?? []]).Run(builder.Variants);
         return found.HasErrors ? null : book;

@@ -9,7 +9,7 @@ namespace Sightglass.Cli.Tests;
 /// <summary>Every answer in JSON keeps to its schema under docs/schemas, and the schemas are those of the answers' types.</summary>
 public sealed class AnswerSchemaTests
 {
-    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drill-answer", "drill-list-answer", "drill-check-answer", "calc-answer", "calc-list-answer", "haul-answer", "haul-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer", "train-answer", "train-list-answer"];
+    public static TheoryData<string> Names => ["check-answer", "walk-answer", "route-answer", "lesson-answer", "differences-answer", "bet-answer", "bet-list-answer", "drill-answer", "drill-list-answer", "drill-check-answer", "recording-answer", "recording-list-answer", "calc-answer", "calc-list-answer", "haul-answer", "haul-list-answer", "drawn-answer", "run-answer", "try-answer", "cases-answer", "format-answer", "new-answer", "serving-answer", "rules-answer", "walk-down-answer", "proposals-answer", "paper-answer", "train-answer", "train-list-answer"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -35,6 +35,8 @@ public sealed class AnswerSchemaTests
     [InlineData("drill-list-answer", "drill", "--json")]
     [InlineData("drill-answer", "drill", "the alerter was not answered", "--card", "reset-a-penalty", "--json")]
     [InlineData("drill-check-answer", "drill", "the alerter was not answered", "--check", "--cases", "2", "--shortcuts", "--json")]
+    [InlineData("recording-list-answer", "recording", "--json")]
+    [InlineData("recording-answer", "recording", "stopped on the grade", "--rows", "2", "--json")]
     [InlineData("calc-list-answer", "calc", "--json")]
     [InlineData("calc-answer", "calc", "horn", "level = 100", "distance = 400 ft", "--json")]
     [InlineData("haul-list-answer", "haul", "--json")]

@@ -13,6 +13,8 @@ public sealed class OutputFileTests
         ["haul"] = ["haul", "Saltmarsh to Windlass"],
         ["lesson"] = ["lesson", "first look"],
         ["paper"] = ["paper", "walk"],
+        ["recording --save"] = ["recording", "stopped on the grade", "--drill", "again", "--card", "the-engine-runs-hot"],
+        ["recording"] = ["recording", "stopped on the grade", "--rows", "1"],
         ["run"] = ["run", "leaking compartment", "--for", "1min", "--every", "30 s"],
         ["train"] = ["train", "local train"],
         ["try"] = ["try", "drain-water", "--cases", "1"],
@@ -29,7 +31,7 @@ public sealed class OutputFileTests
     [Fact]
     public void Options_OfTheCommandLine_AreTheKnownOnes() =>
         Assert.Equal(
-            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
+            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "recording --csv", "recording --plot", "recording --save", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
             Options.Select(o => $"{o.Data.Item1} {o.Data.Item2}").Order(StringComparer.Ordinal));
 
     [Theory]
@@ -65,7 +67,7 @@ public sealed class OutputFileTests
 
     private static async Task Refused(string verb, string option, string path, string says)
     {
-        Call call = await Call.Of([.. s_calls[verb], option, path]);
+        Call call = await Call.Of([.. s_calls.GetValueOrDefault($"{verb} {option}") ?? s_calls[verb], option, path]);
         Assert.True(call.Exit == ExitCode.WrongUse, call.Error);
         Assert.Contains($"`{path}` cannot be written", call.Error, StringComparison.Ordinal);
         Assert.Contains(says, call.Error, StringComparison.Ordinal);

@@ -30,6 +30,7 @@ internal sealed partial class Renamer
         bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
         routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance pulls handle most power brakes planned speed force needed lost lead trail dead commands
         drills use aim tools cue events operated objectives worth critical once reports hints costs observe
+        recordings recording columns column sets compares unit missing states every separator decimal time
         """;
 
     private readonly HashSet<string> _kept = new(StringComparer.Ordinal);
@@ -41,7 +42,7 @@ internal sealed partial class Renamer
         Keep(Grammar);
         List<string> keys = [.. Keys.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), "road number", "road numbers", "walk starts", "shown in",
             "reacts in", "goes to", "asked of", "set at", "connects to", "if it fails", "normal range", "in order", "in service", "runs for", "let go", "dynamic brake", "driven axles", "hand brake", "making up",
-            "time limit", "stop word", "not real", "with cards", "known from", "or reported", "told as", "must never", "passes from", "solved by"];
+            "time limit", "stop word", "not real", "with cards", "known from", "or reported", "told as", "must never", "passes from", "solved by", "time unit", "heads in line", "rows from line"];
         foreach (var sheet in KindLibrary.Catalog.Sheets)
         {
             keys.AddRange(sheet.Parameters.Select(p => p.Name));

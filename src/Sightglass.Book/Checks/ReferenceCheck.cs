@@ -71,6 +71,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Role => book.Roles[name].Span,
         NameUse.System => book.Systems[name].Span,
         NameUse.Situation => book.Situations[name].Span,
+        NameUse.Recording => book.Recordings[name].Span,
         _ => book.Protections[name].Span,
     };
 
@@ -92,6 +93,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Car => book.Cars.ContainsKey(name),
         NameUse.Train => book.Trains.ContainsKey(name),
         NameUse.Situation => book.Situations.ContainsKey(name),
+        NameUse.Recording => book.Recordings.ContainsKey(name),
         _ => book.RoadNumbers.ContainsKey(name),
     };
 
@@ -106,6 +108,7 @@ internal sealed class ReferenceCheck(ClassBook book, Findings found)
         NameUse.Car => book.Cars.Keys,
         NameUse.Train => book.Trains.Keys,
         NameUse.Situation => book.Situations.Keys,
+        NameUse.Recording => book.Recordings.Keys,
         _ => book.RoadNumbers.Keys,
     };
 

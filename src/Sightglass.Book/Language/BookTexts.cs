@@ -135,6 +135,12 @@ public static class BookTexts
             yield return Prose(s.Text, s.Span);
         }
 
+        foreach (Recording r in book.Recordings.Values.OrderBy(r => r.Span))
+        {
+            yield return Name(r.Name, r.Span);
+            yield return Prose(r.Text, r.Span);
+        }
+
         foreach (PlannedWalk w in book.Walks.Values.OrderBy(w => w.Span))
         {
             yield return Name(w.Name, w.Span);

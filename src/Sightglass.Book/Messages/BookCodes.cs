@@ -87,5 +87,14 @@ public static class BookCodes
         new("B105", Severity.Error, "No car of the train has what is named of each."),
         new("B106", Severity.Error, "A pin has no number, or two wires."),
         new("B107", Severity.Error, "A situation is not declared."),
+        new("B108", Severity.Error, "A recording is not declared."),
+        new("B110", Severity.Error, "The file of a recording is not there, is empty or cannot be used."),
+        new("B111", Severity.Error, "A recording lacks a column, or has it twice."),
+        new("B112", Severity.Error, "A field of a recording is not understood."),
+        new("B113", Severity.Error, "The time of a recording goes back."),
+        new("B114", Severity.Error, "A situation draws from no row of a recording, or from too many."),
+        new("B115", Severity.Error, "The unit of a recorded column is not said, is another than its head says or does not fit."),
+        new("B116", Severity.Error, "A starting value is set twice."),
+        new("B117", Severity.Error, "A recording is of another train than its situation."),
     ];
 }

@@ -6,7 +6,7 @@ namespace Sightglass.Book.Messages;
 /// <content>Names that must be declared.</content>
 internal static partial class BookMessages
 {
-    /// <summary>B060…B064, B066, B075, B100, B101, B107: a name that is not declared.</summary>
+    /// <summary>B060…B064, B066, B075, B100, B101, B107, B108: a name that is not declared.</summary>
     public static Diagnostic NotDeclared(NameUse use, Span span, string name, IEnumerable<string> names)
     {
         (string code, string noun) = use switch
@@ -20,6 +20,7 @@ internal static partial class BookMessages
             NameUse.Car => ("B100", "car"),
             NameUse.Train => ("B101", "train"),
             NameUse.Situation => ("B107", "situation"),
+            NameUse.Recording => ("B108", "recording"),
             NameUse.Assembly => ("B090", "assembly"),
             _ => ("B066", "road number"),
         };

@@ -14,6 +14,7 @@ internal enum NameUse
     Car,
     Train,
     Situation,
+    Recording,
     RoadNumber,
 
     /// <summary>The file of a card, without its ending.</summary>

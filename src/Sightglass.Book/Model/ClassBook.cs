@@ -151,6 +151,9 @@ public sealed record ClassBook
     /// <summary>Names of the card files, without folder and ending.</summary>
     public IEnumerable<string> CardNames => CardTexts.Select(t => Path.GetFileNameWithoutExtension(t.Path));
 
+    /// <summary>What stood on machines over time: states that situations draw from.</summary>
+    public ImmutableSortedDictionary<string, Recording> Recordings { get; init; } = ImmutableSortedDictionary<string, Recording>.Empty;
+
     public ImmutableSortedDictionary<string, Situation> Situations { get; init; } = ImmutableSortedDictionary<string, Situation>.Empty;
 
     /// <summary>The classes of cars that trains are made of, each with places, items and ends of its own; roles, protections and systems are the book's.</summary>

@@ -30,5 +30,8 @@ public sealed record Situation
     /// <summary>Starting values: item or quantity name → value.</summary>
     public ImmutableArray<StartValue> Start { get; init; } = [];
 
+    /// <summary>States of which a case has one, beside the starting values; null where there are none.</summary>
+    public StatesDraw? States { get; init; }
+
     public ImmutableArray<FaultStart> Faults { get; init; } = [];
 }

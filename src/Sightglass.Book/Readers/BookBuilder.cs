@@ -3,13 +3,17 @@ using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Assemblies;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
+using Sightglass.Book.Recordings;
 using Sightglass.Book.Trains;
 using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
 
 /// <summary>Builds a book from its sections, each part by its reader.</summary>
-internal sealed class BookBuilder(Sections sections, ReadContext context)
+/// <param name="sections">What was written.</param>
+/// <param name="context">Takes findings and names.</param>
+/// <param name="folder">Holds the files of recordings; null for a book that is read from texts.</param>
+internal sealed class BookBuilder(Sections sections, ReadContext context, RecordingFolder? folder)
 {
     private readonly PartReader _parts = new(sections, context);
 
@@ -67,18 +71,26 @@ internal sealed class BookBuilder(Sections sections, ReadContext context)
         }
 
         HashSet<string> declared = book.Bodies!.Names.ToHashSet(StringComparer.Ordinal);
+        ImmutableSortedDictionary<string, Recording> recordings = _parts.Each("recordings", (e, _) =>
+        {
+            return TrainOf(e) is { } train
+                ? new RecordingReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles, folder).Read(e)
+                : new RecordingReader(context, new(book.Items, declared), book.Vehicles, folder).Read(e);
+        });
         ClassBook whole = book with
         {
+            Recordings = recordings,
             Situations = _parts.Each("situations", (e, _) =>
             {
-                string? named = ((e.Value as YamlMap)?.Find("train")?.Value as YamlScalar)?.Value;
-                return named is not null && trains.TryGetValue(named, out TrainItems? train)
-                    ? new SituationReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles).Read(e)
-                    : new SituationReader(context, ScopeOf(e, book, numbers, declared), book.Vehicles).Read(e);
+                return TrainOf(e) is { } train
+                    ? new SituationReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles, recordings).Read(e)
+                    : new SituationReader(context, ScopeOf(e, book, numbers, declared), book.Vehicles, recordings).Read(e);
             }),
         };
-        Variants = new([.. numbers.Values], [.. cars.Values], [.. trains.Values.Select(t => t with { Coupled = t.Coupled with { Situations = whole.Situations } })]);
+        Variants = new([.. numbers.Values], [.. cars.Values], [.. trains.Values.Select(t => t with { Coupled = t.Coupled with { Situations = whole.Situations, Recordings = recordings } })]);
         return whole;
+
+        TrainItems? TrainOf(YamlEntry e) => ((e.Value as YamlMap)?.Find("train")?.Value as YamlScalar)?.Value is { } named ? trains.GetValueOrDefault(named) : null;
     }
 
     /// <summary>A situation on road numbers sees the items of the first of them, any other those of the class. What the others lack is told where it is bound to their plants.</summary>

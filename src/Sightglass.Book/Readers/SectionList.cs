@@ -11,7 +11,7 @@ internal sealed record SectionList(string Owner, ImmutableArray<string> Once, Im
     public static SectionList Book { get; } = new(
         "a file of the book",
         ["book", "edition", "notice", "railroad", "length", "width", "walk starts", "shown in", "in service", "running", "making up"],
-        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "measures", "walks", "bets", "drills", "searches", "routes", "habits", "pictures", "ends", "road numbers", "silhouettes", "cars", "trains", "situations"]);
+        ["places", "roles", "systems", "assemblies", "items", "facts", "signs", "hazards", "protections", "measures", "walks", "bets", "drills", "searches", "routes", "habits", "pictures", "ends", "road numbers", "silhouettes", "cars", "trains", "recordings", "situations"]);
 
     /// <summary>A car has no people, protections and systems of its own: they are the book's.</summary>
     public static SectionList Car(string name) => new(

@@ -31,6 +31,7 @@ internal sealed class Sections(SectionList contents, ReadContext context)
         ["silhouettes"] = "silhouette",
         ["cars"] = "car",
         ["trains"] = "train",
+        ["recordings"] = "recording",
         ["situations"] = "situation",
     };
 

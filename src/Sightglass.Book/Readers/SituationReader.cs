@@ -12,7 +12,8 @@ namespace Sightglass.Book.Readers;
 /// <param name="context">Takes findings and names.</param>
 /// <param name="scope">The names it may set.</param>
 /// <param name="vehicles">Of its train.</param>
-internal sealed class SituationReader(ReadContext context, StartScope scope, ImmutableArray<Vehicle> vehicles)
+/// <param name="recordings">Of the book.</param>
+internal sealed class SituationReader(ReadContext context, StartScope scope, ImmutableArray<Vehicle> vehicles, ImmutableSortedDictionary<string, Recording> recordings)
 {
     private readonly EachCar _each = new(vehicles, scope, context);
 
@@ -36,6 +37,7 @@ internal sealed class SituationReader(ReadContext context, StartScope scope, Imm
             Start = Start(map.Take("start")),
             Faults = [.. map.Elements("faults").Select(n => new FaultReader(context, scope, _each).Read(n)).OfType<FaultStart>()],
         };
+        situation = situation with { States = new StatesReader(context, recordings).Read(map.Take("states"), situation) };
         map.Finish();
         return situation;
     }

@@ -37,6 +37,7 @@ public static class BookSchema
             Key("road numbers", new RoadNumberSchema(items).Section()),
             Key("cars", new TrainSchema(sections, quantities).Cars()),
             Key("trains", TrainSchema.Trains()),
+            Key("recordings", Named(new RecordingSchema(quantities).Recording(), "What stood on machines over time: states that situations draw from.")),
             Key("situations", Named(new SituationSchema(kinds, quantities).Situation(), "Where worlds start, by name.")),
         ]));
         root["additionalProperties"] = false;

@@ -18,6 +18,7 @@ internal sealed class SituationSchema(KindCatalog kinds, QuantityDefinitions qua
         Key("people", List(Person(), "Who is there.")),
         Key("answers", Answers()),
         Key("start", Start()),
+        Key("states", new RecordingSchema(quantities).States()),
         Key("faults", List(Fault(), "Faults that come.")),
     ]);
 

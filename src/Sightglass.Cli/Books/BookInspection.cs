@@ -15,6 +15,7 @@ using Sightglass.Training.Bets;
 using Sightglass.Training.Drills;
 using Sightglass.Trials;
 using Sightglass.Trials.Causes;
+using Sightglass.Trials.Recordings;
 
 namespace Sightglass.Cli.Books;
 
@@ -128,6 +129,14 @@ internal sealed class BookInspection
         foreach (Task<DiagnosticList> one in ofTrains)
         {
             Found.AddRange(one.GetAwaiter().GetResult());
+        }
+
+        foreach (Recording recording in book.Recordings.Values.Where(_ => !Found.HasErrors).OrderBy(r => r.Span))
+        {
+            if (Fleet.MachineOf(null, recording.Train) is { } plan)
+            {
+                BoundRecording.Bind(recording, plan, Found);
+            }
         }
 
         foreach (Bet bet in book.Bets.Values.Where(_ => !Found.HasErrors).OrderBy(b => b.Span))

@@ -28,6 +28,11 @@ internal static class CsvText
 
     private static string Number(double value) => double.IsFinite(value) ? value.ToString("R", CultureInfo.InvariantCulture) : "";
 
-    private static string Cell(string text) =>
-        text.AsSpan().IndexOfAny(",\"\n\r") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    /// <summary>A field: in quotes where it must be, and with an apostrophe before what a spreadsheet would take for a formula.</summary>
+    public static string Cell(string text)
+    {
+        bool formula = text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' && !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
+        string field = formula ? $"'{text}" : text;
+        return field.AsSpan().IndexOfAny(",\"\n\r") < 0 ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    }
 }

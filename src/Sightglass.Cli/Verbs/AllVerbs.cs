@@ -5,6 +5,6 @@ internal static class AllVerbs
 {
     public static IEnumerable<Verb> Create() =>
     [
-        new StartVerb(), new CheckVerb(), new WalkVerb(), new RouteVerb(), new LessonVerb(), new BetVerb(), new DrillVerb(), new DifferencesVerb(), new PaperVerb(), new TrainVerb(), new WalkDownVerb(), new ProposalsVerb(), new RunVerb(), new TryVerb(), new WhyVerb(), new FailsVerb(), new CalcVerb(), new HaulVerb(), new RulesVerb(), new FormatVerb(), new NewVerb(), new ServeVerb(),
+        new StartVerb(), new CheckVerb(), new WalkVerb(), new RouteVerb(), new LessonVerb(), new BetVerb(), new DrillVerb(), new RecordingVerb(), new DifferencesVerb(), new PaperVerb(), new TrainVerb(), new WalkDownVerb(), new ProposalsVerb(), new RunVerb(), new TryVerb(), new WhyVerb(), new FailsVerb(), new CalcVerb(), new HaulVerb(), new RulesVerb(), new FormatVerb(), new NewVerb(), new ServeVerb(),
     ];
 }

@@ -15,6 +15,11 @@ namespace Sightglass.Paper.Reports;
 /// <summary>What a trial came to, as charts.</summary>
 public static class TrialCharts
 {
+    /// <summary>Words that stand beside an axis; of more, as the rows of a recording are, a few show the way.</summary>
+    private const int MostWords = 16;
+
+    private const int FewWords = 5;
+
     /// <summary>The share that ended well or safely and its bound; empty where there is none.</summary>
     public static string Bound(TrialResult result) => result.LowerBound is { } bound
         ? new BoundScale(100.0 * (result.Done + result.Stopped) / result.Applicable, 100 * bound).Render()
@@ -68,7 +73,7 @@ public static class TrialCharts
 
     private static MapAxis Axis(DrawnRange range) => range.Words.IsEmpty
         ? new(range.Unit is { } unit ? $"{TrialWords.Range(range)}, {QuantityFormat.Symbol(unit)}" : TrialWords.Range(range), UnitOf(range).FromSi(range.From), UnitOf(range).FromSi(range.To))
-        : new(TrialWords.Range(range), 0, 1) { Choices = [.. range.Words.Select(TrialWords.Choice)] };
+        : new(TrialWords.Range(range), 0, 1) { Choices = [.. range.Words.Select((w, i) => range.Words.Length <= MostWords || i % ((range.Words.Length / FewWords) + 1) == 0 ? TrialWords.Choice(w) : "")] };
 
     private static Unit UnitOf(DrawnRange range) => range.Unit ?? UnitTable.One;
 }

@@ -23,7 +23,7 @@ public static class PlanCompiler
         {
             Slot slot = builder.SlotNamed(input.Name, input.Default);
             builder.Name(input.Name, input.Dimension, new SlotSignal(slot));
-            builder.AddStart(new(input.Name, input.Dimension, -1, default, null, slot, []));
+            builder.AddStart(new(input.Name, input.Dimension, -1, default, null, slot, []) { Least = input.Least, Greatest = input.Greatest });
         }
 
         Pass(builder, (kind, item) => kind.Declare(builder, item));

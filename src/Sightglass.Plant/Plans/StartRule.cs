@@ -20,6 +20,12 @@ public sealed record StartRule(
     Slot Slot,
     ImmutableArray<string> Choices)
 {
+    /// <summary>SI; less than this there cannot be.</summary>
+    public double Least { get; init; } = double.NegativeInfinity;
+
+    /// <summary>SI; more than this there cannot be.</summary>
+    public double Greatest { get; init; } = double.PositiveInfinity;
+
     /// <summary>Amounts of small volumes that begin with it, such as the chamber of a valve at a pipe: network, amount, and its amount by the value given.</summary>
     public ImmutableArray<(int Network, Network.Compile.Amount Amount, Func<double, double> ToAmount)> Also { get; init; } = [];
 }

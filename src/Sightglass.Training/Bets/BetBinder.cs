@@ -60,6 +60,7 @@ public sealed class BetBinder
         static bool Varies(StartValue v) => v.OneOf.IsDefaultOrEmpty ? v.From < v.To : v.OneOf.Length > 1;
         return situation.RoadNumbers.Length > 1 ? "its road number"
             : situation.Start.FirstOrDefault(Varies) is { } value ? $"`{value.Name}`"
+            : situation.States is { Rows.Length: > 1 } ? "`states`"
             : situation.Faults.FirstOrDefault(f => f.Items.Length > 1 || f.AfterFrom < f.AfterTo || f.Chance is > 0 and < 1 || f.Values.Any(Varies)) is { } fault ? $"the fault `{fault.Fault}`"
             : null;
     }

@@ -11,7 +11,7 @@ internal static class LivingSystems
     public static string? About(ClassBook book, Situation? situation)
     {
         string[] systems = [.. Of(book)];
-        IEnumerable<string> named = situation is null ? [] : situation.Start.Select(s => ItemOf(book, s.Name)).Concat(situation.Faults.SelectMany(f => f.Items)).OfType<string>();
+        IEnumerable<string> named = situation is null ? [] : situation.Start.Select(s => s.Name).Concat(situation.States?.Of?.Columns.SelectMany(c => c.Sets) ?? []).Select(n => ItemOf(book, n)).Concat(situation.Faults.SelectMany(f => f.Items)).OfType<string>();
         Dictionary<string, int> count = named.Select(n => book.Items.GetValueOrDefault(n)?.System).OfType<string>().CountBy(s => s).ToDictionary(StringComparer.Ordinal);
         return systems.MaxBy(s => count.GetValueOrDefault(s));
     }

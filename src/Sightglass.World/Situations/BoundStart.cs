@@ -11,17 +11,22 @@ internal sealed record BoundStart(StartRule Rule, DrawnRange Range)
     public void Draw(World world, CaseDraws draws)
     {
         double value = Range.Value(draws);
-        if (Rule.Network >= 0)
+        Set(world, Rule, _positions.IsEmpty ? value : _positions[(int)value]);
+    }
+
+    /// <summary>Puts a value where its rule says: SI, or the number of a position.</summary>
+    public static void Set(World world, StartRule rule, double value)
+    {
+        if (rule.Network < 0)
         {
-            world.SetStartAmount(Rule.Network, Rule.Amount, Rule.ToAmount!(value));
-            foreach ((int network, Network.Compile.Amount amount, Func<double, double> toAmount) in Rule.Also)
-            {
-                world.SetStartAmount(network, amount, toAmount(value));
-            }
+            world.SetSlot(rule.Slot, value);
+            return;
         }
-        else
+
+        world.SetStartAmount(rule.Network, rule.Amount, rule.ToAmount!(value));
+        foreach ((int network, Network.Compile.Amount amount, Func<double, double> toAmount) in rule.Also)
         {
-            world.SetSlot(Rule.Slot, _positions.IsEmpty ? value : _positions[(int)value]);
+            world.SetStartAmount(network, amount, toAmount(value));
         }
     }
 }

@@ -8,6 +8,7 @@ public static class RangeWords
 {
     private static readonly KeptForms s_forms = new(
         ("road number", () => Say.It("road number")),
+        ("row of {0}", () => Say.It("row of {0}")),
         ("place of {0}", () => Say.It("place of {0}")),
         ("{0}, chance", () => Say.It("{0}, chance")),
         ("{0}, on", () => Say.It("{0}, on")),

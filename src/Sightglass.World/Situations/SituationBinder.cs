@@ -18,7 +18,8 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
         ImmutableArray<(StartRule, DrawnRange)> starts = [.. situation.Start.Select(Start).OfType<(StartRule, DrawnRange)>()];
         ImmutableArray<(PersonStart, DrawnRange)> people = [.. situation.People.Select(Person)];
         ImmutableArray<BoundFault> faults = [.. situation.Faults.Select(Fault)];
-        return _fits ? new(plan, situation, starts, people, [.. faults.Select(f => f.Settle(plan))]) : null;
+        BoundStates? states = situation.States is { } drawn ? States(drawn) : null;
+        return _fits ? new(plan, situation, starts, people, [.. faults.Select(f => f.Settle(plan))], states) : null;
     }
 
     private void Wrong(string code, Span span, string message, string? fix)
@@ -43,6 +44,8 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
                 Wrong("W002", value.Span, $"`{value.Name}` wants {rule.Dimension}", "write a value with its unit, or a range `A .. B`");
                 return null;
             }
+
+            _ = CheckLimits(rule, value.From, value.Unit, value.Span) && CheckLimits(rule, value.To, value.Unit, value.Span);
         }
         else if (!words)
         {
@@ -56,6 +59,54 @@ internal sealed class SituationBinder(Plan plan, Situation situation, Diagnostic
         }
 
         return (rule, SituationStart.RangeOf(_order++, value.Name, value));
+    }
+
+    /// <summary>Whether a value is one that its store can hold.</summary>
+    private bool CheckLimits(StartRule rule, double value, Unit unit, Span span)
+    {
+        if (value >= rule.Least && value <= rule.Greatest)
+        {
+            return true;
+        }
+
+        string Say(double si) => string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(si):0.###} {(unit.Symbol == "1" ? "" : unit.Symbol)}").TrimEnd();
+        Wrong("W018", span, $"`{rule.Name}` cannot be {Say(value)}", value < rule.Least ? $"no less than {Say(rule.Least)}" : $"no more than {Say(rule.Greatest)}");
+        return false;
+    }
+
+    private BoundStates? States(StatesDraw states)
+    {
+        if (states.Of is not { Table: { } table } recording || states.Rows.IsEmpty)
+        {
+            Wrong("W019", states.Span, $"the rows of `{states.Recording}` were not read", "its file lies in the book's folder");
+            return null;
+        }
+
+        for (int i = 0; i < recording.Columns.Length; i++)
+        {
+            foreach (string name in recording.Columns[i].Sets)
+            {
+                Check(recording.Columns[i], name, table.Columns[i], states);
+            }
+        }
+
+        return _fits ? BoundStates.Of(states, plan.Starts) : null;
+    }
+
+    private void Check(RecordedColumn column, string name, RecordedValues values, StatesDraw states)
+    {
+        if (!plan.Starts.TryGetValue(name, out StartRule? rule))
+        {
+            Wrong("W001", column.Span, $"nothing starts with a value for `{name}`", Nearest.DidYouMean(name, plan.Starts.Keys));
+        }
+        else if (column.Unit is { } unit)
+        {
+            _ = states.Rows.All(r => CheckLimits(rule, values.Numbers[r], unit, values.SpanOf(r)));
+        }
+        else if (values.Words.FirstOrDefault(w => !rule.Choices.Contains(w)) is { } wrong)
+        {
+            Wrong("W003", column.Span, $"`{name}` has no position `{wrong}`", Nearest.DidYouMean(wrong, rule.Choices) ?? $"it has {string.Join(", ", rule.Choices)}");
+        }
     }
 
     private (PersonStart, DrawnRange) Person(PersonStart person)

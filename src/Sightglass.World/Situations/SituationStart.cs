@@ -7,20 +7,24 @@ using Sightglass.Plant.Plans;
 
 namespace Sightglass.World.Situations;
 
-/// <summary>A situation bound to a plan: puts worlds where it says, each range drawn independently.</summary>
+/// <summary>A situation bound to a plan: puts worlds where it says, each range drawn independently, a recorded state as a whole.</summary>
 public sealed class SituationStart
 {
+    /// <summary>Which row of a recording a case has, in the order of draws: before all of a situation, so that no other draw moves when it comes or goes.</summary>
+    public const int RowOrder = RoadNumberDraw.Order - 1;
+
     private readonly ImmutableArray<BoundStart> _starts;
     private readonly ImmutableArray<(Role Role, ImmutableArray<int> Places, DrawnRange Range)> _people;
     private readonly ImmutableArray<BoundFault> _faults;
+    private readonly BoundStates? _states;
 
     internal SituationStart(
-        Plan plan, Situation situation, ImmutableArray<(StartRule, DrawnRange)> starts, ImmutableArray<(PersonStart, DrawnRange)> people, ImmutableArray<BoundFault> faults)
+        Plan plan, Situation situation, ImmutableArray<(StartRule, DrawnRange)> starts, ImmutableArray<(PersonStart, DrawnRange)> people, ImmutableArray<BoundFault> faults, BoundStates? states)
     {
-        (Plan, Situation, _faults) = (plan, situation, faults);
+        (Plan, Situation, _faults, _states) = (plan, situation, faults, states);
         _starts = [.. starts.Select(s => new BoundStart(s.Item1, s.Item2))];
         _people = [.. people.Select(p => (plan.Book.Roles[p.Item1.Role], p.Item1.Places.Select(plan.Ways.IndexOf).ToImmutableArray(), p.Item2))];
-        Ranges = [.. _starts.Select(s => s.Range), .. _people.Select(p => p.Range), .. _faults.SelectMany(f => f.Ranges)];
+        Ranges = [.. states is null ? [] : new[] { states.Range }, .. _starts.Select(s => s.Range), .. _people.Select(p => p.Range), .. _faults.SelectMany(f => f.Ranges)];
     }
 
     public Plan Plan { get; }
@@ -39,6 +43,7 @@ public sealed class SituationStart
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(draws);
         world.UseAnswers(Situation.Answers, draws.Seed, draws.Case);
+        _states?.Draw(world, draws);
         foreach (BoundStart start in _starts)
         {
             start.Draw(world, draws);

@@ -34,7 +34,7 @@ public partial class BookGuideTests
         string all = string.Concat(Examples().Select(e => e.Text));
         string[] sections =
         [
-            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "measures", "walks", "ends", "road numbers", "silhouettes", "cars", "trains", "bets", "drills", "routes", "running", "situations",
+            "book", "places", "legs", "roles", "systems", "items", "assemblies", "facts", "signs", "hazards", "protections", "measures", "walks", "ends", "road numbers", "silhouettes", "cars", "trains", "bets", "drills", "routes", "running", "recordings", "situations",
         ];
         Assert.All(sections, s => Assert.Contains($"{s}:", all, StringComparison.Ordinal));
     }

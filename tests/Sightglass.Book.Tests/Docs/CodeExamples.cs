@@ -24,6 +24,11 @@ internal static class CodeExamples
             "B020" => Text("book: A\nitems:\n" + string.Concat(Enumerable.Range(0, 1_200).Select(i => $"  i{i}: {{ kind: x }}\n"))),
             "B021" => Text(ManyRoadNumbers()),
             "B085" => Folder(f => WithFile(f, "book.yaml", "book: A\nitems:\n  horn: { photo: photos/horn.jpg }\n")),
+            "B110" => Folder(f => WithRecording(f, null)),
+            "B111" => Folder(f => WithRecording(f, "When,V [mph]\n14:02:00,12\n")),
+            "B112" => Folder(f => WithRecording(f, "Time,V [mph]\n14:02:00,12\n14:02:01,fast\n")),
+            "B113" => Folder(f => WithRecording(f, "Time,V [mph]\n14:02:00,12\n14:01:00,12\n")),
+            "B114" => Folder(f => WithRecording(f, "Time,V [mph]\n15:02:00,12\n15:02:10,12\n")),
             _ => GoldenDiagnosticsTests.Lines(code),
         };
         return lines.FirstOrDefault(l => l.Contains(code, StringComparison.Ordinal));
@@ -57,6 +62,23 @@ internal static class CodeExamples
         WithFile(folder, "book.yaml", "book: A\n");
         File.CreateSymbolicLink(Path.Combine(folder.Path, "items.yaml"), "/etc/hostname");
         return folder.Path;
+    }
+
+    private static string WithRecording(TemporaryFolder folder, string? csv)
+    {
+        if (csv is not null)
+        {
+            folder.Write("recordings/a.csv", csv);
+        }
+
+        return WithFile(folder, "book.yaml", """
+            book: A
+            recordings:
+              grade: { file: recordings/a.csv, time: Time, columns: [{ column: "V [mph]", sets: speed }] }
+            situations:
+              stop: { states: { recording: grade, from: "14:02:00", to: "14:03:00" } }
+
+            """);
     }
 
     private static string ManyRoadNumbers() =>

@@ -70,7 +70,7 @@ internal static class Condensate
         ]);
         PotentialSignal volume = new(inside.Network, water, 1 / WaterDensity);
         plan.Name(name, Dimension.Volume, volume);
-        plan.AddStart(new(name, Dimension.Volume, inside.Network, water, v => v * WaterDensity, default, []));
+        plan.AddStart(new(name, Dimension.Volume, inside.Network, water, v => v * WaterDensity, default, []) { Least = 0 });
         if (item.Find(Freezes) is { } enough)
         {
             AllSignal ices = new([new MarginSignal(volume, enough, 1), new MarginSignal(new SlotSignal(ambient), Freezing, -1)]);

@@ -51,7 +51,7 @@ internal static class GasStore
         plan.AddStore(item.Name, new(network, store, item, null, item.Position?.Z ?? 0, StoreSort.Gas));
         plan.Name($"pressure of {item.Name}", Dimension.Pressure, new PotentialSignal(network, store.First, 1, -Physical.Atmosphere));
         plan.Name($"air of {item.Name}", Dimension.Volume, new AmountSignal(network, store.First, 1 / FreeAir.Density));
-        plan.AddStart(new($"pressure of {item.Name}", Dimension.Pressure, network, store.First, p => amount(p + Physical.Atmosphere), default, []));
+        plan.AddStart(new($"pressure of {item.Name}", Dimension.Pressure, network, store.First, p => amount(p + Physical.Atmosphere), default, []) { Least = -Physical.Atmosphere });
     }
 
     /// <summary>A small volume inside a valve that begins with the pressure of the pipe it belongs to; paths find it by its name.</summary>

@@ -109,7 +109,7 @@ public sealed class BatteryKind : KindBuilder
         plan.NameAmounts(network, $"rest of {item.Name}");
         b.AddPath<LinearPath>($"evening out of {item.Name}", [plates, rest], [new(plates, rest)], wells.Path, [plan.Bind(network, _ => 1)]);
         string charge = $"charge of {item.Name}";
-        plan.AddStart(new(charge, Dimension.One, network, plates, v => v * capacity * share, default, []));
+        plan.AddStart(new(charge, Dimension.One, network, plates, v => v * capacity * share, default, []) { Least = 0, Greatest = 1 });
         plan.StartWith(charge, network, rest, v => v * capacity * (1 - share));
         return (plates, rest);
     }

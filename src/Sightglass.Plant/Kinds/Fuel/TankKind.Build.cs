@@ -84,9 +84,9 @@ public sealed partial class TankKind
             $"level of {item.Name}",
             Dimension.Metre,
             new LevelSignal(network, store.First, store.FirstParameter + PrismaticTank.WeightParameter, Physical.Atmosphere, 0, 0, tilt.Grade, tilt.Cant));
-        plan.AddStart(new($"fill of {item.Name}", Dimension.One, network, store.First, f => f * shape.Capacity * density, default, []));
-        plan.AddStart(new($"volume of {item.Name}", Dimension.Volume, network, store.First, v => v * density, default, []));
-        plan.AddStart(new($"level of {item.Name}", Dimension.Metre, network, store.First, h => shape.VolumeAt(h) * density, default, []));
+        plan.AddStart(new($"fill of {item.Name}", Dimension.One, network, store.First, f => f * shape.Capacity * density, default, []) { Least = 0, Greatest = 1 });
+        plan.AddStart(new($"volume of {item.Name}", Dimension.Volume, network, store.First, v => v * density, default, []) { Least = 0, Greatest = shape.Capacity });
+        plan.AddStart(new($"level of {item.Name}", Dimension.Metre, network, store.First, h => shape.VolumeAt(h) * density, default, []) { Least = 0, Greatest = shape.Depth });
     }
 
     /// <summary>A hole of no size until the fault gives it one: appended always, so that its absence changes no bit.</summary>

@@ -42,6 +42,6 @@ public sealed class ThermalMassKind : KindBuilder
         plan.NameAmounts(network, item.Name);
         plan.AddStore(item.Name, new(network, store, item, null, item.Position?.Z ?? 0, StoreSort.Heat));
         plan.Name($"temperature of {item.Name}", Dimension.Kelvin, new PotentialSignal(network, store.First));
-        plan.AddStart(new($"temperature of {item.Name}", Dimension.Kelvin, network, store.First, t => capacity * t, default, []));
+        plan.AddStart(new($"temperature of {item.Name}", Dimension.Kelvin, network, store.First, t => capacity * t, default, []) { Least = 0 });
     }
 }

@@ -33,7 +33,7 @@ public sealed class CarriedLoadKind : KindBuilder
         ProductSignal there = new(new SlotSignal(fill), new SlotSignal(Emptied(plan, item), -1, 1));
         plan.Name($"fill of {item.Name}", Dimension.One, there);
         plan.Name($"mass of {item.Name}", Dimension.Kilogram, new ProductSignal(there, new ConstantSignal(item.Get("full mass"))));
-        plan.AddStart(new($"fill of {item.Name}", Dimension.One, -1, default, null, fill, []));
+        plan.AddStart(new($"fill of {item.Name}", Dimension.One, -1, default, null, fill, []) { Least = 0, Greatest = 1 });
     }
 
     public override SlotFunction? Weighs(PlanBuilder plan, Item item)

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using Sightglass.Basics.Diagnostics;
+
+namespace Sightglass.Book.Model;
+
+/// <summary>States that a situation draws from: rows of a recording, of which a case has one as a whole.</summary>
+/// <param name="Recording">The name of the recording.</param>
+/// <param name="Span">Where it is named.</param>
+public sealed record StatesDraw(string Recording, Span Span)
+{
+    /// <summary>The recording; null where the book has none of that name.</summary>
+    public Recording? Of { get; init; }
+
+    /// <summary>Its rows that are drawn from, each as likely; empty where the file was not read.</summary>
+    public ImmutableArray<int> Rows { get; init; } = [];
+}
