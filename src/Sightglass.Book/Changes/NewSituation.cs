@@ -5,7 +5,7 @@ using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Changes;
 
-/// <summary>A situation as an entry of the section <c>situations</c>: what is read back is the same situation.</summary>
+/// <summary>A situation without recorded states as an entry of the section <c>situations</c>: what is read back is the same situation.</summary>
 public static class NewSituation
 {
     private static readonly Unit s_second = UnitTable.Get("s");
@@ -15,6 +15,11 @@ public static class NewSituation
     public static BookAddition Of(Situation situation)
     {
         ArgumentNullException.ThrowIfNull(situation);
+        if (situation.States is not null)
+        {
+            throw new ArgumentException("It draws from recorded states, which stand in a file of their own.", nameof(situation));
+        }
+
         NewEntry entry = new NewEntry().Text("text", situation.Text).Texts("road number", situation.RoadNumbers).Text("train", situation.Train ?? "").Texts("cards", situation.Cards)
             .List("people", situation.People.Select(p => new NewEntry().Text("role", p.Role).Texts("at", p.Places).Map));
         if (situation.Answers != AnswerStart.Ordinary)

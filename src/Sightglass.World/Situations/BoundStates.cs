@@ -17,6 +17,15 @@ internal sealed record BoundStates(DrawnRange Range, ImmutableArray<(StartRule R
             [.. states.Of.Columns.SelectMany((c, i) => c.Sets.Select(s => (rules[s], ByRow(rules[s], table.Columns[i], states.Rows))))]);
     }
 
+    /// <summary>What a case has of its row, as starting values.</summary>
+    public IEnumerable<StartValue> Of(StatesDraw states, CaseDraws draws)
+    {
+        int row = states.Rows[(int)Range.Value(draws)];
+        return states.Of!.Columns.Zip(states.Of.Table!.Columns, (column, values) => column.Sets.Select(s => column.HasWords
+            ? new StartValue(s, states.Span) { OneOf = [values.WordOf(row)] }
+            : new StartValue(s, states.Span) { From = values.Numbers[row], To = values.Numbers[row], Unit = column.Unit })).SelectMany(s => s);
+    }
+
     public void Draw(World world, CaseDraws draws)
     {
         int row = (int)Range.Value(draws);

@@ -78,7 +78,8 @@ public sealed class SituationStart
             Name = name,
             RoadNumbers = roadNumber is null ? [] : [roadNumber],
             Cards = [],
-            Start = [.. Situation.Start.Zip(_starts, (s, b) => Drawn(s, b.Range, draws, digits))],
+            States = null,
+            Start = [.. _states is null ? [] : _states.Of(Situation.States!, draws), .. Situation.Start.Zip(_starts, (s, b) => Drawn(s, b.Range, draws, digits))],
             People = [.. Situation.People.Zip(_people, (p, b) => p with { Places = [p.Places[(int)b.Range.Value(draws)]] })],
             Faults = [.. _faults.Where(f => f.Happens.Value(draws) < f.Fault.Chance).Select(f => f.Of(draws, digits))],
         };

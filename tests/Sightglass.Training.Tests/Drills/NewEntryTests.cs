@@ -17,8 +17,9 @@ public sealed class NewEntryTests
     [Fact]
     public void Situations_WrittenAndReadBack_AreTheSame()
     {
-        ClassBook read = Read([.. s_book.Situations.Values.OrderBy(s => s.Span).Select(s => NewSituation.Of(s with { Name = Other(s.Name), Cards = [] }))]);
-        Assert.All(s_book.Situations.Values, s => Assert.Equal(Said(s), Said(read.Situations[Other(s.Name)])));
+        Situation[] written = [.. s_book.Situations.Values.OrderBy(s => s.Span).Where(s => s.States is null)];
+        ClassBook read = Read([.. written.Select(s => NewSituation.Of(s with { Name = Other(s.Name), Cards = [] }))]);
+        Assert.All(written, s => Assert.Equal(Said(s), Said(read.Situations[Other(s.Name)])));
     }
 
     /// <summary>One case of each situation with nothing left to draw: every draw of whatever case is what the first case drew, to the last bit but one.</summary>
@@ -32,13 +33,15 @@ public sealed class NewEntryTests
         {
             SituationStart again = SituationStart.Bind(Books.Curlew, read.Situations[Other(s.Of.Name)], [])!;
             Assert.DoesNotContain(again.Ranges, r => r.Varies);
-            Assert.Equal(s.Of.Start.Length + s.Of.People.Length, again.Situation.Start.Length + again.Situation.People.Length);
-            DrawnRange[] drawn = [.. s.Start.Ranges.Take(s.Of.Start.Length + s.Of.People.Length)];
-            Assert.All(drawn.Zip(again.Ranges), r => Assert.Equal(
-                r.First.Words.IsEmpty ? r.First.Value(draws) : 0,
-                r.Second.Words.IsEmpty ? r.Second.Value(new(1, 2)) : 0,
-                1e-15 * Math.Max(1, Math.Abs(r.First.Value(draws)))));
-            Assert.All(drawn.Zip(again.Ranges).Where(r => !r.First.Words.IsEmpty), r => Assert.Equal(r.First.Say(draws), r.Second.Say(new(1, 2))));
+            Dictionary<string, DrawnRange> now = again.Ranges.Take(again.Situation.Start.Length + again.Situation.People.Length).ToDictionary(r => r.Name, StringComparer.Ordinal);
+            foreach (DrawnRange drawn in s.Start.Ranges.Skip(s.Of.States is null ? 0 : 1).Take(s.Of.Start.Length + s.Of.People.Length))
+            {
+                Assert.Equal(drawn.Words.IsEmpty ? "" : drawn.Say(draws), drawn.Words.IsEmpty ? "" : now[drawn.Name].Say(new(1, 2)));
+                Assert.Equal(drawn.Words.IsEmpty ? drawn.Value(draws) : 0, drawn.Words.IsEmpty ? now[drawn.Name].Value(new(1, 2)) : 0, 1e-15 * Math.Max(1, Math.Abs(drawn.Value(draws))));
+            }
+
+            // What a row of a recording set stands there as well.
+            Assert.Equal(s.Of.Start.Length + (s.Of.States?.Of?.Columns.Sum(c => c.Sets.Length) ?? 0), again.Situation.Start.Length);
         });
     }
 
