@@ -9,7 +9,6 @@ namespace Sightglass.Drawing.Timelines;
 public static class TimelineDrawing
 {
     private const double Size = 13;
-    private const double NameWidth = 150;
     private const double Numbers = 76;
     private const double Edge = 16;
     private const double Top = 22;
@@ -26,16 +25,29 @@ public static class TimelineDrawing
         SvgWriter w = SvgDocument.Begin(svg, "timeline", 0, 0, lanes.Width, height, lanes.Title);
         (double left, double right) = Ends(lanes);
         ChartScale scale = new(lanes.Across.From, Math.Max(lanes.Across.To, lanes.Across.From + 1), 0, 1, left, right, 0, height - Bottom);
+        string hatch = svg.IdPrefix + "hatch";
+        if (lanes.Lanes.Any(l => l is { IsTruth: true, Trace.End.Length: > 0 } || l.Bars.Any(b => b.Sort == TimelineBarSort.Truth)))
+        {
+            w.Open("defs").Open("pattern", ("id", hatch), ("width", 6), ("height", 6), ("patternUnits", "userSpaceOnUse"), ("patternTransform", "rotate(45)")).Element("path", ("class", "truth-hatch"), ("d", "M0 0V6")).Close().Close();
+        }
+
         Moments(w, lanes, scale);
         double y = Top;
         foreach (TimelineLane lane in lanes.Lanes)
         {
             y = Name(w, lanes, lane, y);
-            Lane(w, lane, scale, y, lanes.NamesAbove);
+            Lane(w, lanes, lane, scale, y, $"url(#{hatch})");
             y += Deep(lane) + Gap;
         }
 
         TimeChartDrawing.Axis(w, scale, true, "");
+        if (lanes.Now is { } now)
+        {
+            double x = scale.X(now);
+            w.Path("ln-now", new SvgPath().Segment(x, Top - 4, x, scale.Low));
+            w.Path("d-ink", new SvgPath().Polyline([(x - 5, scale.Low), (x + 5, scale.Low), (x, scale.Low + 7)]).Close());
+        }
+
         return SvgDocument.End(w);
     }
 
@@ -43,7 +55,7 @@ public static class TimelineDrawing
     public static (double Left, double Right) Ends(Timeline lanes)
     {
         ArgumentNullException.ThrowIfNull(lanes);
-        return lanes.NamesAbove ? (12, lanes.Width - Edge) : (NameWidth, lanes.Width - Numbers);
+        return lanes.NamesAbove ? (12, lanes.Width - Edge) : (lanes.Names, lanes.Width - (lanes.Scales ? Numbers : Edge));
     }
 
     /// <summary>Pixels from the top to the bottom.</summary>
@@ -53,7 +65,7 @@ public static class TimelineDrawing
         return Top + lanes.Lanes.Sum(l => Deep(l) + Gap + (lanes.NamesAbove ? AboveRow : 0)) + Bottom;
     }
 
-    private static double Deep(TimelineLane lane) => lane.Trace is not null ? 52 : lane.Bars.Any(b => b.Sort == TimelineBarSort.Box) ? 28 : 20;
+    private static double Deep(TimelineLane lane) => lane.Trace is not null ? 52 : lane.Bars.Any(b => b.Sort is not (TimelineBarSort.Way or TimelineBarSort.Holds)) ? 28 : 20;
 
     private static double Name(SvgWriter w, Timeline lanes, TimelineLane lane, double y)
     {
@@ -64,13 +76,13 @@ public static class TimelineDrawing
             return y + AboveRow;
         }
 
-        IReadOnlyList<string> rows = TextMeasure.Wrap(lane.Name, TextFace.Sans500, Size, NameWidth - 14);
+        IReadOnlyList<string> rows = TextMeasure.Wrap(lane.Name, TextFace.Sans500, Size, lanes.Names - 14);
         int most = lane.Trace is not null ? 3 : 2;
         double first = y + (Deep(lane) / 2) + 4.5 - ((Math.Min(rows.Count, most) - 1) * 7.5);
         for (int i = 0; i < rows.Count && i < most; i++)
         {
             string row = i == most - 1 && rows.Count > most ? rows[i] + " …" : rows[i];
-            w.Text(look, 0, first + (i * 15), TextMeasure.Fit(row, TextFace.Sans500, Size, NameWidth - 8));
+            w.Text(look, 0, first + (i * 15), TextMeasure.Fit(row, TextFace.Sans500, Size, lanes.Names - 8));
         }
 
         return y;
@@ -82,23 +94,25 @@ public static class TimelineDrawing
         foreach (TimelineMoment moment in lanes.Moments)
         {
             double x = scale.X(moment.At);
-            w.Path(moment.IsBroken ? "ln-moment ln-moment-bad" : "ln-moment", new SvgPath().Segment(x, Top - 4, x, scale.Low));
+            w.Open("g").Title(moment.Words);
+            w.Path(moment.IsBroken ? "ln-moment ln-moment-bad" : moment.IsTruth ? "ln-moment ln-moment-truth" : "ln-moment", new SvgPath().Segment(x, Top - 4, x, scale.Low));
+            w.Close();
             double width = TextMeasure.Width(moment.Words, TextFace.Sans500, Size);
             double from = Math.Clamp(x - (width / 2), 0, Math.Max(0, lanes.Width - width - 2));
             if (taken.All(t => from > t.To + 10 || from + width + 10 < t.From))
             {
-                w.Text(moment.IsBroken ? "ln-word ln-word-bad" : "ln-word", from, Size, moment.Words);
+                w.Text(moment.IsBroken ? "ln-word ln-word-bad" : moment.IsTruth ? "ln-word ln-word-truth" : "ln-word", from, Size, moment.Words);
                 taken.Add((from, from + width));
             }
         }
     }
 
-    private static void Lane(SvgWriter w, TimelineLane lane, ChartScale scale, double y, bool narrow)
+    private static void Lane(SvgWriter w, Timeline lanes, TimelineLane lane, ChartScale scale, double y, string hatch)
     {
         double deep = Deep(lane), middle = y + (deep / 2);
         if (lane.Trace is { } trace)
         {
-            Trace(w, trace, scale, y, deep, narrow);
+            Trace(w, lanes, trace, scale, y, deep, lane.IsTruth ? hatch : "");
         }
         else
         {
@@ -107,7 +121,7 @@ public static class TimelineDrawing
 
         foreach (TimelineBar bar in lane.Bars)
         {
-            Bar(w, bar, scale, y, deep);
+            Bar(w, bar, scale, y, deep, hatch);
         }
 
         TimelineMark[] marks = [.. lane.Marks.OrderBy(m => m.At)];
@@ -123,7 +137,7 @@ public static class TimelineDrawing
         }
     }
 
-    private static void Bar(SvgWriter w, TimelineBar bar, ChartScale scale, double y, double deep)
+    private static void Bar(SvgWriter w, TimelineBar bar, ChartScale scale, double y, double deep, string hatch)
     {
         double from = scale.X(bar.From), to = Math.Max(scale.X(bar.To), from + 1), middle = y + (deep / 2);
         w.Open("g").Title(bar.Words);
@@ -136,10 +150,11 @@ public static class TimelineDrawing
                 w.Path("ln-holds", new SvgPath().Segment(from, middle, to, middle));
                 break;
             default:
-                w.Path("ln-box", new SvgPath().Rectangle(from, y, to - from, deep));
+                bool isTruth = bar.Sort == TimelineBarSort.Truth;
+                w.Element("path", ("class", isTruth ? "ln-so" : bar.Sort == TimelineBarSort.Here ? "ln-box ln-here" : "ln-box"), ("fill", isTruth ? hatch : null), ("d", new SvgPath().Rectangle(from, y, to - from, deep).ToString()));
                 if (to - from > 30 && TextMeasure.Fit(bar.Words, TextFace.Sans400, Size, to - from - 10) is { Length: > 2 } words)
                 {
-                    w.Text("c-words", from + 6, middle + 4.5, words);
+                    w.Text(isTruth ? "ln-end ln-word-truth" : "c-words", from + 6, middle + 4.5, words);
                 }
 
                 break;
@@ -168,6 +183,9 @@ public static class TimelineDrawing
             case TimelineMarkSort.Broken:
                 w.Path("bad", Diamond(x, y, 6.6));
                 break;
+            case TimelineMarkSort.Bookmark:
+                w.Path("d-ink", new SvgPath().Polyline([(x - 4, y - 6), (x + 4, y - 6), (x + 4, y + 6), (x, y + 2), (x - 4, y + 6)]).Close());
+                break;
             case TimelineMarkSort.Lost:
                 w.Path("c-event", new SvgPath().Segment(x - 5, y - 5, x + 5, y + 5).Segment(x - 5, y + 5, x + 5, y - 5));
                 break;
@@ -181,7 +199,7 @@ public static class TimelineDrawing
 
     private static SvgPath Diamond(double x, double y, double r) => new SvgPath().Move(x, y - r).Line(x + r, y).Line(x, y + r).Line(x - r, y).Close();
 
-    private static void Trace(SvgWriter w, TimelineTrace trace, ChartScale scale, double y, double deep, bool narrow)
+    private static void Trace(SvgWriter w, Timeline lanes, TimelineTrace trace, ChartScale scale, double y, double deep, string hatch)
     {
         ImmutableArray<double> all = [.. trace.Truth.Concat(trace.Shown.SelectMany(s => s)).Select(p => p.Y).Where(double.IsFinite)];
         if (all.IsEmpty)
@@ -189,34 +207,64 @@ public static class TimelineDrawing
             return;
         }
 
-        (double low, double high) = (all.Min(), all.Max());
+        (double low, double high) = trace.Scale ?? (all.Min(), all.Max());
         if (high - low < 1e-9 * Math.Max(1, Math.Abs(high)))
         {
             (low, high) = (low - 1, high + 1);
         }
 
-        double Y(double value) => y + deep - 3 - ((value - low) / (high - low) * (deep - 6));
+        double Y(double value) => y + deep - 3 - (Math.Clamp((value - low) / (high - low), 0, 1) * (deep - 6));
+        (double X, double Y)[] truth = [.. ChartLine.Thin(trace.Truth.Where(p => double.IsFinite(p.Y)).Select(p => (scale.X(p.X), Y(p.Y))), scale.Right - scale.Left)];
+        if (hatch.Length > 0 && trace.End.Length > 0 && truth.Length > 0)
+        {
+            w.Element("path", ("d", new SvgPath().Polyline(truth).Line(truth[^1].X, y + deep).Line(truth[0].X, y + deep).Close().ToString()), ("fill", hatch));
+        }
+
         w.Path("c-grid", new SvgPath().Segment(scale.Left, y + deep, scale.Right, y + deep));
-        w.Path("c-line c-truth", ChartLine.Path(ChartLine.Thin(trace.Truth.Where(p => double.IsFinite(p.Y)).Select(p => (scale.X(p.X), Y(p.Y))), scale.Right - scale.Left)));
+        w.Path("c-line c-truth", ChartLine.Path(truth));
         foreach (ImmutableArray<(double X, double Y)> shown in trace.Shown)
         {
-            w.Path("ln-shown", ChartLine.Path(shown.Select(p => (scale.X(p.X), Y(p.Y)))));
+            w.Path("ln-shown", ChartLine.Path(ChartLine.Thin(shown.Select(p => (scale.X(p.X), Y(p.Y))), scale.Right - scale.Left)));
             if (scale.X(shown[^1].X) - scale.X(shown[0].X) < 3)
             {
                 w.Element("circle", ("class", "d-ink"), ("cx", scale.X(shown[0].X)), ("cy", Y(shown[0].Y)), ("r", 2.6));
             }
         }
 
+        if (trace.End.Length > 0)
+        {
+            (double X, double Y) last = truth.Length > 0 ? truth[^1] : (scale.X(trace.Shown[^1][^1].X), Y(trace.Shown[^1][^1].Y));
+            End(w, trace.End, last, scale, y, deep, hatch.Length > 0);
+        }
+
+        Scale(w, lanes, trace, scale, y, (low, Y(low)), (high, Y(high)));
+    }
+
+    /// <summary>The last value, over its line where there is room, else under it.</summary>
+    private static void End(SvgWriter w, string words, (double X, double Y) last, ChartScale scale, double y, double deep, bool isTruth)
+    {
+        double beside = last.X - 6 - TextMeasure.Width(words, TextFace.Sans600, Size);
+        double at = last.Y - 5 < y + 12 ? last.Y + 15 : last.Y - 5;
+        w.Text(isTruth ? "ln-end ln-word-truth" : "ln-end", beside > scale.Left ? beside : last.X + 10, Math.Min(at, y + deep - 2), words);
+    }
+
+    private static void Scale(SvgWriter w, Timeline lanes, TimelineTrace trace, ChartScale scale, double y, (double Value, double Y) low, (double Value, double Y) high)
+    {
         string unit = trace.Unit.Length > 0 ? "\u202F" + trace.Unit : "";
-        (string top, string foot) = (ChartNumber.Text(high, trace.Decimals) + unit, ChartNumber.Text(low, trace.Decimals) + unit);
-        if (narrow)
+        (string top, string foot) = (ChartNumber.Text(high.Value, trace.Decimals) + unit, ChartNumber.Text(low.Value, trace.Decimals) + unit);
+        if (!lanes.Scales)
+        {
+            return;
+        }
+
+        if (lanes.NamesAbove)
         {
             w.Text("ln-number", scale.Right, y - AboveRow + Size, $"{foot} … {top}", ("text-anchor", "end"));
         }
         else
         {
-            w.Text("ln-number", scale.Right + 6, Y(high) + 8, top);
-            w.Text("ln-number", scale.Right + 6, Y(low) + 1, foot);
+            w.Text("ln-number", scale.Right + 6, high.Y + 8, top);
+            w.Text("ln-number", scale.Right + 6, low.Y + 1, foot);
         }
     }
 }

@@ -18,6 +18,9 @@ public enum TimelineMarkSort
     /// <summary>A filled diamond in the colour of what is broken.</summary>
     Broken,
 
+    /// <summary>A small flag: a moment that was marked.</summary>
+    Bookmark,
+
     /// <summary>An upright stroke: something came to be so.</summary>
     Reached,
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Timelines;
 
 namespace Sightglass.Drawing.Tests.Timelines;
@@ -55,6 +56,48 @@ public sealed class TimelineDrawingTests
         Assert.Single(drawing.Descendants("path"), p => (string?)p.Attribute("class") == "ln-shown");
         Assert.Contains(drawing.Descendants("text"), t => (string?)t.Attribute("class") == "ln-name ln-name-truth" && t.Value.StartsWith("truth", StringComparison.Ordinal));
     }
+
+    private static readonly Timeline s_live = new()
+    {
+        Title = "What One goes through",
+        Across = (0, 212),
+        Now = 200,
+        Width = 560,
+        Names = 96,
+        Scales = false,
+        Moments = [new(50, "a leak", IsTruth: true), new(55, "could be known")],
+        Lanes =
+        [
+            new("truth: tank", IsTruth: true) { Trace = new([(0, 0.5), (100, 0.4), (200, 0.2)], [], "", 0) { Scale = (0, 1), End = "20 %" } },
+            new("gauge") { Trace = new([], [[(0, 0.5), (200, 0.5)]], "", 0) { Scale = (0, 1), End = "50 %" } },
+            new("truth: engine runs", IsTruth: true) { Bars = [new(0, 120, "so", TimelineBarSort.Truth)] },
+            new("place") { Bars = [new(0, 80, "Cab"), new(80, 110, "on the way", TimelineBarSort.Way), new(110, 200, "Tank <aft> & right", TimelineBarSort.Here)] },
+            new("acts") { Marks = [new(20, TimelineMarkSort.Said, "asks"), new(40, TimelineMarkSort.Act, "turns"), new(60, TimelineMarkSort.Broken, "fails"), new(70, TimelineMarkSort.Bookmark, "")] },
+        ],
+    };
+
+    /// <summary>Under way: truth by dashes, hatch and word; the last values beside their lines, no numbers at the side; where somebody stands is lit; a line stands at now.</summary>
+    [Fact]
+    public void Render_UnderWay_TellsTruthAndNow()
+    {
+        XElement svg = XElement.Parse(TimelineDrawing.Render(s_live, SvgOptions.Inline with { IdPrefix = "a-" }));
+        Assert.Single(Of(svg, "c-line c-truth"));
+        Assert.Single(Of(svg, "ln-so"));
+        Assert.Single(Of(svg, "ln-box ln-here"));
+        Assert.Single(Of(svg, "ln-now"));
+        Assert.Single(Of(svg, "ln-moment ln-moment-truth"));
+        Assert.All(svg.Descendants().Select(e => (string?)e.Attribute("fill")).OfType<string>(), f => Assert.Equal("url(#a-hatch)", f));
+        Assert.Equal(["20 %", "50 %"], svg.Descendants("text").Where(t => ((string)t.Attribute("class")!).StartsWith("ln-end", StringComparison.Ordinal) && t.Value.Contains('%', StringComparison.Ordinal)).Select(t => t.Value));
+        Assert.Empty(Of(svg, "ln-number"));
+        Assert.DoesNotContain(svg.Descendants("text"), t => t.Value == "could be known"); // its words would cover those before: the pointer finds them
+        Assert.Contains(svg.Descendants("title"), t => t.Value == "could be known");
+    }
+
+    [Fact]
+    public void Render_NothingYet_IsAnEmptyMinute() =>
+        Assert.Contains("1:00", XElement.Parse(TimelineDrawing.Render(s_live with { Across = (0, 60), Now = 0, Lanes = [], Moments = [] })).Value, StringComparison.Ordinal);
+
+    private static IEnumerable<XElement> Of(XElement svg, string style) => svg.Descendants().Where(e => (string?)e.Attribute("class") == style);
 
     /// <summary>The x at which a rectangle begins and ends.</summary>
     private static IEnumerable<double> Numbers(string path)

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Sightglass.Drawing.Lanes;
+using Sightglass.Drawing.Timelines;
 using Sightglass.Web.Room;
 using Sightglass.Web.Room.Instructor;
 using Sightglass.World;
@@ -34,9 +34,9 @@ public sealed class DrillTopicsTests : IDisposable
         Assert.Null(session.Do(new WorldAction.PutIn("auxiliary lights", "shorted", ImmutableSortedDictionary<string, double>.Empty)));
         session.Forward(Basics.Time.SimTime.FromSeconds(5));
         Assert.Contains(LaneView.Numbers(session, session.Trace), n => n is { Name: "Fault: shorted, auxiliary lights", Value: "yes" });
-        LaneChart chart = LaneView.Chart(session, seat.Drill!, session.Trace, seat.Person, "One");
-        Assert.Contains(chart.Lanes, l => l is LaneBars { IsTruth: true, Name: "truth: Headlight, front: lit" });
-        Assert.Contains(chart.Events, e => e.IsTruth && e.Words.Contains("auxiliary lights", StringComparison.Ordinal));
+        Timeline chart = LaneView.Chart(session, seat.Drill!, session.Trace, seat.Person, "One");
+        Assert.Contains(chart.Lanes, l => l is { IsTruth: true, Name: "truth: Headlight, front: lit", Trace: null });
+        Assert.Contains(chart.Moments, e => e.IsTruth && e.Words.Contains("auxiliary lights", StringComparison.Ordinal));
     }
 
     /// <summary>The fact says that both trucks are set; its two halves are what has to be so at once. A fact whose name has an <c>and</c> in it stays whole.</summary>

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
-using Sightglass.Drawing.Lanes;
 using Sightglass.Drawing.Svg;
+using Sightglass.Drawing.Timelines;
+using Sightglass.Drawing.Vessels;
 using Sightglass.Training.Drills;
 using Sightglass.World.Journal;
 
@@ -12,6 +13,9 @@ namespace Sightglass.Web.Room.Instructor;
 public static class LaneView
 {
     private const int Curves = 2;
+
+    /// <summary>The least span, seconds, so that the first minute is not stretched over all of the width.</summary>
+    private const double LeastSpan = 60;
 
     /// <summary>The journal's sentence of a walk: it says where somebody is, not what they did there.</summary>
     internal const string Walks = "{0} goes to {1}.";
@@ -48,7 +52,7 @@ public static class LaneView
     /// <param name="trace">What it has been.</param>
     /// <param name="person">Which of its people.</param>
     /// <param name="name">Of whoever plays them.</param>
-    public static LaneChart Chart(DrillSession session, RoomDrill drill, DrillTrace trace, int person, string name)
+    public static Timeline Chart(DrillSession session, RoomDrill drill, DrillTrace trace, int person, string name)
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(drill);
@@ -57,29 +61,38 @@ public static class LaneView
         return new()
         {
             Title = Say.With($"What {name} went through, over time"),
+            Across = (0, Math.Max(look.Now.Seconds * 1.06, LeastSpan)),
             Now = look.Now.Seconds,
+            Width = 560,
+            Names = 96,
+            Scales = false,
             Lanes = [.. CurvesOf(session, trace), Places(look, trace, person), Acts(look, drill, person)],
-            Events = [.. EventsOf(session, look)],
+            Moments = [.. MomentsOf(session, look).OrderBy(m => m.At)],
         };
     }
 
-    private static IEnumerable<Lane> CurvesOf(DrillSession session, DrillTrace trace)
+    private static IEnumerable<TimelineLane> CurvesOf(DrillSession session, DrillTrace trace)
     {
         (DrillTopic Topic, ImmutableArray<(double X, double Y)> Points)[] all =
             [.. session.Topics.All.Select((t, i) => (t, trace.Moments.Select(m => (m.Seconds, m.Values[i])).Where(p => double.IsFinite(p.Item2)).ToImmutableArray()))];
         // What moved most, of what is true and of what is shown; in the topics' order, so that lanes do not change places.
         HashSet<DrillTopic> chosen = [.. Most(all.Where(t => t.Topic is { IsTruth: true, IsState: false }), Curves), .. Most(all.Where(t => !t.Topic.IsTruth), 1)];
         int left = Curves - chosen.Count(t => t.IsTruth);
-        return all.Where(t => chosen.Contains(t.Topic)).Select(t => new LaneCurve(Called(t.Topic), t.Topic.IsTruth, t.Points, Scale(t.Topic, t.Points), TopicWords.Value(t.Topic, t.Points[^1].Y)))
-            .Concat<Lane>(all.Where(t => t.Topic.IsState).OrderByDescending(t => t.Points.Zip(t.Points.Skip(1)).Any(p => p.First.Y >= 0 != p.Second.Y >= 0)).Take(left).Select(t => new LaneBars(Called(t.Topic), true, [.. Spells(t.Points)])))
+        return all.Where(t => chosen.Contains(t.Topic)).Select(t => Curve(t.Topic, t.Points))
+            .Concat(all.Where(t => t.Topic.IsState).OrderByDescending(t => t.Points.Zip(t.Points.Skip(1)).Any(p => p.First.Y >= 0 != p.Second.Y >= 0)).Take(left).Select(t => new TimelineLane(Called(t.Topic), IsTruth: true) { Bars = [.. Spells(t.Points)] }))
             .OrderBy(l => !l.IsTruth);
     }
+
+    private static TimelineLane Curve(DrillTopic topic, ImmutableArray<(double X, double Y)> points) => new(Called(topic), topic.IsTruth)
+    {
+        Trace = new(topic.IsTruth ? points : [], topic.IsTruth ? [] : [points], "", 0) { Scale = Scale(topic, points), End = TopicWords.Value(topic, points[^1].Y) },
+    };
 
     private static IEnumerable<DrillTopic> Most(IEnumerable<(DrillTopic Topic, ImmutableArray<(double X, double Y)> Points)> all, int count) =>
         all.Where(t => !t.Points.IsEmpty).OrderByDescending(t => Moved(t.Topic, t.Points)).Take(count).Select(t => t.Topic);
 
     /// <summary>For how long a condition was so, each time.</summary>
-    private static IEnumerable<LaneBar> Spells(ImmutableArray<(double X, double Y)> points)
+    private static IEnumerable<TimelineBar> Spells(ImmutableArray<(double X, double Y)> points)
     {
         double? from = null;
         foreach ((double x, double y) in points)
@@ -90,14 +103,14 @@ public static class LaneView
             }
             else if (from is { } began)
             {
-                yield return new(began, x, Say.It("so"), false);
+                yield return new(began, x, Say.It("so"), TimelineBarSort.Truth);
                 from = null;
             }
         }
 
         if (from is { } still)
         {
-            yield return new(still, points[^1].X, Say.It("so"), false);
+            yield return new(still, points[^1].X, Say.It("so"), TimelineBarSort.Truth);
         }
     }
 
@@ -122,34 +135,36 @@ public static class LaneView
         return (low >= 0 ? Math.Max(0, low - room) : low - room, high + room);
     }
 
-    private static LaneBars Places(DrillLook look, DrillTrace trace, int person)
+    private static TimelineLane Places(DrillLook look, DrillTrace trace, int person)
     {
         ImmutableArray<(SimTime At, string? Place)> walk = person < trace.Walks.Length ? trace.Walks[person] : [];
-        return new(
-            Say.It("place"), false,
-            [
-                .. walk.Select((w, i) => (w, Next: i + 1 < walk.Length ? walk[i + 1].At : look.Now, IsLast: i + 1 == walk.Length)).Where(w => w.w.Place is not null)
-                    .Select(w => new LaneBar(w.w.At.Seconds, w.Next.Seconds, Say.Begin(Say.Book(w.w.Place!)), w.IsLast)),
-            ]);
+        return new(Say.It("place"))
+        {
+            Bars = [.. walk.Select((w, i) => Stay(w.Place, w.At, i + 1 < walk.Length ? walk[i + 1].At : look.Now, i + 1 == walk.Length))],
+        };
     }
 
-    private static LaneMarks Acts(DrillLook look, RoomDrill drill, int person)
+    private static TimelineBar Stay(string? place, SimTime from, SimTime to, bool isLast) => place is null
+        ? new(from.Seconds, to.Seconds, Say.It("on the way"), TimelineBarSort.Way)
+        : new(from.Seconds, to.Seconds, Say.Begin(Say.Book(place)), isLast ? TimelineBarSort.Here : TimelineBarSort.Box);
+
+    private static TimelineLane Acts(DrillLook look, RoomDrill drill, int person)
     {
         string role = person < look.People.Length ? look.People[person].Role : "";
-        IEnumerable<LaneMark> acts = look.Journal
+        IEnumerable<TimelineMark> acts = look.Journal
             .Where(j => j.Kind is JournalKind.Deed or JournalKind.Said or JournalKind.Finding && j.Sentence.Format != Walks && j.Sentence.ArgumentCount > 0 && j.Sentence.GetArgument(0) as string == role)
-            .Select(j => new LaneMark(j.Time.Seconds, j.Kind switch { JournalKind.Said => LaneMarkShape.Said, JournalKind.Finding => LaneMarkShape.Broken, _ => LaneMarkShape.Touched }, j.Text));
-        IEnumerable<LaneMark> wrong = look.Notes.Where(n => n.Kind is DrillNoteKind.Injured or DrillNoteKind.Never)
-            .Select(n => new LaneMark(n.At.Seconds, LaneMarkShape.Broken, n.Kind == DrillNoteKind.Never ? Say.Begin(Say.Book(drill.Drill!.Drill.MustNever[n.Number].Name)) : Say.It("A danger met somebody")));
-        return new(Say.It("acts"), [.. acts.OrderBy(a => a.Shape == LaneMarkShape.Broken), .. wrong, .. drill.Bookmarks.Select(b => new LaneMark(b.At.Seconds, LaneMarkShape.Bookmark, b.Name))]);
+            .Select(j => new TimelineMark(j.Time.Seconds, j.Kind switch { JournalKind.Said => TimelineMarkSort.Said, JournalKind.Finding => TimelineMarkSort.Broken, _ => TimelineMarkSort.Act }, j.Text));
+        IEnumerable<TimelineMark> wrong = look.Notes.Where(n => n.Kind is DrillNoteKind.Injured or DrillNoteKind.Never)
+            .Select(n => new TimelineMark(n.At.Seconds, TimelineMarkSort.Broken, n.Kind == DrillNoteKind.Never ? Say.Begin(Say.Book(drill.Drill!.Drill.MustNever[n.Number].Name)) : Say.It("A danger met somebody")));
+        return new(Say.It("acts")) { Marks = [.. acts, .. wrong, .. drill.Bookmarks.Select(b => new TimelineMark(b.At.Seconds, TimelineMarkSort.Bookmark, b.Name))] };
     }
 
-    private static IEnumerable<LaneEvent> EventsOf(DrillSession session, DrillLook look) =>
+    private static IEnumerable<TimelineMoment> MomentsOf(DrillSession session, DrillLook look) =>
     [
-        .. look.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new LaneEvent(j.Time.Seconds, j.Text, true)),
-        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Cue && n.At > SimTime.Zero).Select(n => new LaneEvent(n.At.Seconds, Say.It("the cue"), true)),
-        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Known && n.At > SimTime.Zero).Select(n => new LaneEvent(n.At.Seconds, Say.It("could be known"), false)),
+        .. look.Journal.Where(j => j.Kind == JournalKind.Truth).Select(j => new TimelineMoment(j.Time.Seconds, j.Text, IsTruth: true)),
+        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Cue && n.At > SimTime.Zero).Select(n => new TimelineMoment(n.At.Seconds, Say.It("the cue"), IsTruth: true)),
+        .. look.Notes.Where(n => n.Kind == DrillNoteKind.Known && n.At > SimTime.Zero).Select(n => new TimelineMoment(n.At.Seconds, Say.It("could be known"))),
         .. look.Notes.Where(n => n.Kind == DrillNoteKind.Event && session.Drill.Events[n.Number].Event.Sets is not null)
-            .Select(n => new LaneEvent(n.At.Seconds, Say.With($"{session.Drill.Events[n.Number].Event.Sets}: {session.Drill.Events[n.Number].Event.To}"), true)),
+            .Select(n => new TimelineMoment(n.At.Seconds, Say.With($"{session.Drill.Events[n.Number].Event.Sets}: {session.Drill.Events[n.Number].Event.To}"), IsTruth: true)),
     ];
 }

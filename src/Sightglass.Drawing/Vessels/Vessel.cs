@@ -1,4 +1,4 @@
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Vessels;
 
 /// <summary>A store with what is really in it.</summary>
 /// <param name="Name">Below it.</param>

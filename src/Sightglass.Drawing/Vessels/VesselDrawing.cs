@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Drawing.Svg;
 using Sightglass.Drawing.Text;
 
-namespace Sightglass.Drawing.Lanes;
+namespace Sightglass.Drawing.Vessels;
 
 /// <summary>Draws stores side by side, what is really in them hatched and dashed: hidden truth.</summary>
 public static class VesselDrawing
@@ -26,7 +26,7 @@ public static class VesselDrawing
             double level = 4 + (High * (1 - Math.Clamp(vessel.Share, 0, 1)));
             w.Element("rect", ("x", left), ("y", level), ("width", Wide), ("height", Math.Max(0, High + 4 - level)), ("fill", $"url(#{hatch})"));
             w.Path("truth-line", new SvgPath().Segment(left, level, left + Wide, level));
-            w.Path("d-line lane-glass", new SvgPath().Move(left, 2).Vertical(High - 3).Quadratic(left, High + 4, left + 7, High + 4).Horizontal(left + Wide - 7).Quadratic(left + Wide, High + 4, left + Wide, High - 3).Vertical(2));
+            w.Path("d-line", new SvgPath().Move(left, 2).Vertical(High - 3).Quadratic(left, High + 4, left + 7, High + 4).Horizontal(left + Wide - 7).Quadratic(left + Wide, High + 4, left + Wide, High - 3).Vertical(2));
             double words = level + 22 > High ? level - 6 : level + 18;
             w.Text("truthword halo", left + (Wide / 2), words, vessel.Says, ("text-anchor", "middle"));
             foreach ((int line, string part) in Lines(vessel.Name).Index())
