@@ -53,6 +53,18 @@ public sealed class DrillDraftTests : IDisposable
         Assert.Empty(found);
     }
 
+    /// <summary>What a card's letter stands for differs from case to case, and a drill has to say its objective for each: that is left to the author, and said.</summary>
+    [Fact]
+    public void Text_OfACardWithALetter_SaysForWhichOneItsObjectivesAre()
+    {
+        ClassBook book = Books.Curlew.Book;
+        SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == "empty-a-leaking-compartment");
+        CardProgram program = TrialPreparation.Choices(Books.Curlew, CardReader.Read(text, book, [])!, [])[0].Program;
+        string draft = new DrillDraft("x", book.Recordings["stopped on the grade"], [], "empty-a-leaking-compartment", program, null) { Somewhere = "cab" }.Text();
+        Assert.Contains("# TO DECIDE: the card speaks of one of several; these objectives are for C = ", draft, StringComparison.Ordinal);
+        Assert.Contains("- { role: \"mechanical\", at: [\"cab\"] }   # TO DECIDE", draft, StringComparison.Ordinal);
+    }
+
     private static void Add(Fleet fleet, ClassBook book, DiagnosticList found)
     {
         if (book.TrainInUse is null)
