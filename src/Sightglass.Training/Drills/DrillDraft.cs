@@ -109,6 +109,11 @@ public sealed record DrillDraft(string Title, Recording Recording, ImmutableArra
         Line(text, "    time limit: 2 h");
         Line(text, "    stop word: \"Hold, hold, hold\"");
         Line(text, $"    # {Open}: what the trainee could know from (`cue`), hints, questions, and which objectives matter. These are what the card is done with.");
+        if (!Program.Bindings.IsEmpty)
+        {
+            Line(text, $"    # {Open}: the card speaks of one of several; these objectives are for {string.Join(", ", Program.Bindings.Select(b => $"{b.Variable} = {b.Word}"))} alone. Say it for each, as `(not A leaks or ...) and (not B leaks or ...)`.");
+        }
+
         Line(text, "    objectives:");
         foreach (FactCondition part in Program.DoneWhen is FactCondition.All all ? all.Parts : Program.DoneWhen is { } one ? [one] : [])
         {
