@@ -21,7 +21,7 @@ public sealed partial class TradeDrillTests
     private static readonly TradeLesson[] s_all =
     [
         new(2, "What leaks is drained by its neighbours until supply and return are shut.", "a compartment leaks at a stand", "empty-a-leaking-compartment", ["5", "12", "18"], "The leaking compartment is isolated"),
-        new(3, "A receiver is full before a long wait is over.", "before the grade", "before-a-steep-grade", ["11: Wait until the forward sight glass shows at least 30 cm, at most 2 h. If not, go to step 12. => Wait 3 h."], "A compartment overflows"),
+        new(3, "A receiver is full before a long wait is over.", "before the grade", "before-a-steep-grade", ["6: Open => Close", "11: Wait until the forward sight glass shows at least 30 cm, at most 2 h. If not, go to step 12. => Wait 3 h."], "A compartment overflows"),
         new(4, "Open the next supply first, then close the last one.", "before the grade", "before-a-steep-grade", ["4"], "The engine starves"),
         new(5, "A stopped engine stops the transfer, not the leak.", "a leak in the yard", "leak-with-the-engine-stopped", ["3"], "The leaking compartment is isolated"),
         new(6, "What is in the line lasts a while; why the button was pushed comes first.", "somebody pushed the button", "reset-the-cut-off", ["3"], "The engine runs beside a leak"),
@@ -35,7 +35,7 @@ public sealed partial class TradeDrillTests
         new(15, "A dark meter says nothing of the far end.", "take the machine off its train", "part-the-power-jumpers", ["6", "10"], "A live plug was pulled"),
         new(16, "A unit at idle: its own cab first, then the wire.", "the second machine stays at idle", "coupled-machine-does-not-answer", ["5"], "Reported what was found"),
         new(17, "The pump runs on after the engine.", "stop and leave", "stop-and-leave", ["11"], "The after-run pump is cut off early"),
-        new(18, "Off is not cool.", "leaves on the exhaust", "clear-the-exhaust-of-the-grids", ["3", "4"], "The exhaust was cleared hot"),
+        new(18, "Off is not cool.", "leaves on the exhaust", "clear-the-exhaust-of-the-grids", ["3", "4"], "hot air over the dynamic brake"),
         new(20, "The left of a turned car is the right of the train.", "doors of a turned car", "try-the-doors", ["8: left door light => right door light"], "Reported what was found"),
     ];
 
