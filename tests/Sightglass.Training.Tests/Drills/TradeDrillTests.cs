@@ -32,7 +32,7 @@ public sealed partial class TradeDrillTests
         new(12, "A unit that is left cut in holds the pipe up.", "lead becomes second", "set-up-to-trail", ["8"], "The unit trails"),
         new(13, "Coupled, the other compressor makes a leak good.", "a leakage test beside another machine", "main-reservoir-leakage-test-when-coupled", ["4", "5", "10: at most 84 psi => at most 160 psi"], "Reported what was found"),
         new(14, "Nothing comes: frozen, not dry.", "frost in the drains", "drain-in-frost", ["4", "11"], "Reported what was found"),
-        new(15, "A dark meter says nothing of the far end.", "take the machine off its train", "part-the-power-jumpers", ["6", "10"], "A live plug was pulled"),
+        new(15, "A dark meter says nothing of the far end.", "take the machine off its train", "part-the-power-jumpers", ["7", "11"], "A live plug was pulled"),
         new(16, "A unit at idle: its own cab first, then the wire.", "the second machine stays at idle", "coupled-machine-does-not-answer", ["5"], "Reported what was found"),
         new(17, "The pump runs on after the engine.", "stop and leave", "stop-and-leave", ["11"], "The after-run pump is cut off early"),
         new(18, "Off is not cool.", "leaves on the exhaust", "clear-the-exhaust-of-the-grids", ["3", "4"], "hot air over the dynamic brake"),
