@@ -72,6 +72,18 @@ public sealed partial class TradeDrillTests
         Assert.Fail($"{lesson} passes:\n{string.Join('\n', seen)}");
     }
 
+    /// <summary>Who pulls a jumper from beside reaches between: locked and tagged alone it is a danger, whatever it is fed with.</summary>
+    [Fact]
+    public void Work_AJumperPulledFromBesideUnderLockAndTagAlone_IsADanger()
+    {
+        TradeLesson lesson = s_all.Single(l => l.Scenario == 15);
+        DrillVariants variants = new(Books.CurlewFleet, Books.Curlew.Book.Drills[lesson.Drill]);
+        CaseDraws draws = new(7, 0);
+        DrillResult wrong = Run(variants.For(draws, [])!, draws, lesson, ["5", "15", "20", "22", "24"]);
+        Assert.False(wrong.IsPassed);
+        Assert.Contains(wrong.Sheet.Failures, f => f.Said.Contains("reaching between at the rear", StringComparison.Ordinal));
+    }
+
     private static DrillResult Run(BoundDrill drill, CaseDraws draws, TradeLesson lesson, string[] spoilt)
     {
         SourceText text = drill.Plan.Book.CardTexts.First(t => Path.GetFileNameWithoutExtension(t.Path) == lesson.Card);
