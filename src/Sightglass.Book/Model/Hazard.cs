@@ -15,6 +15,9 @@ public sealed record Hazard(string Name, Span Span, ImmutableArray<string> Place
     /// <summary>Whether only touching its items injures, and its places are where it is told; otherwise being there does as well.</summary>
     public bool OnTouch { get; init; }
 
+    /// <summary>Items of which only what joins them to another vehicle is dangerous, to whoever couples or parts it: in a train those couplings are among <see cref="Items"/>, and in a vehicle by itself nothing is.</summary>
+    public ImmutableArray<string> Ends { get; init; } = [];
+
     /// <summary>Whether it injures whoever is at its places without protection, whatever the machine does: known to all, so that nobody passes there who can go round.</summary>
     public bool IsStanding => IsCritical && !OnTouch && Formula is null;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Model;
@@ -8,6 +9,9 @@ namespace Sightglass.Book.Readers;
 /// <summary>Reads what the book says about the true state: facts, signs, hazards, measures. Formulas stay text; the plant resolves their names.</summary>
 internal static class TruthReader
 {
+    /// <summary>Of a hazard that only who couples or parts meets.</summary>
+    private const string Coupling = "coupling";
+
     public static Fact? ReadFact(YamlEntry entry, ReadContext context)
     {
         if (MapReader.Of(entry.Value, entry.Key.Span, $"the fact `{entry.Name}`", context) is not { } map)
@@ -47,20 +51,23 @@ internal static class TruthReader
 
         (string formula, Span span) = Formula(map, "when");
         Caution? caution = CautionReader.Among(map, entry.Key.Span, context);
+        ImmutableArray<string> items = map.Names("items", NameUse.Item);
+        string bites = map.Choice("bites", "being there", "touching", Coupling);
         Hazard hazard = new(
             entry.Name,
             entry.Key.Span,
             map.Names("places", NameUse.Place),
-            map.Names("items", NameUse.Item),
+            bites == Coupling ? [] : items,
             formula.Length == 0 ? null : formula,
             span,
             map.Name("protection", NameUse.Protection),
             caution ?? new(SignalWord.Caution, "", entry.Key.Span))
         {
-            OnTouch = map.Choice("bites", "being there", "touching") == "touching",
+            OnTouch = bites != "being there",
+            Ends = bites == Coupling ? items : [],
         };
         map.Finish();
-        if (hazard.Places.Length + hazard.Items.Length == 0)
+        if (hazard.Places.Length + items.Length == 0)
         {
             context.Add(BookMessages.MissingKey(entry.Key.Span, "places", map.Owner, "[ PLACE ]"));
         }

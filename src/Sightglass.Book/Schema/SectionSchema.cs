@@ -152,7 +152,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             Key("places", Ref("names", "Places.")),
             Key("items", Ref("names", "Items.")),
             Key("when", Text("The condition under which it bites; always where absent.")),
-            Key("bites", Choice(["being there", "touching"], "Whether being at its places injures, or only touching its items.", "being there")),
+            Key("bites", Choice(["being there", "touching", "coupling"], "Whether being at its places injures, or only touching its items, or only coupling and parting what joins them to another vehicle.", "being there")),
             Key("protection", new JsonObject { ["type"] = new JsonArray("string", "null"), ["description"] = "The protection it needs." }),
             .. CommonDefinitions.SignalWords(),
         ]);

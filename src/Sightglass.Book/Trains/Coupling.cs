@@ -122,7 +122,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
             _hazards[hazard.Name] = hazard with { Places = [.. hazard.Places.Union(between)] };
         }
 
-        foreach (Hazard hazard in _hazards.Values.Where(h => coupling.Kind.SharesDangers && (h.Items.Contains(coupling.From!.Item) || h.Items.Contains(coupling.To!.Item))).ToList())
+        foreach (Hazard hazard in _hazards.Values.Where(h => coupling.Kind.SharesDangers && new[] { coupling.From!.Item, coupling.To!.Item }.Any(i => h.Items.Contains(i) || h.Ends.Contains(i))).ToList())
         {
             _hazards[hazard.Name] = hazard with { Items = [.. hazard.Items, coupling.Name] };
         }

@@ -32,7 +32,7 @@ internal sealed class VehicleParts(Stand stand)
     public Sign Of(Sign sign) => sign with { Name = _vehicle.NameOf(sign.Name), Places = Names(sign.Places), Vehicle = _vehicle };
 
     public Hazard Of(Hazard hazard) =>
-        hazard with { Name = _vehicle.NameOf(hazard.Name), Places = Names(hazard.Places), Items = Names(hazard.Items), Vehicle = _vehicle };
+        hazard with { Name = _vehicle.NameOf(hazard.Name), Places = Names(hazard.Places), Items = Names(hazard.Items), Ends = Names(hazard.Ends), Vehicle = _vehicle };
 
     private static bool NamesItems(KindParameter p) => p.Type is ParameterType.Item or ParameterType.Items or ParameterType.Pins;
 

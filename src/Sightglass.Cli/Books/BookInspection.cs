@@ -48,15 +48,8 @@ internal sealed class BookInspection
     public static BookInspection Read(string folder, bool all = true) =>
         Memory is { } memory && Tongue.Spoken.Code == Tongue.English.Code ? memory.Of(folder, all, ReadAnew) : ReadAnew(folder, all);
 
-    /// <summary>The same under another name of its folder, to which its caller may add findings.</summary>
-    public BookInspection As(string folder)
-    {
-        BookInspection same = new(folder) { Fleet = Fleet, Book = Book, Cards = Cards };
-        same.Found.AddRange(Found);
-        return same;
-    }
-
-    private static BookInspection ReadAnew(string folder, bool all)
+    /// <summary>The same, whatever was read before in this process.</summary>
+    public static BookInspection ReadAnew(string folder, bool all)
     {
         BookInspection inspection = new(folder);
         Task<CardRead>[]? cards = null;
@@ -82,6 +75,14 @@ internal sealed class BookInspection
         }
 
         return inspection;
+    }
+
+    /// <summary>The same under another name of its folder, to which its caller may add findings.</summary>
+    public BookInspection As(string folder)
+    {
+        BookInspection same = new(folder) { Fleet = Fleet, Book = Book, Cards = Cards };
+        same.Found.AddRange(Found);
+        return same;
     }
 
     /// <summary>Every card by itself, in the names of its train.</summary>

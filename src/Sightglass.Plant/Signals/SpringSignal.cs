@@ -12,14 +12,16 @@ namespace Sightglass.Plant.Signals;
 /// <param name="perPascal">N for each Pa below.</param>
 /// <param name="released">Above one half there is none.</param>
 /// <param name="broken">The same.</param>
-public sealed class SpringSignal(int network, Amount first, Amount second, double none, double perPascal, Slot released, Slot broken) : Signal
+/// <param name="alone">Above one half the second pressure does not count.</param>
+public sealed class SpringSignal(int network, Amount first, Amount second, double none, double perPascal, Slot released, Slot broken, Slot alone) : Signal
 {
     private readonly PotentialSignal _first = new(network, first);
     private readonly PotentialSignal _second = new(network, second);
 
     public override Lanes Evaluate(LaneBank bank)
     {
-        Lanes held = Lanes.Max(_first.Evaluate(bank), _second.Evaluate(bank));
+        Lanes held = _first.Evaluate(bank);
+        held = Lanes.Select(Lanes.Less(Lanes.Of(0.5), bank.SlotLanes(alone)), held, Lanes.Max(held, _second.Evaluate(bank)));
         Lanes force = Lanes.Max((Lanes.Of(none) - held) * Lanes.Of(perPascal), Lanes.Of(0));
         Lanes off = Lanes.Max(bank.SlotLanes(released), bank.SlotLanes(broken));
         return Lanes.Select(Lanes.Less(Lanes.Of(0.5), off), Lanes.Of(0), force);
@@ -30,5 +32,6 @@ public sealed class SpringSignal(int network, Amount first, Amount second, doubl
         reads.AddNetwork(network);
         reads.Add(released);
         reads.Add(broken);
+        reads.Add(alone);
     }
 }

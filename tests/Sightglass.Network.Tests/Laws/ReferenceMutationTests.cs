@@ -13,7 +13,7 @@ public sealed class ReferenceMutationTests
         select new TheoryDataRow<string, string>(check.Id, input);
 
     private static IEnumerable<ReferenceCheck> All =>
-        from holder in new[] { typeof(LiquidReferences), typeof(GasReferences), typeof(StoreReferences), typeof(MachineReferences), typeof(ValveReferences) }
+        from holder in new[] { typeof(LiquidReferences), typeof(GasReferences), typeof(StoreReferences), typeof(MachineReferences), typeof(ValveReferences), typeof(MixtureReferences) }
         from property in holder.GetProperties(BindingFlags.Public | BindingFlags.Static)
         where property.PropertyType == typeof(ReferenceCheck)
         select (ReferenceCheck)property.GetValue(null)!;

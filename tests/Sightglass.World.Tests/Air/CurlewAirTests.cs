@@ -125,6 +125,39 @@ public sealed class CurlewAirTests
         Assert.Equal(50, rig.At(60, "pressure of rear brake cylinders") / Psi, 2.0);
     }
 
+    /// <summary>Cut out while it is applied, a truck whose cock does not vent keeps its brake: the air is trapped (common practice, no source).</summary>
+    [Fact]
+    public void Trade_08_CutoutCockThatDoesNotVent_KeepsTheBrake()
+    {
+        using Rig rig = Running();
+        rig.Break(5, "front truck cutout cock", "vent plugged");
+        rig.Do(10, "independent brake handle", "full");
+        rig.Do(40, "front truck cutout cock", "closed");
+        rig.Do(60, "independent brake handle", "released");
+        Assert.Equal(50, rig.At(600, "pressure of front brake cylinders") / Psi, 2.0);
+        Assert.True(rig.At(600, "pressure of rear brake cylinders") / Psi < 5);
+    }
+
+    /// <summary>
+    /// A wheel of the rear truck between both brakes: with its spring held back 29 kN of air and 5 kN of spring, with a spring that is not held back 29 and 32. By hand: (50 − 8) psi on 200 mm by 3.2, and 32 kN · (1 − 50/60).
+    /// </summary>
+    [Theory]
+    [InlineData(false, 34.4e3)]
+    [InlineData(true, 61.1e3)]
+    public void Trade_11_SpringThatIsNotHeldBack_AddsToTheServiceBrake(bool alone, double expected)
+    {
+        using Rig rig = Running();
+        if (alone)
+        {
+            rig.Break(5, "left spring brake", "not held back");
+        }
+
+        rig.Do(10, "independent brake handle", "full");
+        rig.Do(40, "parking brake control", "set");
+        Assert.Equal(expected, rig.At(120, "force of left spring brake") + (rig.At(120, "shoe force of rear brake cylinders") / 4), 0.05 * expected);
+        Assert.Equal(alone ? 1 : 0, rig.At(121, w => w.Value(rig.Plan.FindSignal("a rear wheel is pressed by both brakes")!) >= 0 ? 1 : 0));
+    }
+
     /// <summary>Without brake pressure the springs press with all they have, with it the higher wins and the forces do not add (trade scenario 11).</summary>
     [Fact]
     public void ParkingBrake_SetAndSetWithService_DoesNotAdd()

@@ -10,6 +10,8 @@ namespace Sightglass.Plant.Kinds.Air;
 /// <summary>A parking brake that a spring applies and air releases.</summary>
 public sealed class SpringBrakeKind : KindBuilder
 {
+    private const string NotHeldBack = "not held back";
+
     public override KindSheet Sheet { get; } = new()
     {
         Name = "spring brake",
@@ -36,7 +38,7 @@ public sealed class SpringBrakeKind : KindBuilder
             new("force", Dimension.Force, "With which its spring presses."),
             new("applied", Dimension.One, "It presses.", IsCondition: true),
         ],
-        Faults = [AirSheet.Leak, new("broken spring", "It presses nothing, whatever its air.", [])],
+        Faults = [AirSheet.Leak, new("broken spring", "It presses nothing, whatever its air.", []), new(NotHeldBack, "Air of the service brake does not hold it back: both forces add.", [])],
     };
 
     public override Fluid? Holds => Fluid.Gas;
@@ -50,6 +52,7 @@ public sealed class SpringBrakeKind : KindBuilder
     {
         GasStore.Leak(plan, item);
         Slot broken = plan.Fault(item, "broken spring", ("", 1))[0];
+        Slot alone = plan.Fault(item, NotHeldBack, ("", 1))[0];
         if (plan.FindStore(item.Name) is not { } chamber)
         {
             return;
@@ -63,7 +66,7 @@ public sealed class SpringBrakeKind : KindBuilder
 
         double begins = Physical.Atmosphere + item.Get("begins at");
         double perPascal = item.Get("spring force") / item.Get("begins at");
-        SpringSignal force = new(chamber.Network, chamber.Store.First, (cylinder ?? chamber).Store.First, begins, perPascal, ReleasedByHand(plan, item), broken);
+        SpringSignal force = new(chamber.Network, chamber.Store.First, (cylinder ?? chamber).Store.First, begins, perPascal, ReleasedByHand(plan, item), broken, alone);
         plan.Name($"force of {item.Name}", Dimension.Force, force);
         plan.Name($"applied of {item.Name}", Dimension.One, new AtLeastSignal(force, perPascal), isCondition: true);
     }

@@ -10,6 +10,8 @@ namespace Sightglass.Plant.Kinds.Paths;
 /// <summary>A cock that cuts a part of the air system out and, where it vents, empties that part.</summary>
 public sealed class CutoutCockKind : ValveLikeKind
 {
+    private const string VentPlugged = "vent plugged";
+
     public override KindSheet Sheet { get; } = new()
     {
         Name = "cutout cock",
@@ -28,6 +30,7 @@ public sealed class CutoutCockKind : ValveLikeKind
         Faults =
         [
             new("stuck", "It does not move from where it stands.", []),
+            new(VentPlugged, "It vents nothing: what it cuts out keeps its air.", []),
             new("passes", "Closed, it still lets a share through.", [Parameter.Of("share", Dimension.One, "Of the open flow.", "5 %", "0.1 %", "100 %")]),
         ],
     };
@@ -36,12 +39,13 @@ public sealed class CutoutCockKind : ValveLikeKind
     {
         base.Connect(plan, item);
         Slot position = plan.PositionSlot(item);
+        Slot plugged = plan.Fault(item, VentPlugged, ("", 1))[0];
         if (item.Find("vent diameter") is { } d && Join.End(plan, item, item.To, "to", item.From) is { Holds: StoreSort.Gas } behind)
         {
             string name = $"vent of {item.Name}";
             GasPaths.Between<GasIso6358>(
                 plan, name, behind, Join.Outside(plan, name, behind), GasPaths.OfDiameter(d, item.Get("discharge coefficient")),
-                n => [plan.Bind(n, s => s[position.Index] > 0.5 ? 0 : 1)]);
+                n => [plan.Bind(n, s => s[position.Index] > 0.5 || s[plugged.Index] > 0.5 ? 0 : 1)]);
         }
     }
 }

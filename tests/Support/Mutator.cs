@@ -1,12 +1,15 @@
 using System.Text.RegularExpressions;
 
-namespace Sightglass.Book.Tests.Mutations;
+namespace Sightglass.Tests.Support;
 
 /// <summary>Changes one token of a text: left out, doubled, swapped with the next, put in the place of another, or one character of it mistyped.</summary>
 internal sealed partial class Mutator(string text, int seed)
 {
     private readonly Random _random = new(seed);
     private readonly Match[] _tokens = [.. Token().Matches(text).Where(m => !IsComment(text, m.Index))];
+
+    /// <summary>How many there are.</summary>
+    public int Tokens => _tokens.Length;
 
     public Mutant Next()
     {

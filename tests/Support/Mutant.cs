@@ -1,4 +1,4 @@
-namespace Sightglass.Book.Tests.Mutations;
+namespace Sightglass.Tests.Support;
 
 /// <summary>A text with one token changed, and where.</summary>
 /// <param name="Line">Line of the change, from 1.</param>
