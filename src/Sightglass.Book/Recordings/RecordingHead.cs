@@ -11,15 +11,20 @@ internal static class RecordingHead
 {
     private static readonly char[] s_separators = [';', '\t', ','];
 
-    /// <summary>The separator that stands most often outside of quotes in a line, the first that is not blank where none is said.</summary>
+    /// <summary>The separator that stands most often outside of quotes in a line, the first that has one where none is said.</summary>
     public static char SeparatorOf(SourceText source, int? line)
     {
         for (int i = line ?? 1; i <= source.LineCount; i++)
         {
             string text = source.LineText(i);
-            if (text.Length > 0 && (line is not null || !string.IsNullOrWhiteSpace(text)))
+            if (text.AsSpan().IndexOfAny(s_separators) >= 0)
             {
                 return s_separators.MaxBy(s => Outside(text, s));
+            }
+
+            if (line is not null)
+            {
+                break;
             }
         }
 

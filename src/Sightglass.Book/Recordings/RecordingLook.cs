@@ -20,6 +20,9 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
     private const int MostExamples = 4;
     private const int Longest = 30;
 
+    /// <summary>The line of the heads, where something stands over them.</summary>
+    public int? HeadLine { get; init; }
+
     /// <summary>Looks at a file.</summary>
     /// <param name="path">Of the file.</param>
     /// <param name="found">Takes what is wrong with it as a file.</param>
@@ -45,7 +48,7 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
         char separator = RecordingHead.SeparatorOf(source, null);
         CsvScanner scanner = new(source.Text, separator);
         Gathered[]? columns = null;
-        int rows = 0;
+        (int rows, int before, int line) = (0, 0, 0);
         while (scanner.Next())
         {
             if (scanner.IsBlank)
@@ -53,8 +56,15 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
                 continue;
             }
 
+            if (columns is null && scanner.Fields.Count(f => scanner.Text(f).Length > 0) < 2)
+            {
+                before++; // a title over the table
+                continue;
+            }
+
             if (columns is null)
             {
+                line = source.Locate(scanner.Fields[0].Start).Line;
                 columns = [.. scanner.Fields.Select(f => new Gathered(scanner.Text(f)))];
                 continue;
             }
@@ -75,7 +85,7 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
 
         bool comma = separator != ',' && columns.Any(c => c.Numbers < c.Commas);
         string? time = (columns.FirstOrDefault(c => c.Clocks > 0 && c.Clocks == c.Filled) ?? columns.FirstOrDefault(c => c.Head.Contains("time", StringComparison.OrdinalIgnoreCase)))?.Head;
-        return new(source.Path, separator, comma, time, rows, [.. columns.Select(c => c.Of(comma))]);
+        return new(source.Path, separator, comma, time, rows, [.. columns.Select(c => c.Of(comma))]) { HeadLine = before > 0 ? line : null };
     }
 
     /// <summary>A mapping to be filled in: every column with what it holds, none with what it means.</summary>
@@ -89,6 +99,7 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
         text.Append("    text: \"TO DECIDE: what was recorded, where it comes from and who may see it.\"\n");
         text.Append("    file: ").Append(Quoted($"recordings/{File}")).Append('\n');
         text.Append("    time: ").Append(Quoted(Time ?? "TO DECIDE")).Append('\n');
+        text.Append(HeadLine is { } line ? string.Create(CultureInfo.InvariantCulture, $"    heads in line: {line}\n") : "");
         text.Append(HasDecimalComma ? "    decimal: comma\n" : "");
         string[] missing = [.. Columns.Where(c => c.IsNumber).SelectMany(c => c.Others).Distinct(StringComparer.Ordinal)];
         text.Append(missing.Length == 0 ? "" : $"    missing: [{string.Join(", ", missing.Select(Quoted))}]\n");
