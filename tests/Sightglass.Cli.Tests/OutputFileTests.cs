@@ -18,6 +18,7 @@ public sealed class OutputFileTests
         ["run"] = ["run", "leaking compartment", "--for", "1min", "--every", "30 s"],
         ["train"] = ["train", "local train"],
         ["try"] = ["try", "drain-water", "--cases", "1"],
+        ["try --drill"] = ["try", "empty-a-leaking-compartment-draft", "-s", "leaking compartment", "--road-number", "4112", "--cases", "8"],
         ["walk"] = ["walk"],
         ["walkdown"] = ["walkdown", "fuel"],
     };
@@ -31,7 +32,7 @@ public sealed class OutputFileTests
     [Fact]
     public void Options_OfTheCommandLine_AreTheKnownOnes() =>
         Assert.Equal(
-            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "recording --csv", "recording --plot", "recording --save", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
+            ["calc --plot", "check --missing", "haul --plot", "lesson --html", "lesson --vtt", "paper --html", "paper --pdf", "recording --csv", "recording --plot", "recording --save", "run --csv", "run --plot", "run --save", "train --html", "train --pdf", "try --drill", "try --html", "try --outcomes", "try --pocket", "walk --svg", "walkdown --html"],
             Options.Select(o => $"{o.Data.Item1} {o.Data.Item2}").Order(StringComparer.Ordinal));
 
     [Theory]
@@ -53,6 +54,21 @@ public sealed class OutputFileTests
     {
         Assert.SkipUnless(OperatingSystem.IsLinux() && Directory.Exists("/sys"), "There is no folder in which nobody may write.");
         await Refused(verb, option, "/sys/sightglass.out", "name a file where you may write");
+    }
+
+    /// <summary>A failing case as a file of the book; where nothing fails, none is written and it is said.</summary>
+    [Fact]
+    public async Task Try_Drill_WritesTheCaseThatFails()
+    {
+        using ScratchFolder scratch = new();
+        string file = scratch.At("found.yaml");
+        Call call = await Call.Of([.. s_calls["try --drill"], "--drill", file]);
+        Assert.Contains($"Written: {file}.", call.Output, StringComparison.Ordinal);
+        Assert.Contains("solved by:\n      - empty-a-leaking-compartment\n", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        File.Delete(file);
+        Call none = await Call.Of([.. s_calls["try"], "--drill", file]);
+        Assert.Contains("nothing failed that could be laid out", none.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
     }
 
     [Fact]

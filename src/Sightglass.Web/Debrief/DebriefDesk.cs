@@ -3,6 +3,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Basics.Time;
 using Sightglass.Training.Debrief;
 using Sightglass.Training.Drills;
+using Sightglass.Web.Live;
 using Sightglass.Web.Room;
 using Sightglass.World.Records;
 
@@ -17,7 +18,7 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
     /// <summary>So many are kept: a group that talks over its evening.</summary>
     private const int Kept = 4;
 
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
     private readonly List<(string Record, long End, int Lines, DebriefFilm Film)> _films = [];
 
     /// <summary>A drill of the room by its number; null where there is none.</summary>
@@ -33,7 +34,7 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
             return (null, why);
         }
 
-        return await Alone<(DebriefFilm?, string?)>(
+        return await _one.Do<(DebriefFilm?, string?)>(
             () =>
             {
                 if (_films.FirstOrDefault(f => f.Record == drill.Record && f.End == record!.End && f.Lines == record.Lines.Length).Film is { } kept)
@@ -52,14 +53,14 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
 
     /// <summary>One moment of it exactly; null where its record cannot be run again.</summary>
     public async Task<DebriefMoment?> At(RoomDrill drill, SimTime at, CancellationToken cancel) =>
-        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await Alone(() => DebriefReplay.At(bound!, record!, at, cancel), cancel) : null;
+        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await _one.Do(() => DebriefReplay.At(bound!, record!, at, cancel), cancel) : null;
 
     /// <summary>How it would have gone another way; null where its record cannot be run again.</summary>
     public async Task<WhatIfResult?> WhatIf(RoomDrill drill, WhatIfAsk ask, IProgress<SimTime>? told, CancellationToken cancel) =>
-        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await Alone(() => Training.Debrief.WhatIf.Run(bound!, record!, ask, told, cancel), cancel) : null;
+        Ready(drill, out BoundDrill? bound, out SessionRecord? record) is null ? await _one.Do(() => Training.Debrief.WhatIf.Run(bound!, record!, ask, told, cancel), cancel) : null;
 
     /// <summary>Cards that the trainee might have worked by.</summary>
-    public async Task<ImmutableArray<WhatIfCard>> Cards(BoundDrill drill, CancellationToken cancel) => await Alone(() => WhatIfCard.Of(drill), cancel);
+    public async Task<ImmutableArray<WhatIfCard>> Cards(BoundDrill drill, CancellationToken cancel) => await _one.Do(() => WhatIfCard.Of(drill), cancel);
 
     public void Dispose() => _one.Dispose();
 
@@ -70,18 +71,5 @@ public sealed class DebriefDesk(TrainingRoom room) : IDisposable
         return bound is null ? Say.It("It was worked by another state of the book, and can be run again by that one alone. Its record is kept.")
             : record is null ? Say.It("Its record is not kept, or cannot be read.")
             : null;
-    }
-
-    private async Task<T> Alone<T>(Func<T> work, CancellationToken cancel)
-    {
-        await _one.WaitAsync(cancel);
-        try
-        {
-            return await Task.Run(work, cancel);
-        }
-        finally
-        {
-            _one.Release();
-        }
     }
 }

@@ -11,7 +11,7 @@ namespace Sightglass.Web.Failures;
 /// <param name="shelf">The book.</param>
 public sealed class FailureDesk(BookShelf shelf) : IDisposable
 {
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
     private readonly ConcurrentDictionary<(ServedBook Of, string Item), Lazy<Task<ImmutableArray<Failure>>>> _worked = new();
 
     /// <summary>The situation in which things fail; null where the book names none.</summary>
@@ -34,28 +34,20 @@ public sealed class FailureDesk(BookShelf shelf) : IDisposable
             _worked.TryRemove(old, out _);
         }
 
-        return _worked.GetOrAdd((now, item.Name), _ => new(() => Task.Run(() => Work(now, item.Name)))).Value;
+        return _worked.GetOrAdd((now, item.Name), _ => new(() => _one.Do(() => Work(now, item.Name)))).Value;
     }
 
     public void Dispose() => _one.Dispose();
 
-    private async Task<ImmutableArray<Failure>> Work(ServedBook book, string item)
+    private static ImmutableArray<Failure> Work(ServedBook book, string item)
     {
         if (book.Book.InService is not { } name)
         {
             return [];
         }
 
-        await _one.WaitAsync();
-        try
-        {
-            Situation situation = book.Book.Situations[name];
-            Plan? plan = book.Fleet.For(situation.RoadNumbers.FirstOrDefault(), situation.Train);
-            return plan is not null && plan.Book.Items.TryGetValue(item, out Item? failing) ? FailureRun.Of(plan, situation, [failing], FailureRun.Usual) : [];
-        }
-        finally
-        {
-            _one.Release();
-        }
+        Situation situation = book.Book.Situations[name];
+        Plan? plan = book.Fleet.For(situation.RoadNumbers.FirstOrDefault(), situation.Train);
+        return plan is not null && plan.Book.Items.TryGetValue(item, out Item? failing) ? FailureRun.Of(plan, situation, [failing], FailureRun.Usual) : [];
     }
 }

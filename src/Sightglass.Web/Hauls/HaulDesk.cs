@@ -9,7 +9,7 @@ namespace Sightglass.Web.Hauls;
 /// <param name="shelf">The book.</param>
 public sealed class HaulDesk(BookShelf shelf) : IDisposable
 {
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
 
     /// <summary>Routes in the order of the author's files.</summary>
     public IReadOnlyList<Route> All => [.. shelf.Book.Routes.Values.OrderBy(r => r.Span)];
@@ -19,23 +19,15 @@ public sealed class HaulDesk(BookShelf shelf) : IDisposable
     {
         ServedBook now = shelf.Now;
         Tongue tongue = Tongue.Spoken;
-        await _one.WaitAsync();
-        try
+        return await _one.Do(() =>
         {
-            return await Task.Run(() =>
+            using (tongue.Speak())
             {
-                using (tongue.Speak())
-                {
-                    List<HaulRefusal> refused = [];
-                    HaulRequest request = new HaulReader(ask.Typed, refused).Read(route, ask.Sands);
-                    return (refused.Count == 0 ? Haul.Of(now.Fleet, request, refused) : null, (IReadOnlyList<HaulRefusal>)refused);
-                }
-            });
-        }
-        finally
-        {
-            _one.Release();
-        }
+                List<HaulRefusal> refused = [];
+                HaulRequest request = new HaulReader(ask.Typed, refused).Read(route, ask.Sands);
+                return (refused.Count == 0 ? Haul.Of(now.Fleet, request, refused) : null, (IReadOnlyList<HaulRefusal>)refused);
+            }
+        });
     }
 
     public void Dispose() => _one.Dispose();

@@ -12,7 +12,7 @@ public sealed class SearchDesk(BookShelf shelf) : IDisposable
 {
     private const ulong Seed = 1;
 
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
     private readonly ConcurrentDictionary<(ServedBook Of, string Search), Lazy<Task<SearchWorked>>> _worked = new();
 
     /// <summary>Searches in the order of the author's files.</summary>
@@ -28,23 +28,15 @@ public sealed class SearchDesk(BookShelf shelf) : IDisposable
             _worked.TryRemove(old, out _);
         }
 
-        return _worked.GetOrAdd((now, search.Name), _ => new(() => Task.Run(() => Work(now, search)))).Value;
+        return _worked.GetOrAdd((now, search.Name), _ => new(() => _one.Do(() => Work(now, search)))).Value;
     }
 
     public void Dispose() => _one.Dispose();
 
-    private async Task<SearchWorked> Work(ServedBook book, Search search)
+    private static SearchWorked Work(ServedBook book, Search search)
     {
-        await _one.WaitAsync();
-        try
-        {
-            DiagnosticList found = [];
-            return BoundSearch.Bind(book.Fleet, search, found) is not { } bound ? new(null, 0, [.. found.Select(d => d.Message)])
-                : new(CauseTable.Make(bound, Seed, out int holds), holds, []);
-        }
-        finally
-        {
-            _one.Release();
-        }
+        DiagnosticList found = [];
+        return BoundSearch.Bind(book.Fleet, search, found) is not { } bound ? new(null, 0, [.. found.Select(d => d.Message)])
+            : new(CauseTable.Make(bound, Seed, out int holds), holds, []);
     }
 }

@@ -12,7 +12,7 @@ public sealed class TrainDesk(BookShelf shelf) : IDisposable
     /// <summary>Kept at most; then all are forgotten.</summary>
     private const int Most = 64;
 
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
     private readonly ConcurrentDictionary<(ServedBook Of, string Train), Lazy<Task<TrainCheckResult>>> _checked = new();
 
     /// <summary>What came out of a check, by the book as it is served now; worked out when first asked for.</summary>
@@ -29,21 +29,8 @@ public sealed class TrainDesk(BookShelf shelf) : IDisposable
             _checked.TryRemove(old, out _);
         }
 
-        return _checked.GetOrAdd((now, ConsistText.Of(consist)), _ => new(() => Task.Run(() => Work(now, consist)))).Value;
+        return _checked.GetOrAdd((now, ConsistText.Of(consist)), _ => new(() => _one.Do(() => TrainCheck.Of(now.Book, consist)))).Value;
     }
 
     public void Dispose() => _one.Dispose();
-
-    private async Task<TrainCheckResult> Work(ServedBook book, Consist consist)
-    {
-        await _one.WaitAsync();
-        try
-        {
-            return TrainCheck.Of(book.Book, consist);
-        }
-        finally
-        {
-            _one.Release();
-        }
-    }
 }

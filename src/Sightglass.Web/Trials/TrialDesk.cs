@@ -27,7 +27,7 @@ public sealed class TrialDesk(BookShelf shelf) : IDisposable
     /// <summary>One thread: the other is for whoever works in the room or looks at a page.</summary>
     private const int Threads = 1;
 
-    private readonly SemaphoreSlim _one = new(1);
+    private readonly OneByOne _one = new();
     private readonly Lock _gate = new();
     private readonly List<(ServedBook Of, TrialWork Work)> _works = [];
     private readonly BookChanges _changes = new(shelf.Folder, KindLibrary.Catalog, () => [new Fleet().Add]);
@@ -81,13 +81,14 @@ public sealed class TrialDesk(BookShelf shelf) : IDisposable
         {
             if (_works.Count >= Kept && _works.FindIndex(w => w.Work.IsOver) is >= 0 and var old)
             {
+                _works[old].Work.Dispose();
                 _works.RemoveAt(old);
             }
 
             _works.Add((book, work));
         }
 
-        _ = Task.Run(() => Run(book, card, work));
+        _ = _one.Do(() => Run(book, card, work));
         return work;
     }
 
@@ -135,9 +136,8 @@ public sealed class TrialDesk(BookShelf shelf) : IDisposable
         }
     }
 
-    private async Task Run(ServedBook book, TrialCard card, TrialWork work)
+    private static TrialWork Run(ServedBook book, TrialCard card, TrialWork work)
     {
-        await _one.WaitAsync();
         try
         {
             DiagnosticList found = [];
@@ -148,15 +148,12 @@ public sealed class TrialDesk(BookShelf shelf) : IDisposable
                 ? Trier.Run(new(setup, read, card.Text, options, LeftOut: false), work.Stopped)
                 : null;
             work.End(result, result is null ? [.. found.Where(d => d.Severity == Severity.Error).Select(d => d.ToString())] : []);
+            return work;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             work.End(null, [Say.With($"It could not be tried: {e.Message}")]);
             throw;
-        }
-        finally
-        {
-            _one.Release();
         }
     }
 
