@@ -196,10 +196,11 @@ public sealed partial class World
             (_firingsSince, _firings, _tellings) = (Now, 0, 0);
         }
 
-        (int fired, int most) = rule.Follows ? (++_tellings, MostTellingsASecond) : (++_firings, MostFiringsASecond);
+        (int fired, int most) = rule.Follows ? (++_tellings, MostTellingsASecond) : (++_firings, MostFiringsASecond * Plan.Book.Vehicles.Length);
         if (fired > most)
         {
-            Trouble = FormattableString.Invariant($"more than {most} firings in a second of: {FormattableString.Invariant(rule.Name)}");
+            string last = rule.Name.Format.Length > 0 ? FormattableString.Invariant(rule.Name) : "something that is not told";
+            Trouble = FormattableString.Invariant($"more than {most} firings in a second, the last one of: {last}");
             return;
         }
 

@@ -17,7 +17,7 @@ namespace Sightglass.World;
 /// </summary>
 public sealed partial class World
 {
-    /// <summary>More firings of switches than this within a second make a run undecided.</summary>
+    /// <summary>More firings of switches than this within a second for each vehicle make a run undecided.</summary>
     public const int MostFiringsASecond = 50;
 
     /// <summary>More rounds of solving at one moment than this make a run undecided: relays that undo each other by way of what they switch.</summary>

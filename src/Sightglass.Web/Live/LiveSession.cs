@@ -91,6 +91,7 @@ public sealed class LiveSession : LiveWorld
             }
 
             See(new(line.At));
+            GoOnFromHere();
         }
     }
 

@@ -12,20 +12,16 @@ namespace Sightglass.Web.Live;
 /// </summary>
 public abstract class LiveWorld : IDisposable
 {
-    /// <summary>Seconds of the wall's clock that one look may make up for: after a pause of the computer the world does not race.</summary>
-    private const double MostCatchUp = 1;
-
     private readonly TimeProvider _clock;
     private readonly LaneBank _bank;
     private readonly RecordFile? _record;
-    private long _lookedAt;
-    private double _left;
+    private readonly Course _course;
     private bool _closed;
     private bool _gone;
 
     private protected LiveWorld(Plan plan, SessionStart start, TimeProvider clock, RecordFile? record)
     {
-        (Start, _clock, _record) = (start, clock, record);
+        (Start, _clock, _record, _course) = (start, clock, record, new(clock));
         _bank = new(plan);
         World = new(_bank, 0) { Journal = [] };
     }
@@ -50,13 +46,17 @@ public abstract class LiveWorld : IDisposable
     /// <summary>The last moment, ticks, that the record knows to have been reached.</summary>
     protected long Noted { get; set; }
 
+    /// <summary>The beats by which it is looked at; null where it is looked at whenever somebody wants to.</summary>
+    internal Metre? Metre { get; init; }
+
     /// <summary>How fast it goes from now on.</summary>
     public void SetPace(Pace pace)
     {
         lock (Gate)
         {
-            Catch();
-            (Pace, _left) = (pace, 0);
+            Catch(_clock.GetTimestamp());
+            Pace = pace;
+            GoOnFromHere();
             Note();
             PaceChanged();
         }
@@ -65,12 +65,15 @@ public abstract class LiveWorld : IDisposable
     }
 
     /// <summary>Lets the world go as far as the clock says.</summary>
-    public void Look()
+    public void Look() => Look(_clock.GetTimestamp());
+
+    /// <summary>Lets the world go as far as the clock said at one of its readings, not later than now: what comes a little late is still what it would have been.</summary>
+    public void Look(long wall)
     {
         bool moved;
         lock (Gate)
         {
-            moved = Catch();
+            moved = Catch(wall);
         }
 
         if (moved)
@@ -86,7 +89,7 @@ public abstract class LiveWorld : IDisposable
         ArgumentNullException.ThrowIfNull(action);
         lock (Gate)
         {
-            Catch();
+            Catch(_clock.GetTimestamp());
             if ((_closed ? Say.It("this run is over") : World.Trouble ?? Fault(action)) is { } why)
             {
                 return why;
@@ -217,25 +220,22 @@ public abstract class LiveWorld : IDisposable
         }
     }
 
-    private bool Catch()
+    /// <summary>The clock goes on from where the world stands; for whoever has moved it otherwise.</summary>
+    protected void GoOnFromHere() => _course.Set(World.Now, Pace.Rate(), Metre);
+
+    private bool Catch(long wall)
     {
-        long now = _clock.GetTimestamp();
-        double passed = Math.Min(_clock.GetElapsedTime(_lookedAt, now).TotalSeconds, MostCatchUp);
-        _lookedAt = now;
         if (Pace == Pace.Hold || _closed)
         {
             return false;
         }
 
-        _left += passed * Pace.Rate() * SimTime.TicksPerSecond;
-        long ticks = (long)_left;
-        if (ticks <= 0)
+        SimTime to = _course.At(wall);
+        if (to <= World.Now)
         {
             return false;
         }
 
-        _left -= ticks;
-        SimTime to = new(World.Now.Ticks + ticks);
         SeeOnTheWay(to);
         See(to);
         if (World.Now.Ticks - Noted > 2 * Pace.Rate() * SimTime.TicksPerSecond)

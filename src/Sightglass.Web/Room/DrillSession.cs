@@ -99,13 +99,21 @@ public sealed class DrillSession : LiveWorld
     /// <param name="record">Takes what is done, or null where nothing is kept.</param>
     /// <param name="found">Says why not.</param>
     public static DrillSession? Begin(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record, DiagnosticList found) =>
-        Made(drill, start, null, clock, record, found);
+        Begin(drill, start, clock, record, found, null);
+
+    /// <summary>Begins anew, with beats of its own.</summary>
+    internal static DrillSession? Begin(BoundDrill drill, SessionStart start, TimeProvider clock, RecordFile? record, DiagnosticList found, Metre? metre) =>
+        Made(drill, start, null, clock, record, found, metre);
 
     /// <summary>Goes on where a record ends: its actions are done again, without waiting.</summary>
-    public static DrillSession? Restore(BoundDrill drill, SessionRecord record, TimeProvider clock, RecordFile? file, DiagnosticList found)
+    public static DrillSession? Restore(BoundDrill drill, SessionRecord record, TimeProvider clock, RecordFile? file, DiagnosticList found) =>
+        Restore(drill, record, clock, file, found, null);
+
+    /// <summary>Goes on where a record ends, with beats of its own.</summary>
+    internal static DrillSession? Restore(BoundDrill drill, SessionRecord record, TimeProvider clock, RecordFile? file, DiagnosticList found, Metre? metre)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Made(drill, record.Header.Start, record, clock, file, found);
+        return Made(drill, record.Header.Start, record, clock, file, found, metre);
     }
 
     /// <summary>Lets one more reason hold it.</summary>
@@ -133,9 +141,14 @@ public sealed class DrillSession : LiveWorld
         return refused;
     }
 
+    /// <summary>One beat of the clock on the wall, now.</summary>
+    /// <returns>Whether it is done with.</returns>
+    public bool Beat() => Beat(null);
+
     /// <summary>One beat of the clock on the wall.</summary>
+    /// <param name="wall">The reading of the clock for which it is due, not later than now; null: now.</param>
     /// <returns>Whether it is done with: judged, or the numbers could not go on.</returns>
-    public bool Beat()
+    public bool Beat(long? wall)
     {
         if (Current is { IsOver: true, IsJudged: false, Trouble: null })
         {
@@ -143,7 +156,14 @@ public sealed class DrillSession : LiveWorld
         }
         else if (Current is { IsJudged: false, Trouble: null })
         {
-            Look();
+            if (wall is { } due)
+            {
+                Look(due);
+            }
+            else
+            {
+                Look();
+            }
         }
 
         return Current.IsJudged || Current.Trouble is not null;
@@ -184,6 +204,7 @@ public sealed class DrillSession : LiveWorld
             if (!IsClosed)
             {
                 See(World.Now);
+                GoOnFromHere();
                 Note();
             }
         }
@@ -234,11 +255,11 @@ public sealed class DrillSession : LiveWorld
         };
     }
 
-    private static DrillSession? Made(BoundDrill drill, SessionStart start, SessionRecord? record, TimeProvider clock, RecordFile? file, DiagnosticList found)
+    private static DrillSession? Made(BoundDrill drill, SessionStart start, SessionRecord? record, TimeProvider clock, RecordFile? file, DiagnosticList found, Metre? metre)
     {
         ArgumentNullException.ThrowIfNull(drill);
         ArgumentNullException.ThrowIfNull(clock);
-        DrillSession session = new(drill, start, clock, file);
+        DrillSession session = new(drill, start, clock, file) { Metre = metre };
         if (DrillReplay.Begin(session.World, drill, start, found) is not { } run)
         {
             session.Dispose();

@@ -59,4 +59,13 @@ public sealed class RoomDrill
     public ImmutableSortedDictionary<int, string> Worked { get; internal set; } = ImmutableSortedDictionary<int, string>.Empty;
 
     internal DrillLook? Look { get; set; }
+
+    /// <summary>Who works in it now.</summary>
+    internal ImmutableArray<Seat> Seats { get; set; } = [];
+
+    /// <summary>Whether somebody came or left since it was last seen who is there, or is away for a moment.</summary>
+    internal volatile bool MayChange = true;
+
+    /// <summary>1 while a beat works.</summary>
+    internal int Beating;
 }

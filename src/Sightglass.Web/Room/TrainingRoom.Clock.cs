@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Room;
 
@@ -48,29 +49,62 @@ public sealed partial class TrainingRoom
         }
 
         DateTimeOffset now = _clock.GetUtcNow();
-        Seat[] there = [.. _seats.Values.Where(s => s.Drill == drill)];
+        ImmutableArray<Seat> there = drill.Seats;
         session.Watched = [.. there.Where(s => s.IsThere).Select(s => s.Person)];
-        if (there.All(s => s.IsThere))
+        bool isWhole = there.All(s => s.IsThere), isLost = there.Any(s => !s.IsThere && now - (s.LostAt ?? DateTimeOffset.MinValue) >= s_away);
+        if (isWhole)
         {
             session.Release(HoldReason.Lost);
         }
-        else if (there.Any(s => !s.IsThere && now - (s.LostAt ?? DateTimeOffset.MinValue) >= s_away))
+        else if (isLost)
         {
             session.Hold(HoldReason.Lost);
         }
+
+        drill.MayChange = !isWhole && !isLost;
     }
 
+    private Metre MetreOf(int number) => _metres[number % Metre.Phases];
+
+    /// <summary>Beats what is due since the last call, each for the moment at which it was due. A drill whose last beat still works leaves this one out; the next makes up for it.</summary>
     private void Beat()
     {
-        if (Interlocked.Exchange(ref _beating, 1) != 0)
+        List<RoomDrill> due = [];
+        long wall = _clock.GetTimestamp();
+        lock (_beatGate)
         {
-            return; // a beat that comes while the last one still works is left out
+            long step = (long)(_clock.GetElapsedTime(_origin, wall) / Metre.Step);
+            long first = Math.Max(_beaten + 1, step - Metre.Phases + 1);
+            _beaten = Math.Max(_beaten, step);
+            if (first <= step)
+            {
+                due.AddRange(_living.Where(d => (((d.Number - first) % Metre.Phases) + Metre.Phases) % Metre.Phases <= step - first));
+            }
         }
 
         try
         {
-            ImmutableArray<RoomDrill> living = _living;
-            foreach (RoomDrill drill in living)
+            if (due.Count > 0)
+            {
+                Parallel.ForEach(due, drill => Beat(drill, wall));
+            }
+        }
+        catch (AggregateException e) when (e.InnerExceptions.All(x => x is ObjectDisposedException))
+        {
+            // The program ends.
+        }
+    }
+
+    private void Beat(RoomDrill drill, long wall)
+    {
+        if (Interlocked.Exchange(ref drill.Beating, 1) != 0)
+        {
+            return;
+        }
+
+        try
+        {
+            if (drill.MayChange)
             {
                 lock (_gate)
                 {
@@ -78,21 +112,14 @@ public sealed partial class TrainingRoom
                 }
             }
 
-            Parallel.ForEach(living, drill =>
+            if (drill.Session is { } session && session.Beat(MetreOf(drill.Number).Last(wall)))
             {
-                if (drill.Session is { } session && session.Beat())
-                {
-                    _ = End(drill);
-                }
-            });
-        }
-        catch (AggregateException e) when (e.InnerExceptions.All(x => x is ObjectDisposedException))
-        {
-            // The program ends.
+                _ = End(drill);
+            }
         }
         finally
         {
-            Volatile.Write(ref _beating, 0);
+            Volatile.Write(ref drill.Beating, 0);
         }
     }
 
@@ -111,6 +138,7 @@ public sealed partial class TrainingRoom
             {
                 seat.Pages--;
                 seat.LostAt = seat.IsThere ? null : room._clock.GetUtcNow();
+                seat.Drill?.MayChange = true;
             }
 
             room.Changed?.Invoke();

@@ -72,7 +72,7 @@ public sealed partial class TrainingRoom
             return Say.It("Its record cannot be read.");
         }
 
-        return Began(bound, record.Header.BookHash, record.Header.Start, [.. Seats.Where(s => s.Drill == drill).OrderBy(s => s.Person != bound.Person).ThenBy(s => s.Person)], drill.IsAlone, record.Until(Math.Clamp(at.Ticks, 0, record.End)), drill);
+        return Began(bound, record.Header.BookHash, record.Header.Start, [.. drill.Seats.OrderBy(s => s.Person != bound.Person).ThenBy(s => s.Person)], drill.IsAlone, record.Until(Math.Clamp(at.Ticks, 0, record.End)), drill);
     }
 
     private static string Short(string text)
@@ -143,7 +143,11 @@ public sealed partial class TrainingRoom
                 _nextSeat = j.Seat + 1;
                 break;
             case RoomEvent.Left l:
-                _seats.Remove(l.Seat);
+                if (_seats.Remove(l.Seat, out Seat? gone))
+                {
+                    Sit(gone, null);
+                }
+
                 break;
             case RoomEvent.Began b:
                 _drills[b.Number] = new(b.Number, b.Record, b.Start, b.IsAlone, b.From, b.On);
@@ -152,11 +156,13 @@ public sealed partial class TrainingRoom
                 // Who goes back keeps what they wrote until then.
                 long until = drill.From is { } from && seat.Drill?.Number == from && RecordOf(drill) is { } record ? record.Header.From?.At ?? 0 : -1;
                 drill.Worked = drill.Worked.SetItem(s.Person, seat.Name);
-                (seat.Drill, seat.Person, seat.Notes) = (drill, s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
+                (seat.Person, seat.Notes) = (s.Person, [.. seat.Notes.Where(n => n.At.Ticks <= until)]);
+                Sit(seat, drill);
                 drill.Workers = [.. drill.Workers.Where(w => w.Seat != s.Seat), new(s.Seat, seat.Name, s.Person)];
                 break;
             case RoomEvent.Freed f when _seats.TryGetValue(f.Seat, out Seat? seat):
-                (seat.Drill, seat.Notes) = (null, []);
+                seat.Notes = [];
+                Sit(seat, null);
                 break;
             case RoomEvent.Ended e when _drills.TryGetValue(e.Number, out RoomDrill? drill):
                 drill.Ended = e.On;
@@ -177,6 +183,20 @@ public sealed partial class TrainingRoom
                 ImmutableSortedDictionary<string, Verdict> own = drill.Marks.GetValueOrDefault(m.Assessor) ?? ImmutableSortedDictionary<string, Verdict>.Empty;
                 drill.Marks = drill.Marks.SetItem(m.Assessor, own.SetItem(m.Line, m.Verdict));
                 break;
+        }
+    }
+
+    private static void Sit(Seat seat, RoomDrill? drill)
+    {
+        if (seat.Drill is { } left)
+        {
+            (left.Seats, left.MayChange) = (left.Seats.Remove(seat), true);
+        }
+
+        seat.Drill = drill;
+        if (drill is not null)
+        {
+            (drill.Seats, drill.MayChange) = (drill.Seats.Add(seat), true);
         }
     }
 
@@ -201,7 +221,7 @@ public sealed partial class TrainingRoom
                 continue;
             }
 
-            if (DrillSession.Restore(bound, record!, _clock, file, found) is not { } session)
+            if (DrillSession.Restore(bound, record!, _clock, file, found, MetreOf(drill.Number)) is not { } session)
             {
                 file.Dispose();
                 continue;

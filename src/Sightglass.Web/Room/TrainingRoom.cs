@@ -22,8 +22,6 @@ public sealed partial class TrainingRoom : IDisposable
     private const int LongestName = 60;
     private const int LongestText = 500;
     private const int MostSeats = 500;
-    private static readonly TimeSpan s_beat = TimeSpan.FromMilliseconds(100);
-
     /// <summary>So long may a page be away before the clock stands: one that is read anew is back by then.</summary>
     private static readonly TimeSpan s_away = TimeSpan.FromSeconds(2);
 
@@ -36,8 +34,11 @@ public sealed partial class TrainingRoom : IDisposable
     private readonly SortedDictionary<int, Seat> _seats = [];
     private readonly SortedDictionary<int, RoomDrill> _drills = [];
     private ImmutableArray<RoomDrill> _living = [];
+    private readonly long _origin;
+    private readonly Metre[] _metres;
+    private readonly Lock _beatGate = new();
+    private long _beaten = -1;
     private int _nextSeat = 1;
-    private int _beating;
 
     /// <param name="shelf">The book.</param>
     /// <param name="folder">Keeps the room's log and the records, or null where nothing is kept.</param>
@@ -46,7 +47,8 @@ public sealed partial class TrainingRoom : IDisposable
     {
         ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(clock);
-        (_shelf, _folder, _clock) = (shelf, folder, clock);
+        (_shelf, _folder, _clock, _origin) = (shelf, folder, clock, clock.GetTimestamp());
+        _metres = [.. Enumerable.Range(0, Metre.Phases).Select(phase => new Metre(clock, _origin, phase))];
         if (folder is not null)
         {
             Directory.CreateDirectory(folder);
@@ -59,7 +61,7 @@ public sealed partial class TrainingRoom : IDisposable
             Revive();
         }
 
-        _timer = clock.CreateTimer(_ => Beat(), null, s_beat, s_beat);
+        _timer = clock.CreateTimer(_ => Beat(), null, Metre.Step, Metre.Step);
     }
 
     /// <summary>Raised, outside of any lock, when somebody came or left, or a drill began or ended.</summary>
@@ -216,7 +218,7 @@ public sealed partial class TrainingRoom : IDisposable
         lock (_gate)
         {
             trouble = drill.Session is null || person < 0 || person >= drill.Session.Current.Sights.Length ? Say.It("There is nobody like that in it.")
-                : _seats.Values.Any(s => s.Drill == drill && s.Person == person && s != seat) ? Say.It("Somebody is that person already.")
+                : drill.Seats.Any(s => s.Person == person && s != seat) ? Say.It("Somebody is that person already.")
                 : Told(new RoomEvent.Seated(_clock.GetUtcNow(), seat.Number, drill.Number, person));
         }
 
@@ -288,7 +290,7 @@ public sealed partial class TrainingRoom : IDisposable
                 return Say.With($"It could not be written down, so it was not done: {e.Message}");
             }
 
-            DrillSession? session = repeated is null ? DrillSession.Begin(bound, start, _clock, file, found) : DrillSession.Restore(bound, repeated, _clock, file, found);
+            DrillSession? session = repeated is null ? DrillSession.Begin(bound, start, _clock, file, found, MetreOf(number)) : DrillSession.Restore(bound, repeated, _clock, file, found, MetreOf(number));
             if (session is null)
             {
                 file?.Dispose();
@@ -298,7 +300,7 @@ public sealed partial class TrainingRoom : IDisposable
             DateTimeOffset now = _clock.GetUtcNow();
             foreach (RoomDrill left in seats.Select(s => s.Drill).OfType<RoomDrill>().Distinct().ToArray())
             {
-                if (left.Ended is null && !_seats.Values.Any(s => s.Drill == left && !seats.Contains(s)))
+                if (left.Ended is null && left.Seats.All(seats.Contains))
                 {
                     _ = EndNow(left);
                 }
@@ -339,7 +341,7 @@ public sealed partial class TrainingRoom : IDisposable
 
     private void TellAll(RoomDrill drill)
     {
-        foreach (Seat seat in Seats.Where(s => s.Drill == drill))
+        foreach (Seat seat in drill.Seats)
         {
             seat.Tell();
         }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using Sightglass.Basics.Language;
 using Sightglass.Training.Drills;
@@ -9,7 +8,13 @@ namespace Sightglass.Web.Room.Trainee;
 /// <summary>What is read out before a drill begins.</summary>
 internal static class TraineeBrief
 {
-    public static void Add(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound)
+    public static void Add(PieceMaker pieces, RoomDrill drill, BoundDrill bound)
+    {
+        pieces.Add("main", "", (bound, drill.IsAlone), static of => Page(of.bound, of.IsAlone));
+        pieces.Add("side", "", "", static none => none);
+    }
+
+    private static string Page(BoundDrill bound, bool alone)
     {
         Book.Model.Drill told = bound.Drill;
         StringBuilder page = new();
@@ -33,12 +38,10 @@ internal static class TraineeBrief
         }
 
         page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid. Local rules, the maker’s manual and qualified people decide; a real machine is never worked by what this page says."))).Append("</p>");
-        page.Append(drill.IsAlone
+        page.Append(alone
             ? Html.Button("go", Html.Encode(Say.It("Begin")), "go", null, "btn key")
             : $"<p class=\"waits\" role=\"status\">{Html.Encode(Say.It("The instructor begins it."))}</p>");
-        page.Append("</div>");
-        pieces.Add(new("main", page.ToString()));
-        pieces.Add(new("side", ""));
+        return page.Append("</div>").ToString();
 
         void Row(string name, string value)
         {

@@ -13,55 +13,58 @@ internal static class TraineePlace
 {
     private const int MostJoined = 8;
 
-    public static void Add(ImmutableArray<Fragment>.Builder pieces, BoundDrill bound, DrillLook look, Sight sight, int person, TraineeDesk desk, HoldReason held)
+    public static void Add(PieceMaker pieces, BoundDrill bound, DrillLook look, Sight sight, int person, TraineeDesk desk, HoldReason held)
     {
         ClassBook book = bound.Plan.Book;
         Role role = book.Roles[bound.Situation.People[person].Role];
         TraineeMap map = TraineeMap.Of(bound.Plan);
-        pieces.Add(new("main", "<div class=\"here\">" + Html.Slot("state", "div", "aria-live=\"polite\"") + Html.Slot("place", "div") + Html.Slot("signs", "div", "class=\"signs\" aria-live=\"polite\"") + Html.Slot("plate", "div", "class=\"plate-box\"")
-            + Html.Slot("ways", "nav", $"class=\"ways\" aria-label=\"{Html.Encode(Say.It("Ways from here"))}\"") + Html.Slot("far", "form", "class=\"far\" data-do=\"walk\"") + Html.Slot("reach", "section", $"class=\"reach\" aria-label=\"{Html.Encode(Say.It("Within reach"))}\"") + "</div>"));
-        pieces.Add(new("state", State(look, held, desk, bound.Drill), "main"));
-        pieces.Add(new("place", Title(sight, book), "main"));
-        pieces.Add(new("signs", Signs(sight, book), "main"));
+        pieces.Add("main", "", "here", static _ => "<div class=\"here\">" + Html.Slot("state", "div", "aria-live=\"polite\"") + Html.Slot("place", "div") + Html.Slot("signs", "div", "class=\"signs\" aria-live=\"polite\"") + Html.Slot("plate", "div", "class=\"plate-box\"")
+            + Html.Slot("ways", "nav", $"class=\"ways\" aria-label=\"{Html.Encode(Say.It("Ways from here"))}\"") + Html.Slot("far", "form", "class=\"far\" data-do=\"walk\"") + Html.Slot("reach", "section", $"class=\"reach\" aria-label=\"{Html.Encode(Say.It("Within reach"))}\"") + "</div>");
+        string? stands = Stands(look, held, bound.Drill);
+        pieces.Add("state", "main", (stands, desk.Doubt, desk.Refused, desk.CardInHand), static of => State(of.stands, of.Doubt, of.Refused, of.CardInHand));
+        pieces.Add("place", "main", (sight.Place, sight.Towards, sight.IsBusy, book), static of => Title(of.Place, of.Towards, of.IsBusy, of.book));
+        pieces.Add("signs", "main", (sight.Place, new Listed<string>(sight.Signs), new Listed<string>(sight.Roles), book), static of => Signs(of.Place, of.Item2.All, of.Item3.All, of.book));
         string? at = sight.Place ?? sight.Towards;
-        pieces.Add(new("plate", at is null ? "" : map.Plate(at, sight.Roles.Length, sight.Place is null), "main"));
-        pieces.Add(new("ways", sight.Place is { } here ? Ways(map, here, role) : "", "main"));
-        pieces.Add(new("far", Far(map, role), "main"));
+        pieces.Add("plate", "main", at is null ? "" : map.Plate(at, sight.Roles.Length, sight.Place is null), static plate => plate);
+        pieces.Add("ways", "main", (map, sight.Place, role), static of => of.Place is { } here ? Ways(of.map, here, of.role) : "");
+        pieces.Add("far", "main", (map, role), static of => Far(of.map, of.role));
         if (sight.Place is not null)
         {
             TraineeReach.Add(pieces, bound, sight, role);
         }
         else
         {
-            pieces.Add(new("reach", $"<p class=\"small\">{Html.Encode(Say.It("On the way there is nothing to read."))}</p>", "main"));
+            pieces.Add("reach", "main", "way", static _ => $"<p class=\"small\">{Html.Encode(Say.It("On the way there is nothing to read."))}</p>");
         }
     }
 
-    private static string State(DrillLook look, HoldReason held, TraineeDesk desk, Drill drill)
-    {
-        StringBuilder told = new();
-        string? stands = look.Trouble is not null ? Say.It("The numbers cannot go on. Tell the instructor.")
+    /// <summary>Why the clock stands, or null where it goes.</summary>
+    private static string? Stands(DrillLook look, HoldReason held, Drill drill) => look.Trouble is not null ? Say.It("The numbers cannot go on. Tell the instructor.")
             : look.IsOver ? Say.It("It is over. What must stay so has its time; the sheet comes at once.")
             : held.HasFlag(HoldReason.Stop) ? Say.With($"Stopped. Everybody stands still until the instructor lets go: {drill.StopWord}")
             : held.HasFlag(HoldReason.Lost) ? Say.It("Held: somebody’s page is away. Nothing is lost.")
             : held != HoldReason.None ? Say.It("Held. Nothing moves; look, think, answer.")
             : look.IsTakenOver ? Say.It("The instructor has taken over. Watch.")
             : null;
+
+    private static string State(string? stands, (string Item, string Position, Breach Breach)? asked, string? refused, string? card)
+    {
+        StringBuilder told = new();
         if (stands is not null)
         {
             told.Append("<p class=\"stands\">").Append(Html.Encode(stands)).Append("</p>");
         }
 
-        if (desk.Doubt is { } doubt)
+        if (asked is { } doubt)
         {
             told.Append("<div class=\"doubt\" role=\"alert\"><p>").Append(Html.Encode(doubt.Breach == Breach.MayNot
                 ? Say.With($"Your role may not operate {doubt.Item}. You can; it will be noted.")
                 : Say.With($"You have no permission for {doubt.Item}. You can operate it; it will be noted."))).Append("</p>")
                 .Append(Html.Button("doubt-do", Html.Encode(Say.It("Operate it all the same")), "operate", [("what", doubt.Item), ("to", doubt.Position), ("sure", "yes")]))
-                .Append(Html.Button("doubt-leave", Html.Encode(Say.It("Leave it")), "card", [("what", desk.CardInHand ?? "")], "btn quiet")).Append("</div>");
+                .Append(Html.Button("doubt-leave", Html.Encode(Say.It("Leave it")), "card", [("what", card ?? "")], "btn quiet")).Append("</div>");
         }
 
-        if (desk.Refused is { } why)
+        if (refused is { } why)
         {
             told.Append("<p class=\"trouble\" role=\"alert\">").Append(Html.Encode(Say.With($"Not done: {why}."))).Append("</p>");
         }
@@ -69,27 +72,27 @@ internal static class TraineePlace
         return told.ToString();
     }
 
-    private static string Title(Sight sight, ClassBook book)
+    private static string Title(string? place, string? towards, bool isBusy, ClassBook book)
     {
-        if (sight.Place is not { } place)
+        if (place is null)
         {
-            return $"<h1 id=\"where\">{Html.Encode(Say.With($"On the way to {sight.Towards ?? ""}"))}</h1>";
+            return $"<h1 id=\"where\">{Html.Encode(Say.With($"On the way to {towards ?? ""}"))}</h1>";
         }
 
-        string busy = sight.IsBusy ? $" <span class=\"small busy\">{Html.Encode(Say.It("your hands are busy"))}</span>" : "";
+        string busy = isBusy ? $" <span class=\"small busy\">{Html.Encode(Say.It("your hands are busy"))}</span>" : "";
         string text = book.Places[place].Text;
         return $"<h1 id=\"where\">{Html.Encode(Words.Capital(place))}{busy}</h1>" + (text.Length > 0 ? $"<p class=\"small\">{Html.Encode(Say.Book(text))}</p>" : "");
     }
 
-    private static string Signs(Sight sight, ClassBook book)
+    private static string Signs(string? place, ImmutableArray<string> signs, ImmutableArray<string> roles, ClassBook book)
     {
         StringBuilder made = new();
         foreach ((string sense, string words) in new[] { ("seen", Say.It("You see")), ("heard", Say.It("You hear")), ("smelled", Say.It("You smell")), ("felt", Say.It("You feel")) })
         {
-            string[] said = [.. sight.Signs.Where(s => book.Signs[s].Sense == sense).Select(s => Say.Begin(Say.Book(s)) + ".")];
-            if (sense == "seen" && sight.Roles.Length > 0)
+            string[] said = [.. signs.Where(s => book.Signs[s].Sense == sense).Select(s => Say.Begin(Say.Book(s)) + ".")];
+            if (sense == "seen" && roles.Length > 0)
             {
-                said = [Say.Begin(string.Join(", ", sight.Roles.Select(Say.Book))) + ".", .. said];
+                said = [Say.Begin(string.Join(", ", roles.Select(Say.Book))) + ".", .. said];
             }
 
             if (said.Length > 0)
@@ -98,7 +101,7 @@ internal static class TraineePlace
             }
         }
 
-        return made.Length > 0 || sight.Place is null ? made.ToString() : $"<div><p class=\"small\">{Html.Encode(Say.It("Nothing is noticed here but what is within reach."))}</p></div>";
+        return made.Length > 0 || place is null ? made.ToString() : $"<div><p class=\"small\">{Html.Encode(Say.It("Nothing is noticed here but what is within reach."))}</p></div>";
     }
 
     private static string Ways(TraineeMap map, string here, Role role)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 using Sightglass.Basics.Language;
@@ -15,15 +16,28 @@ internal static class TraineeReach
 {
     private const int MostButtons = 4;
     private const int MostTogether = 14;
+    private static readonly ConcurrentDictionary<int, string> s_ids = new();
 
-    public static void Add(ImmutableArray<Fragment>.Builder pieces, BoundDrill bound, Sight sight, Role role)
+    public static void Add(PieceMaker pieces, BoundDrill bound, Sight sight, Role role)
     {
         ClassBook book = bound.Plan.Book;
+        Listed<(string Name, bool IsDrawn)> things = new([.. sight.Items.Select(i => (i.Name, IsDrawn(i)))]);
+        pieces.Add("reach", "main", (book, Place: sight.Place!, things), static of => List(of.book, of.Place, of.things.All));
+        foreach ((int i, SeenItem seen) in sight.Items.Index().Where(i => things.All[i.Index].IsDrawn))
+        {
+            pieces.Add(s_ids.GetOrAdd(i, static n => FormattableString.Invariant($"it-{n}")), "reach", (book.Items[seen.Name], seen, i, role, sight.IsBusy), static of => ItemOf(of.Item1, of.seen, of.i, of.role, of.IsBusy));
+        }
+
+        pieces.Add("guards", "reach", (book, Place: sight.Place!, things, new Listed<SeenGuard>(sight.Guards)), static of => Guards(of.book, of.Place, of.things.All, of.Item4.All));
+    }
+
+    private static string List(ClassBook book, string place, ImmutableArray<(string Name, bool IsDrawn)> things)
+    {
         StringBuilder list = new();
         list.Append("<h2>").Append(Html.Encode(Say.It("Within reach"))).Append("</h2>");
-        (int Number, SeenItem Seen)[] drawn = [.. sight.Items.Index().Where(i => IsDrawn(i.Item))];
+        (int Number, string Name)[] drawn = [.. things.Index().Where(t => t.Item.IsDrawn).Select(t => (t.Index, t.Item.Name))];
         // Many things stand in groups, by what they belong to.
-        foreach (var group in drawn.GroupBy(d => drawn.Length > MostTogether ? book.Items[d.Seen.Name].System : null))
+        foreach (var group in drawn.GroupBy(d => drawn.Length > MostTogether ? book.Items[d.Name].System : null))
         {
             list.Append(group.Key is null ? "" : $"<h3>{Html.Encode(Words.Capital(group.Key))}</h3>").Append("<ul>");
             foreach ((int i, _) in group)
@@ -34,24 +48,18 @@ internal static class TraineeReach
             list.Append("</ul>");
         }
 
-        list.Append(Plain(sight)).Append(Html.Slot("guards", "div", "class=\"guards\""));
+        list.Append(Plain(things)).Append(Html.Slot("guards", "div", "class=\"guards\""));
         // The name of the place is a part of it, so that it is written anew elsewhere.
-        pieces.Add(new("reach", $"<!-- {Html.Encode(sight.Place)} -->" + list, "main"));
-        foreach ((int i, SeenItem seen) in drawn)
-        {
-            pieces.Add(new(FormattableString.Invariant($"it-{i}"), ItemOf(book.Items[seen.Name], seen, i, role, sight.IsBusy), "reach"));
-        }
-
-        pieces.Add(new("guards", Guards(bound, sight), "reach"));
+        return $"<!-- {Html.Encode(place)} -->" + list;
     }
 
     /// <summary>Whether there is something to read or to operate.</summary>
     private static bool IsDrawn(SeenItem seen) => seen.Position is not null || seen.Shows is not null || seen.IsLit is not null;
 
     /// <summary>What only stands there.</summary>
-    private static string Plain(Sight sight)
+    private static string Plain(ImmutableArray<(string Name, bool IsDrawn)> things)
     {
-        string[] names = [.. sight.Items.Index().Where(i => !IsDrawn(i.Item)).Select(i => $"<span data-dot=\"{i.Index}\">{Html.Encode(Say.Book(i.Item.Name))}</span>")];
+        string[] names = [.. things.Index().Where(i => !i.Item.IsDrawn).Select(i => $"<span data-dot=\"{i.Index}\">{Html.Encode(Say.Book(i.Item.Name))}</span>")];
         return names.Length == 0 ? "" : $"<p class=\"plain-here\"><span>{Html.Encode(Say.It("Also here:"))}</span> {string.Join(", ", names)}</p>";
     }
 
@@ -115,20 +123,20 @@ internal static class TraineeReach
     }
 
     /// <summary>Locks, chocks and signals: those that stand here, and those that can be set here.</summary>
-    private static string Guards(BoundDrill bound, Sight sight)
+    private static string Guards(ClassBook book, string place, ImmutableArray<(string Name, bool IsDrawn)> things, ImmutableArray<SeenGuard> guards)
     {
         StringBuilder made = new();
-        foreach ((int i, SeenGuard guard) in sight.Guards.Index())
+        foreach ((int i, SeenGuard guard) in guards.Index())
         {
             made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{guard.Protection} at {guard.Target}")))).Append(guard.IsOwn ? "" : $" <span class=\"small\">{Html.Encode(Say.It("set by somebody else"))}</span>").Append("</span> ")
                 .Append(Html.Button(FormattableString.Invariant($"untag-{i}"), Html.With(Say.It("Take it away"), Say.With($"{guard.Protection} at {guard.Target}")), "take away", [("what", guard.Protection), ("to", guard.Target)], "btn quiet")).Append("</li>");
         }
 
-        HashSet<string> here = [sight.Place!, .. sight.Items.Select(i => i.Name)];
+        HashSet<string> here = [place, .. things.Select(i => i.Name)];
         int number = 0;
-        foreach (Protection protection in bound.Plan.Book.Protections.Values.Where(p => p.Sort != ProtectionSort.Asked).OrderBy(p => p.Span))
+        foreach (Protection protection in book.Protections.Values.Where(p => p.Sort != ProtectionSort.Asked).OrderBy(p => p.Span))
         {
-            foreach (string target in protection.Targets.Where(t => here.Contains(t) && !sight.Guards.Any(g => g.Protection == protection.Name && g.Target == t)))
+            foreach (string target in protection.Targets.Where(t => here.Contains(t) && !guards.Any(g => g.Protection == protection.Name && g.Target == t)))
             {
                 made.Append("<li><span>").Append(Html.Encode(Say.Begin(Say.With($"{protection.Name} at {target}")))).Append("</span> ")
                     .Append(Html.Button(FormattableString.Invariant($"tag-{number++}"), Html.With(Say.It("Set it"), Say.With($"{protection.Name} at {target}")), "set", [("what", protection.Name), ("to", target)], "btn quiet")).Append("</li>");

@@ -12,20 +12,31 @@ namespace Sightglass.Web.Room.Trainee;
 /// <summary>The evaluation, when a drill is done with, and what is to be talked about.</summary>
 internal static class TraineeSheet
 {
-    public static void Add(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound, DrillLook look, Seat seat)
+    public static void Add(PieceMaker pieces, RoomDrill drill, BoundDrill bound, DrillLook look, Seat seat)
+    {
+        pieces.Add("main", "", (bound, look.IsJudged, Sheet: seat.Person == bound.Person ? look.Sheet : null, new Listed<string>(drill.Coached), drill.IsAlone), static of => Page(of.bound, of.IsJudged, of.Sheet, of.Item4.All, of.IsAlone));
+        pieces.Add("side", "", "", static none => none);
+    }
+
+    /// <param name="bound">The drill.</param>
+    /// <param name="judged">Whether it came to its end.</param>
+    /// <param name="own">The sheet, for whom it is about.</param>
+    /// <param name="coached">Advice.</param>
+    /// <param name="alone">Whether it is practised alone.</param>
+    private static string Page(BoundDrill bound, bool judged, EvaluationSheet? own, ImmutableArray<string> coached, bool alone)
     {
         StringBuilder page = new();
         page.Append("<div class=\"sheet\">");
-        if (look is { IsJudged: true, Sheet: { } sheet } && seat.Person == bound.Person)
+        if (judged && own is { } sheet)
         {
             Sheet(page, sheet, bound.Drill);
         }
         else
         {
-            page.Append("<h1>").Append(Html.Encode(look.IsJudged ? Say.It("The drill is over.") : Say.It("The drill was ended before its time."))).Append("</h1><p class=\"lead\">").Append(Html.Encode(Say.It("What was done is kept."))).Append("</p>");
+            page.Append("<h1>").Append(Html.Encode(judged ? Say.It("The drill is over.") : Say.It("The drill was ended before its time."))).Append("</h1><p class=\"lead\">").Append(Html.Encode(Say.It("What was done is kept."))).Append("</p>");
         }
 
-        if (look.IsJudged && !bound.Drill.Asks.IsEmpty)
+        if (judged && !bound.Drill.Asks.IsEmpty)
         {
             page.Append("<h2>").Append(Html.Encode(Say.It("To talk about"))).Append("</h2><ul class=\"plain-list\">");
             foreach (Question question in bound.Drill.Asks)
@@ -36,19 +47,17 @@ internal static class TraineeSheet
             page.Append("</ul>");
         }
 
-        foreach (string advice in drill.Coached)
+        foreach (string advice in coached)
         {
             page.Append("<p class=\"coached\"><b>").Append(Html.Encode(Say.It("From the instructor, apart from what counts:"))).Append("</b> ").Append(Html.Encode(advice)).Append("</p>");
         }
 
-        if (drill.IsAlone)
+        if (alone)
         {
             page.Append("<div class=\"again\">").Append(Html.Button("again", Html.Encode(Say.It("Once more")), "practise", [("what", bound.Drill.Name)], "btn key")).Append(" <a class=\"btn\" href=\"/drill/free\">").Append(Html.Encode(Say.It("Another drill"))).Append("</a></div>");
         }
 
-        page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid with an invented machine. Local rules, the maker’s manual and qualified people decide."))).Append("</p></div>");
-        pieces.Add(new("main", page.ToString()));
-        pieces.Add(new("side", ""));
+        return page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid with an invented machine. Local rules, the maker’s manual and qualified people decide."))).Append("</p></div>").ToString();
     }
 
     private static void Sheet(StringBuilder page, EvaluationSheet sheet, Drill drill)

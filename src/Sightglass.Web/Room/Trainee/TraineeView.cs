@@ -13,84 +13,82 @@ namespace Sightglass.Web.Room.Trainee;
 /// </summary>
 internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk)
 {
+    private readonly PieceMaker _pieces = new();
+
     /// <summary>The pieces, each after the one that holds it.</summary>
     public ImmutableArray<Fragment> Pieces()
     {
-        ImmutableArray<Fragment>.Builder pieces = ImmutableArray.CreateBuilder<Fragment>();
         if (seat.Drill is not { Drill: { } bound, Last: { } look } drill || look.Sights.Length <= seat.Person)
         {
-            Waiting(pieces);
-            return pieces.ToImmutable();
+            ImmutableArray<Drill> offered = room.MayPractise ? [.. room.Offered.Where(d => !d.IsQualifying)] : [];
+            _pieces.Add("head", "", "", static none => none);
+            _pieces.Add("main", "", (seat.Name, room.MayPractise, desk.Refused, new Listed<Drill>(offered)), static of => Waiting(of.Name, of.MayPractise, of.Refused, of.Item4.All));
+            _pieces.Add("side", "", "", static none => none);
+            return _pieces.All();
         }
 
-        Head(pieces, drill, bound, look);
+        Head(drill, bound, look);
         Sight sight = look.Sights[seat.Person];
         HoldReason held = drill.Session?.Held ?? HoldReason.None;
         if (drill.Session is null || look.IsJudged)
         {
-            TraineeSheet.Add(pieces, drill, bound, look, seat);
+            TraineeSheet.Add(_pieces, drill, bound, look, seat);
         }
         else if (held.HasFlag(HoldReason.Brief))
         {
-            TraineeBrief.Add(pieces, drill, bound);
+            TraineeBrief.Add(_pieces, drill, bound);
         }
         else
         {
-            TraineePlace.Add(pieces, bound, look, sight, seat.Person, desk, held);
-            TraineeSide.Add(pieces, drill, bound, look, sight, seat, desk);
+            TraineePlace.Add(_pieces, bound, look, sight, seat.Person, desk, held);
+            TraineeSide.Add(_pieces, drill, bound, look, sight, seat, desk);
         }
 
-        return pieces.ToImmutable();
+        return _pieces.All();
     }
 
-    private void Waiting(ImmutableArray<Fragment>.Builder pieces)
+    private static string Waiting(string name, bool mayPractise, string? refused, ImmutableArray<Drill> offered)
     {
         StringBuilder page = new();
-        page.Append("<div class=\"wait\"><h1>").Append(Html.Encode(seat.Name)).Append("</h1><p class=\"lead\">");
-        page.Append(Html.Encode(room.MayPractise ? Say.It("The instructor gives you something to do. Until then you may practise by yourself.") : Say.It("The instructor gives you something to do. Wait here."))).Append("</p>");
-        Refused(page);
-        if (room.MayPractise)
-        {
-            foreach (IGrouping<DrillLevel, Drill> level in room.Offered.Where(d => !d.IsQualifying).GroupBy(d => d.Level).OrderBy(g => g.Key))
-            {
-                page.Append("<h2>").Append(Html.Encode(DrillWords.Level(level.Key))).Append("</h2><ul class=\"offered\">");
-                foreach ((int i, Drill drill) in level.Index())
-                {
-                    page.Append("<li><p class=\"name\">").Append(Html.Encode(Words.Capital(drill.Name))).Append("</p><p>").Append(Html.Encode(Say.Book(drill.Aim))).Append("</p>")
-                        .Append(Html.Button(FormattableString.Invariant($"take-{(int)level.Key}-{i}"), Html.Encode(Say.It("Practise this")), "practise", [("what", drill.Name)], "btn", $"aria-label=\"{Html.Encode(Say.With($"Practise this: {drill.Name}"))}\"")).Append("</li>");
-                }
-
-                page.Append("</ul>");
-            }
-        }
-
-        page.Append("</div>");
-        pieces.Add(new("head", ""));
-        pieces.Add(new("main", page.ToString()));
-        pieces.Add(new("side", ""));
-    }
-
-    private void Refused(StringBuilder page)
-    {
-        if (desk.Refused is { } why)
+        page.Append("<div class=\"wait\"><h1>").Append(Html.Encode(name)).Append("</h1><p class=\"lead\">");
+        page.Append(Html.Encode(mayPractise ? Say.It("The instructor gives you something to do. Until then you may practise by yourself.") : Say.It("The instructor gives you something to do. Wait here."))).Append("</p>");
+        if (refused is { } why)
         {
             page.Append("<p class=\"trouble\" role=\"alert\">").Append(Html.Encode(Say.Begin(why))).Append("</p>");
         }
+
+        foreach (IGrouping<DrillLevel, Drill> level in offered.GroupBy(d => d.Level).OrderBy(g => g.Key))
+        {
+            page.Append("<h2>").Append(Html.Encode(DrillWords.Level(level.Key))).Append("</h2><ul class=\"offered\">");
+            foreach ((int i, Drill drill) in level.Index())
+            {
+                page.Append("<li><p class=\"name\">").Append(Html.Encode(Words.Capital(drill.Name))).Append("</p><p>").Append(Html.Encode(Say.Book(drill.Aim))).Append("</p>")
+                    .Append(Html.Button(FormattableString.Invariant($"take-{(int)level.Key}-{i}"), Html.Encode(Say.It("Practise this")), "practise", [("what", drill.Name)], "btn", $"aria-label=\"{Html.Encode(Say.With($"Practise this: {drill.Name}"))}\"")).Append("</li>");
+            }
+
+            page.Append("</ul>");
+        }
+
+        return page.Append("</div>").ToString();
     }
 
-    private void Head(ImmutableArray<Fragment>.Builder pieces, RoomDrill drill, BoundDrill bound, DrillLook look)
+    private void Head(RoomDrill drill, BoundDrill bound, DrillLook look)
     {
         bool isOn = drill.Session is { } session && !look.IsOver && !session.Held.HasFlag(HoldReason.Brief);
+        _pieces.Add("head", "", (bound, seat.Person, isOn), static of => Header(of.bound, of.Person, of.isOn));
+        _pieces.Add("clock", "head", (Now: Words.Clock(look.Now.Seconds), bound.Drill.TimeLimit), static of => $"{of.Now} <span class=\"small\">{Html.Encode(Say.With($"of {Words.Clock(of.TimeLimit)}"))}</span>");
+    }
+
+    private static string Header(BoundDrill bound, int person, bool isOn)
+    {
         StringBuilder head = new();
-        head.Append("<span class=\"what\"><b>").Append(Html.Encode(Words.Capital(bound.Drill.Name))).Append("</b> <span>").Append(Html.Encode(DrillWords.Use(bound.Drill))).Append(", ").Append(Html.Encode(Say.Book(bound.Situation.People[seat.Person].Role))).Append("</span></span>");
+        head.Append("<span class=\"what\"><b>").Append(Html.Encode(Words.Capital(bound.Drill.Name))).Append("</b> <span>").Append(Html.Encode(DrillWords.Use(bound.Drill))).Append(", ").Append(Html.Encode(Say.Book(bound.Situation.People[person].Role))).Append("</span></span>");
         head.Append(Html.Slot("clock", "span", $"class=\"clock\" role=\"timer\" aria-label=\"{Html.Encode(Say.It("Time since the start"))}\""));
         if (isOn)
         {
             head.Append(Html.Button("stop", Html.Encode(Say.It("Stop: unsafe")), "stop", null, "btn stop"));
         }
 
-        pieces.Add(new("head", head.ToString()));
-        string limit = Words.Clock(bound.Drill.TimeLimit);
-        pieces.Add(new("clock", $"{Words.Clock(look.Now.Seconds)} <span class=\"small\">{Html.Encode(Say.With($"of {limit}"))}</span>", "head"));
+        return head.ToString();
     }
 }
