@@ -15,6 +15,9 @@ public sealed unsafe partial class LaneGroup
     /// <summary>Lanes whose attempt ends within their pending step: of looks, of cuts, and of looks still in view where they lie between its ends. A bit each.</summary>
     private uint _within;
 
+    /// <summary>Whether a lane asks for a step, which may have to end at a switch; a look or a cut lies within a step that was looked at already.</summary>
+    private bool _proposes;
+
     /// <summary>
     /// One attempt for every lane that has a task. Afterwards a lane whose task is <see cref="LaneTask.None"/> has what it asked for;
     /// the others go on with the next iteration. Allocates nothing.
@@ -25,8 +28,8 @@ public sealed unsafe partial class LaneGroup
     {
         Version++;
         Settle();
-        bool armed = !_armedAny.IsEmpty;
         bool fromFlows = !TakeSizes();
+        bool armed = _proposes && !_armedAny.IsEmpty;
         Frame frame = FrameOf(_amounts, _potentials);
         foreach (StoreBatch batch in Topology.StoreBatches)
         {
@@ -97,7 +100,7 @@ public sealed unsafe partial class LaneGroup
     private bool TakeSizes()
     {
         bool all = true;
-        _within = 0;
+        (_within, _proposes) = (0, false);
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             LaneState s = _lanes[lane];
@@ -105,6 +108,7 @@ public sealed unsafe partial class LaneGroup
             {
                 s.Size = s.NextSize;
                 all &= s.Size != 0;
+                _proposes = true;
             }
             else if (s.Task != LaneTask.None)
             {
