@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Drawing.Shapes;
@@ -15,8 +14,7 @@ public static class PlateDrawing
     private const double Below = 46;
     private const double Above = 14;
 
-    /// <summary>Pixels a metre.</summary>
-    private const double Scale = 66;
+    private const double Scale = PlateGround.Scale;
 
     /// <summary>Metres to each side that are lit.</summary>
     private const double Reach = 2.6;
@@ -35,23 +33,23 @@ public static class PlateDrawing
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(items);
         svg ??= SvgOptions.Inline;
-        if (WalkRoute.Of(book).Find(place) is not { } stop)
+        PlateGround ground = PlateGround.Of(book);
+        if (ground.Route.Find(place) is not { } stop)
         {
             return "";
         }
 
-        ImmutableArray<StripSide> sides = StripSides.Of(book, new StripOptions { Scale = Scale, Sides = [stop.Side] });
-        StripSide side = sides[0];
+        (StripSide side, double highest) = ground[stop.Side];
         double x = side.Map.X(stop.Along);
-        double height = Math.Max(StripSides.Height(sides), 3 * Scale) + Above + Below;
+        double height = Math.Max(highest, 3 * Scale) + Above + Below;
         double left = x - (Width / 2);
         double top = Below - height;
         SvgWriter w = SvgDocument.Begin(svg, "plate-here", left, top, Width, height, Say.With($"Where you stand: {stop.Place.Name}"));
         Defs(w, svg.IdPrefix, x, left, top, height);
         w.Open("g", ("mask", $"url(#{svg.IdPrefix}fade)"));
-        SilhouetteDrawing.Draw(w, side);
+        SilhouetteDrawing.Draw(w, side, left, left + Width);
         w.Open("g", ("class", "near"), ("clip-path", $"url(#{svg.IdPrefix}reach)"));
-        SilhouetteDrawing.Draw(w, side);
+        SilhouetteDrawing.Draw(w, side, x - (Reach * Scale), x + (Reach * Scale));
         w.Close();
         w.Path("d-line", new SvgPath().Segment(left, 0, left + Width, 0));
         w.Close();

@@ -11,10 +11,19 @@ internal static class SilhouetteDrawing
 
     private const double OrdinaryLetter = 0.14;
 
-    public static void Draw(SvgWriter w, StripSide side)
+    /// <summary>Metres that a curve may bulge beyond the points of its path, or a word beyond the middle of it.</summary>
+    private const double Bulge = 0.5;
+
+    private const double Lettered = 4;
+
+    /// <param name="w">Takes it.</param>
+    /// <param name="side">What is seen from there.</param>
+    /// <param name="from">Left end, pixels, of what is wanted: shapes that lie wholly outside are left out.</param>
+    /// <param name="to">Its right end.</param>
+    public static void Draw(SvgWriter w, StripSide side, double from = double.NegativeInfinity, double to = double.PositiveInfinity)
     {
         w.Open("g", ("class", "loco"));
-        foreach ((SideMap map, StripShape shape) in side.Figures.SelectMany(f => f.Shapes.Where(s => IsDrawn(s, f.Map.Scale)).Select(s => (f.Map, s))))
+        foreach ((SideMap map, StripShape shape) in side.Figures.SelectMany(f => f.Shapes.Where(s => IsDrawn(s, f.Map.Scale) && IsWithin(s, f.Map, from, to)).Select(s => (f.Map, s))))
         {
             if (shape.Text is not null)
             {
@@ -39,6 +48,14 @@ internal static class SilhouetteDrawing
             "tint" or "detail" => scale >= 30,
             _ => scale >= 30 || Size(shape.Path) * scale >= 7,
         };
+    }
+
+    private static bool IsWithin(StripShape shape, SideMap map, double from, double to)
+    {
+        Bounds box = shape.Path.Box() ?? default;
+        double bulge = (shape.Text is null ? Bulge : Lettered) * map.Scale;
+        (double one, double other) = (map.X(box.Left), map.X(box.Right));
+        return Math.Max(one, other) + bulge >= from && Math.Min(one, other) - bulge <= to;
     }
 
     private static double Size(PathData path)

@@ -16,7 +16,7 @@ internal sealed class TraineeMap
 
     private readonly Plan _plan;
     private readonly ImmutableArray<string> _ground;
-    private readonly ConcurrentDictionary<(string Place, string Language, int Others, bool Still), string> _plates = new();
+    private readonly ConcurrentDictionary<(string Place, string Language, int Others, bool Still), Lazy<string>> _plates = new();
 
     private TraineeMap(Plan plan)
     {
@@ -55,7 +55,7 @@ internal sealed class TraineeMap
     /// <summary>The picture from a place; without marks for somebody on the way there.</summary>
     public string Plate(string place, int others, bool onTheWay) => _plates.GetOrAdd(
         (place, Basics.Language.Tongue.Spoken.Code, others, onTheWay),
-        key => PlateDrawing.Render(_plan.Book, place, onTheWay ? [] : [.. ItemsAt(place).Select(i => i.Name)], others, new() { IdPrefix = "from-here-" }));
+        key => new(() => PlateDrawing.Render(_plan.Book, place, onTheWay ? [] : [.. ItemsAt(place).Select(i => i.Name)], others, new() { IdPrefix = "from-here-" }))).Value;
 
     private static double Pace(Role role) => WayTable.OrdinaryPace / role.WalkingSpeed;
 }

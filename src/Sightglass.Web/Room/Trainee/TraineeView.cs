@@ -14,6 +14,7 @@ namespace Sightglass.Web.Room.Trainee;
 internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk)
 {
     private readonly PieceMaker _pieces = new();
+    private bool _isPrepared;
 
     /// <summary>The pieces, each after the one that holds it.</summary>
     public ImmutableArray<Fragment> Pieces()
@@ -37,6 +38,7 @@ internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk
         else if (held.HasFlag(HoldReason.Brief))
         {
             TraineeBrief.Add(_pieces, drill, bound);
+            Prepare(bound, sight);
         }
         else
         {
@@ -45,6 +47,20 @@ internal sealed class TraineeView(TrainingRoom room, Seat seat, TraineeDesk desk
         }
 
         return _pieces.All();
+    }
+
+    /// <summary>While it is being read what it is about, all is made that takes a while: whoever begins does not wait for it.</summary>
+    private void Prepare(BoundDrill bound, Sight sight)
+    {
+        if (!_isPrepared)
+        {
+            _isPrepared = true;
+            _ = Task.Run(() =>
+            {
+                _ = bound.Drill.WithCards ? TraineeCards.Of(bound.Plan.Book) : [];
+                _ = TraineeMap.Of(bound.Plan).Plate(sight.Place ?? sight.Towards ?? "", sight.Roles.Length, sight.Place is null);
+            });
+        }
     }
 
     private static string Waiting(string name, bool mayPractise, string? refused, ImmutableArray<Drill> offered)
