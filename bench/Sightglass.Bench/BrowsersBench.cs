@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Net;
 using System.Net.Sockets;
 using System.Net.WebSockets;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using Sightglass.Basics.Diagnostics;
@@ -14,23 +16,24 @@ using Sightglass.Web.Room;
 namespace Sightglass.Bench;
 
 /// <summary>
-/// How many trainees' pages are served at once: each has a line of its own and a drill of its own in real time, and walks now and then. The pages are played by this program, so that both
+/// How many trainees' pages are served at once: each has a line of its own and a drill of its own in real time, and walks or puts a hand to something now and then. The pages are played by this program, so that both
 /// ends share the machine's cores.
 /// </summary>
-internal static class BrowsersBench
+internal static partial class BrowsersBench
 {
     private const string Drill = "light the train";
     private const double Seconds = 20;
+    private static readonly int[] s_counts = [10, 30, 100, 300];
     private const double Late = 0.05;
-    private static readonly TimeSpan s_walk = TimeSpan.FromSeconds(8);
+    private static readonly TimeSpan s_act = TimeSpan.FromSeconds(8);
 
     public static async Task RunAsync(Report report, int most)
     {
         report.Section("Trainees' pages, each with a drill of its own: the locomotive and three coaches");
-        report.Line(FormattableString.Invariant($"Each page is sent what changes, at most ten times a second, for {Seconds} s, and its trainee walks every {s_walk.TotalSeconds} s. In time: a new second of the drill is on its page within {Late * 1000:0} ms of the moment at which it is due, by the earliest second of the same drill; of beats: the room has it by then."));
+        report.Line(FormattableString.Invariant($"Each page is sent what changes, at most ten times a second, for {Seconds} s, and its trainee does something every {s_act.TotalSeconds} s: walks on by one of the ways shown, or operates one of the things shown. In time: a new second of the drill is on its page within {Late * 1000:0} ms of the moment at which it is due, by the earliest second of the same drill; of beats: the room has it by then."));
         report.Line();
-        report.Header("pages", "seconds in time", "beats in time", "middle, 99 of 100 and latest, ms", "processor, of one core, both ends", "bytes a second a page", "the same, as they are sent", "bytes of the first picture", "most of it");
-        for (int count = 10; count <= most; count = count < 100 ? count * 3 : count * 2)
+        report.Header("pages", "seconds in time", "beats in time", "middle, 99 of 100 and latest, ms", "processor, of one core, both ends", "bytes a second a page", "the same, as they are sent", "bytes of the first picture", "acts a page", "most of it");
+        foreach (int count in s_counts.TakeWhile(c => c <= most))
         {
             report.Row([.. await Measure(count)]);
         }
@@ -63,8 +66,8 @@ internal static class BrowsersBench
 
         while (wall.Elapsed.TotalSeconds < Seconds)
         {
-            await Task.Delay(s_walk / count);
-            await pages[(int)(wall.Elapsed.TotalMilliseconds * count / s_walk.TotalMilliseconds) % count].Walk();
+            await Task.Delay(s_act / count);
+            await pages[(int)(wall.Elapsed.TotalMilliseconds * count / s_act.TotalMilliseconds) % count].Act();
         }
 
         double used = (Process.GetCurrentProcess().TotalProcessorTime - busy).TotalSeconds / wall.Elapsed.TotalSeconds;
@@ -76,7 +79,7 @@ internal static class BrowsersBench
             page.Dispose();
         }
 
-        return [F(count, "0"), Share(off), Share(beats), off.Length == 0 ? "none" : $"{F(1000 * off[off.Length / 2], "0.0")}, {F(1000 * off[(int)(0.99 * (off.Length - 1))], "0.0")}, {F(1000 * off[^1], "0.0")}", F(used, "0.00"), F(bytes, "0"), F(pages.Average(p => p.OnTheWire) / wall.Elapsed.TotalSeconds, "0"), F(pages.Average(p => p.First), "0"), string.Join(", ", pages.SelectMany(p => p.Pieces).GroupBy(p => p.Key).Select(g => (g.Key, Sum: g.Sum(p => p.Value))).OrderByDescending(g => g.Sum).Take(6).Select(g => $"{g.Key} {F(100.0 * g.Sum / pages.Sum(p => p.Bytes), "0")} %"))];
+        return [F(count, "0"), Share(off), Share(beats), off.Length == 0 ? "none" : $"{F(1000 * off[off.Length / 2], "0.0")}, {F(1000 * off[(int)(0.99 * (off.Length - 1))], "0.0")}, {F(1000 * off[^1], "0.0")}", F(used, "0.00"), F(bytes, "0"), F(pages.Average(p => p.OnTheWire) / wall.Elapsed.TotalSeconds, "0"), F(pages.Average(p => p.First), "0"), F(pages.Average(p => p.Acts), "0.0"), string.Join(", ", pages.SelectMany(p => p.Pieces).GroupBy(p => p.Key).Select(g => (g.Key, Sum: g.Sum(p => p.Value))).OrderByDescending(g => g.Sum).Take(6).Select(g => $"{g.Key} {F(100.0 * g.Sum / pages.Sum(p => p.Bytes), "0")} %"))];
     }
 
     private static string Share(double[] off) => $"{F(100.0 * off.Count(o => o <= Late) / Math.Max(1, off.Length), "0.0")} %";
@@ -84,16 +87,18 @@ internal static class BrowsersBench
     private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
     /// <summary>A page that is played.</summary>
-    private sealed class Page(TrainingRoom room, Uri address, int number) : IDisposable
+    private sealed partial class Page(TrainingRoom room, Uri address, int number) : IDisposable
     {
         private readonly ClientWebSocket _line = new();
         private readonly Lock _gate = new();
         private readonly Dictionary<int, double> _shown = [];
         private readonly Dictionary<int, double> _arrived = [];
         private Seat _seat = null!;
-        private string[] _places = [];
         private Stopwatch? _wall;
-        private int _walks;
+        private readonly Dictionary<string, string> _shows = [];
+        private readonly string[] _kept = new string[64];
+        private int _next;
+        private int _acts;
         private int _second = -1;
         private CountedStream? _wire;
         private HttpMessageInvoker? _way;
@@ -102,6 +107,9 @@ internal static class BrowsersBench
         public long Bytes { get; private set; }
 
         public long First { get; private set; }
+
+        /// <summary>Buttons pressed.</summary>
+        public int Acts { get; private set; }
 
         /// <summary>As they go over the line, compressed.</summary>
         public long OnTheWire => _wire!.Taken - _before;
@@ -118,7 +126,6 @@ internal static class BrowsersBench
                 throw new InvalidOperationException(why);
             }
 
-            _places = [.. _seat.Drill!.Drill!.Plan.Book.Places.Keys];
             _line.Options.SetRequestHeader("Cookie", "sightglass-seat=" + key);
             _line.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
             _line.Options.DangerousDeflateOptions = new WebSocketDeflateOptions(); // as a browser asks for
@@ -149,10 +156,27 @@ internal static class BrowsersBench
             }
         }
 
-        public async Task Walk()
+        /// <summary>Presses one of the buttons shown: twice a way, then a thing within reach.</summary>
+        public async Task Act()
         {
-            string place = _places[(number + (17 * _walks++)) % _places.Length];
-            await _line.SendAsync(Encoding.UTF8.GetBytes($$"""{"do":"walk","what":"{{place}}"}"""), WebSocketMessageType.Text, true, CancellationToken.None);
+            string[] asks;
+            lock (_gate)
+            {
+                bool walks = _acts++ % 3 != 2;
+                asks =
+                [
+                    .. from shown in _shows
+                       where shown.Key == "ways" == walks
+                       from Match button in Pressed().Matches(shown.Value)
+                       select $$"""{"do":"{{button.Groups[1].Value}}","what":{{Said(button.Groups[2])}},"to":{{Said(button.Groups[3])}},"sure":true}""",
+                ];
+            }
+
+            if (asks.Length > 0)
+            {
+                Acts++;
+                await _line.SendAsync(Encoding.UTF8.GetBytes(asks[((7 * number) + _acts) % asks.Length]), WebSocketMessageType.Text, true, CancellationToken.None);
+            }
         }
 
         /// <summary>Of each second how late the page had it.</summary>
@@ -209,15 +233,38 @@ internal static class BrowsersBench
             JsonElement[] pieces = JsonSerializer.Deserialize<JsonElement[]>(message)!;
             for (int i = 0; i < pieces.Length; i += 2)
             {
-                string name = pieces[i].GetString()!.Split('-')[0];
-                if (name == "clock")
+                string id = pieces[i].GetString()!, html = Content(pieces[i + 1]);
+                _shows[id] = html;
+                if (_wall is null)
                 {
-                    string told = pieces[i + 1].GetString()!.Split(' ')[0];
-                    _arrived.TryAdd(told.Split(':').Aggregate(0, (sum, part) => (60 * sum) + int.Parse(part, CultureInfo.InvariantCulture)), _wall!.Elapsed.TotalSeconds);
+                    continue;
                 }
 
+                if (id == "clock")
+                {
+                    _arrived.TryAdd(html.Split(' ')[0].Split(':').Aggregate(0, (sum, part) => (60 * sum) + int.Parse(part, CultureInfo.InvariantCulture)), _wall.Elapsed.TotalSeconds);
+                }
+
+                string name = id.Split('-')[0];
                 Pieces[name] = Pieces.GetValueOrDefault(name) + Encoding.UTF8.GetByteCount(pieces[i + 1].GetRawText());
             }
+        }
+
+        /// <summary>As the page's script has it.</summary>
+        private string Content(JsonElement piece)
+        {
+            if (piece.ValueKind == JsonValueKind.Number)
+            {
+                return _kept[piece.GetInt32()];
+            }
+
+            string html = piece.GetString()!;
+            if (html.Length >= 400)
+            {
+                (_kept[_next], _next) = (html, (_next + 1) % _kept.Length);
+            }
+
+            return html;
         }
 
         private async Task Read()
@@ -238,10 +285,7 @@ internal static class BrowsersBench
                     lock (_gate)
                     {
                         Bytes += length;
-                        if (_wall is not null)
-                        {
-                            Sort(room.AsSpan(0, length));
-                        }
+                        Sort(room.AsSpan(0, length));
                     }
                 }
             }
@@ -250,5 +294,10 @@ internal static class BrowsersBench
                 // Measured, and gone.
             }
         }
+
+        private static string Said(Group attribute) => JsonSerializer.Serialize(WebUtility.HtmlDecode(attribute.Value));
+
+        [GeneratedRegex("data-do=\"(walk|operate)\" data-what=\"([^\"]*)\"(?: data-to=\"([^\"]*)\")?")]
+        private static partial Regex Pressed();
     }
 }

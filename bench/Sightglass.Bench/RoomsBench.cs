@@ -20,11 +20,18 @@ internal static class RoomsBench
     private const int Cars = 8;
     private const string Short = "local train";
     private const double Beat = 0.1;
+
+    /// <summary>Drills beat in turn, as those of a room do.</summary>
+    private const int Phases = 10;
+
     private const double Late = 0.05;
     private const double Seconds = 8;
 
     /// <summary>Simulated seconds before it is measured: a train that is just put there comes to rest first.</summary>
     private const double Settled = 60;
+
+    private static readonly int[] s_watched = [30, 100, 300, 600];
+    private static readonly int[] s_alone = [100, 300, 1000, 3000];
 
     /// <summary>Share of the looks that must be in time.</summary>
     private const double Share = 0.99;
@@ -58,7 +65,8 @@ internal static class RoomsBench
         report.Line(FormattableString.Invariant($"Each goes on every {Beat} s for {Seconds} s{(watched ? ", with all that the trainee sees" : "")}, journal and evaluation as it falls. In time: done within {Late * 1000:0} ms of its moment."));
         report.Line();
         report.Header("drills", "looks in time", "processor, of one core", "of a look, microseconds", "memory a drill, kB");
-        for (int count = 25; count <= most; count *= 2)
+        int[] counts = watched ? s_watched : s_alone;
+        foreach (int count in counts.TakeWhile(c => c <= most))
         {
             long before = GC.GetTotalMemory(forceFullCollection: true);
             DrillSession[] sessions = Begin(drill, count, watched);
@@ -86,30 +94,32 @@ internal static class RoomsBench
     private static (double InTime, double Busy) Live(DrillSession[] sessions)
     {
         string[] places = [.. sessions[0].Plan.Book.Places.Keys];
-        int beats = (int)(Seconds / Beat);
+        int steps = (int)(Seconds / Beat * Phases);
         int person = sessions[0].Drill.Person;
         int late = 0;
+        DrillSession[][] phases = [.. Enumerable.Range(0, Phases).Select(p => sessions.Where((_, i) => i % Phases == p).ToArray())];
         TimeSpan busy = Process.GetCurrentProcess().TotalProcessorTime;
         Stopwatch wall = Stopwatch.StartNew();
-        for (int beat = 0; beat < beats; beat++)
+        for (int step = 0; step < steps; step++)
         {
-            double due = beat * Beat;
-            double wait = due - wall.Elapsed.TotalSeconds;
+            (int beat, DrillSession[] due) = (step / Phases, phases[step % Phases]);
+            double at = step * Beat / Phases;
+            double wait = at - wall.Elapsed.TotalSeconds;
             if (wait > 0)
             {
                 Thread.Sleep(TimeSpan.FromSeconds(wait));
             }
 
-            Parallel.For(0, sessions.Length, i =>
+            Parallel.For(0, due.Length, i =>
             {
                 // One in forty begins to walk or puts a hand to something.
                 if ((beat + i) % 40 == 0)
                 {
-                    _ = sessions[i].Act(new WorldAction.Walk(person, places[(beat + (7 * i)) % places.Length]));
+                    _ = due[i].Act(new WorldAction.Walk(person, places[(beat + (7 * i)) % places.Length]));
                 }
 
-                sessions[i].Beat();
-                if (wall.Elapsed.TotalSeconds - due > Late)
+                due[i].Beat();
+                if (wall.Elapsed.TotalSeconds - at > Late)
                 {
                     Interlocked.Increment(ref late);
                 }
@@ -117,7 +127,7 @@ internal static class RoomsBench
         }
 
         double used = (Process.GetCurrentProcess().TotalProcessorTime - busy).TotalSeconds;
-        return (1 - ((double)late / ((long)beats * sessions.Length)), used / wall.Elapsed.TotalSeconds);
+        return (1 - ((double)late / ((long)(steps / Phases) * sessions.Length)), used / wall.Elapsed.TotalSeconds);
     }
 
     /// <summary>A drill of the demo with a longer train.</summary>

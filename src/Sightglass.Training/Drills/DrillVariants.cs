@@ -5,13 +5,13 @@ using Sightglass.World.Situations;
 
 namespace Sightglass.Training.Drills;
 
-/// <summary>A drill on every machine that its situation may draw, each bound when it is first asked for.</summary>
+/// <summary>A drill on every machine that its situation may draw, each bound when it is first asked for. May be asked from any thread.</summary>
 /// <param name="fleet">The plans of the book, all without errors.</param>
 /// <param name="drill">Of the book; its situation is there.</param>
 public sealed class DrillVariants(Fleet fleet, Drill drill)
 {
     private readonly DrawnRange _numbers = RoadNumberDraw.RangeOf(fleet.Class!.Book, fleet.Class.Book.Situations[drill.Situation]);
-    private readonly Dictionary<string, BoundDrill?> _bound = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, BoundDrill> _bound = new(StringComparer.Ordinal);
 
     public Drill Drill => drill;
 
@@ -23,11 +23,14 @@ public sealed class DrillVariants(Fleet fleet, Drill drill)
     {
         string? number = NumberOf(draws);
         string key = number ?? "";
-        if (!_bound.TryGetValue(key, out BoundDrill? bound))
+        lock (_bound)
         {
-            bound = _bound[key] = DrillBinder.Bind(fleet, drill, found, number);
-        }
+            if (!_bound.TryGetValue(key, out BoundDrill? bound) && DrillBinder.Bind(fleet, drill, found, number) is { } fits)
+            {
+                bound = _bound[key] = fits;
+            }
 
-        return bound;
+            return bound;
+        }
     }
 }

@@ -88,7 +88,7 @@ public sealed class BookShelf
         Changed?.Invoke();
     }
 
-    /// <inheritdoc cref="ServedBook.Bind"/>
+    /// <inheritdoc cref="ServedBook.Bind(Bet, DiagnosticList)"/>
     public BoundBet? Bind(Bet bet, DiagnosticList found) => Now.Bind(bet, found);
 
     /// <inheritdoc cref="ServedBook.PlanOf(string?)"/>

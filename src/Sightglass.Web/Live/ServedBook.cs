@@ -7,7 +7,9 @@ using Sightglass.Book.Model;
 using Sightglass.Plant.Kinds;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Bets;
+using Sightglass.Training.Drills;
 using Sightglass.World.Records;
+using Sightglass.World.Situations;
 
 namespace Sightglass.Web.Live;
 
@@ -15,6 +17,7 @@ namespace Sightglass.Web.Live;
 public sealed class ServedBook
 {
     private readonly ConcurrentDictionary<(string RoadNumber, string Train), ClassBook> _books = new();
+    private readonly ConcurrentDictionary<string, DrillVariants> _drills = new(StringComparer.Ordinal);
 
     private ServedBook(ClassBook book, Fleet fleet, string hash, ImmutableArray<Diagnostic> unsaid) => (Book, Fleet, Hash, Unsaid) = (book, fleet, hash, unsaid);
 
@@ -54,6 +57,13 @@ public sealed class ServedBook
 
     /// <summary>A bet on the plant of its situation; null where it does not fit, with the reasons in <paramref name="found"/>.</summary>
     public BoundBet? Bind(Bet bet, DiagnosticList found) => BetBinder.Bind(Fleet, bet, found);
+
+    /// <summary>A drill of the book on the machine of a case, shared by all who work it; null where it does not fit, with the reasons in <paramref name="found"/>.</summary>
+    public BoundDrill? Bind(Drill drill, CaseDraws draws, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        return _drills.GetOrAdd(drill.Name, (_, of) => new(Fleet, of), drill).For(draws, found);
+    }
 
     /// <summary>The plan of a road number alone, or of the first where it is unknown.</summary>
     public Plan PlanOf(string? roadNumber) => PlanOf(roadNumber, null);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Formulas;
@@ -29,6 +30,8 @@ public sealed partial class DrillTopics
     private const int Deepest = 6;
     private const string Joined = " of ";
     private const string Faulty = "fault ";
+
+    private static readonly ConditionalWeakTable<BoundDrill, DrillTopics> s_known = [];
 
     private readonly Plan _plan;
     private readonly TruthScope _scope;
@@ -72,10 +75,11 @@ public sealed partial class DrillTopics
     /// <summary>Truths, states and instruments, in this order.</summary>
     public IEnumerable<DrillTopic> All => [.. Truths, .. States, .. Gauges];
 
+    /// <summary>Those of a drill, found once.</summary>
     public static DrillTopics Of(BoundDrill drill)
     {
         ArgumentNullException.ThrowIfNull(drill);
-        return new(drill);
+        return s_known.GetValue(drill, d => new(d));
     }
 
     private void Collect(string text, Span span, Vehicle vehicle, int depth)

@@ -204,13 +204,10 @@ public sealed partial class TrainingRoom
     private void Revive()
     {
         ServedBook book = _shelf.Now;
-        Dictionary<string, DrillVariants> variants = new(StringComparer.Ordinal);
         foreach (RoomDrill drill in _drills.Values.Where(d => d.Start.Drill is { } name && book.Book.Drills.ContainsKey(name)))
         {
             DiagnosticList found = [];
-            Drill named = book.Book.Drills[drill.Start.Drill!];
-            DrillVariants kept = variants.TryGetValue(named.Name, out DrillVariants? known) ? known : variants[named.Name] = new(book.Fleet, named);
-            if (RecordOf(drill) is not { } whole || whole.Header.BookHash != book.Hash || kept.For(new CaseDraws(drill.Start.Seed, drill.Start.Case), found) is not { } bound)
+            if (RecordOf(drill) is not { } whole || whole.Header.BookHash != book.Hash || book.Bind(book.Book.Drills[drill.Start.Drill!], new CaseDraws(drill.Start.Seed, drill.Start.Case), found) is not { } bound)
             {
                 continue;
             }

@@ -198,7 +198,7 @@ public sealed partial class TrainingRoom : IDisposable
         }
 
         DiagnosticList found = [];
-        if (new DrillVariants(book.Fleet, named).For(new CaseDraws(seed, number), found) is not { } bound)
+        if (book.Bind(named, new CaseDraws(seed, number), found) is not { } bound)
         {
             return string.Join(' ', found.Select(d => d.Told));
         }
