@@ -72,7 +72,8 @@ public sealed partial class TraineeViewTests : IDisposable
             if (JsonSerializer.Serialize(after with { At = SimTime.Zero }) == before)
             {
                 same++;
-                Assert.Equal(pieces.Select(p => p.Html), _view.Pieces().Select(p => p.Html));
+                Assert.Equal(pieces, Fresh());
+                Assert.Equal(pieces, _view.Pieces());
             }
 
             foreach ((string item, string fault) in put)
@@ -83,6 +84,24 @@ public sealed partial class TraineeViewTests : IDisposable
 
         Assert.True(pairs > 20_000, $"{pairs} pairs");
         Assert.True(same > 20, $"{same} places stayed the same");
+    }
+
+    /// <summary>A page that keeps what has not changed shows what one would that is made from nothing, whatever is done.</summary>
+    [Fact]
+    public void Pieces_WhateverIsDone_AreThoseOfAPageMadeFromNothing()
+    {
+        int walked = 0;
+        for (int i = 0; i < 400; i++)
+        {
+            WorldAction wish = Rooms.Wish(_session, 5, i);
+            walked += _session.Act(wish) is null && wish is WorldAction.Walk ? 1 : 0;
+            _desk.Take(i % 7 == 0 ? new() { Do = "note", To = $"line {i}" } : i % 11 == 0 ? new() { Do = "card", What = TraineeCards.Of(_session.Plan.Book)[i % 5].Name } : new() { Do = "operate", What = "no such thing" });
+            Assert.Equal(Fresh(), _view.Pieces());
+            _session.Forward(_session.Current.Now + SimTime.FromSeconds(i % 3));
+            Assert.Equal(Fresh(), _view.Pieces());
+        }
+
+        Assert.True(walked > 5, $"walked {walked} times");
     }
 
     [Fact]
@@ -158,6 +177,8 @@ public sealed partial class TraineeViewTests : IDisposable
         _page.Dispose();
         _room.Dispose();
     }
+
+    private ImmutableArray<Fragment> Fresh() => new TraineeView(_room, _seat, _desk).Pieces();
 
     private Seat JoinAnother(out Seat seat)
     {
