@@ -16,8 +16,11 @@ internal static class Files
         app.MapGet("/assets/{name}", (string name, HttpContext context) => Send(context, Own("assets/" + name) ?? PaperFiles.Open(name), TypeOf(name)));
         app.MapGet("/_framework/blazor.web.js", (HttpContext context) => Send(context, Own("framework/blazor.web.js"), "text/javascript; charset=utf-8"));
         app.MapGet("/photo/found/{name}", (string name, HttpContext context, DataDesk data) => PhotoShelf.Found(shelf, name, data) is { } photo ? Send(context, new MemoryStream(photo.Bytes), photo.Type) : Results.NotFound());
-        app.MapGet("/photo/{**name}", (string name, HttpContext context) => Send(context, Photo(shelf, name), TypeOf(name)));
+        app.MapGet("/photo/{**name}", (string name, HttpContext context) => Photo(context, shelf, name));
     }
+
+    /// <summary>A picture of the book, by its file; not found where the book does not name it.</summary>
+    public static IResult Photo(HttpContext context, BookShelf shelf, string name) => Send(context, Photo(shelf, name), TypeOf(name));
 
     private static Stream? Own(string name) => typeof(Files).Assembly.GetManifestResourceStream(name);
 

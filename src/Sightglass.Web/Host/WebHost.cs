@@ -117,7 +117,7 @@ public static class WebHost
         TrialFiles.Map(app);
         DebriefFiles.Map(app);
         PhonePapers.Map(app);
-        TraineePages.Map(app, tongues, door);
+        TraineePages.Map(app, shelf, tongues, door);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

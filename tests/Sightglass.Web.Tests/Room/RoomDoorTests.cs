@@ -3,7 +3,10 @@ using System.Net.WebSockets;
 using System.Text;
 using System.Text.Json;
 using Microsoft.Extensions.DependencyInjection;
+using Sightglass.Basics.Time;
 using Sightglass.Web.Room;
+using Sightglass.Web.Room.Trainee;
+using Sightglass.World;
 
 namespace Sightglass.Web.Tests.Room;
 
@@ -77,6 +80,42 @@ public sealed class RoomDoorTests(RoomSite site) : IClassFixture<RoomSite>
     }
 
     /// <summary>Another address's page cannot open a line with this browser's cookie, nor can a stranger.</summary>
+    /// <summary>A picture of the book goes to who stands where it is seen, and to nobody else.</summary>
+    [Fact]
+    public async Task Photo_OnlyWhereItIsSeen_IsSent()
+    {
+        const string panel = "fuel panel, right";
+        Uri photo = new($"/drill/photo?at={Uri.EscapeDataString(panel)}&number=0", UriKind.Relative);
+        using HttpClient there = Browser();
+        Assert.Equal(HttpStatusCode.NotFound, (await there.GetAsync(photo)).StatusCode);
+        HttpResponseMessage answer = await ComeIn(there, "B. Birch", Door.Code);
+        string pair = answer.Headers.GetValues("Set-Cookie").Single().Split(';')[0];
+        there.DefaultRequestHeaders.Add("Cookie", pair);
+        TrainingRoom room = site.App.Services.GetRequiredService<TrainingRoom>();
+        Seat seat = room.Find(pair.Split('=')[1])!;
+        using IDisposable page = room.Open(seat);
+        Assert.Null(room.Begin("a leak in the yard", 1, 3, [seat]));
+        DrillSession session = seat.Drill!.Session!;
+        session.Release(HoldReason.Brief);
+        foreach ((string place, HttpStatusCode says) in new[] { ("fuel panel, left", HttpStatusCode.NotFound), (panel, HttpStatusCode.OK) })
+        {
+            if (session.Current.Sights[seat.Person].Place != place)
+            {
+                Assert.Null(session.Act(new WorldAction.Walk(seat.Person, place)));
+                Assert.True(session.Forward(SimTime.FromSeconds(900), w => w.PlaceOf(w.People[seat.Person]) == place));
+            }
+
+            HttpResponseMessage sent = await there.GetAsync(photo);
+            Assert.Equal(says, sent.StatusCode);
+            Assert.Equal(says == HttpStatusCode.OK, sent.Content.Headers.ContentType?.MediaType == "image/svg+xml");
+            string pieces = string.Concat(new TraineeView(room, seat, new(room, seat)).Pieces().Select(p => p.Html));
+            Assert.Equal(says == HttpStatusCode.OK, pieces.Contains("/drill/photo?at=fuel%20panel%2C%20right&amp;number=0", StringComparison.Ordinal));
+        }
+
+        Assert.Equal(HttpStatusCode.NotFound, (await there.GetAsync(new Uri(photo.OriginalString.Replace("number=0", "number=7", StringComparison.Ordinal), UriKind.Relative))).StatusCode);
+        room.End(seat.Drill!);
+    }
+
     [Fact]
     public async Task Line_FromElsewhere_IsRefused()
     {

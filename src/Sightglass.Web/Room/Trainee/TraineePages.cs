@@ -6,6 +6,7 @@ using Sightglass.Basics.Language;
 using Sightglass.Drawing.Look;
 using Sightglass.Paper;
 using Sightglass.Web.Host;
+using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Room.Trainee;
 
@@ -21,12 +22,13 @@ internal static class TraineePages
 
     private const int Days = 7;
 
-    public static void Map(IEndpointRouteBuilder app, TonguesOffered tongues, RoomDoor? door)
+    public static void Map(IEndpointRouteBuilder app, BookShelf shelf, TonguesOffered tongues, RoomDoor? door)
     {
         app.MapGet(Root, (HttpContext context, TrainingRoom room) => room.Find(context.Request.Cookies[Cookie]) is null ? Join(context, tongues, door, "") : Seat(context, tongues));
         app.MapPost(Root, (Delegate)((HttpContext context, TrainingRoom room) => ComeIn(context, room, tongues, door)));
         app.MapGet(Root + "/free", Free);
         app.MapGet(Root + "/line", (Delegate)TraineeLine.Serve);
+        app.MapGet(Root + "/photo", (HttpContext context, TrainingRoom room, string at, int number) => TraineePhotos.Send(context, room, shelf, at, number));
         app.MapGet(Root + "/drill.js", (HttpContext context) => Send(context, typeof(TraineePages).Assembly.GetManifestResourceStream("assets/drill.js"), "text/javascript; charset=utf-8"));
         app.MapGet(Root + "/drill.css", (HttpContext context) => Send(context, typeof(TraineePages).Assembly.GetManifestResourceStream("assets/drill.css"), "text/css; charset=utf-8"));
         app.MapGet(Root + "/paper.css", (HttpContext context) => Send(context, PaperFiles.Open("paper.css"), "text/css; charset=utf-8"));

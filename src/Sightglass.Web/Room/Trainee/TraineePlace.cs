@@ -19,7 +19,7 @@ internal static class TraineePlace
         Role role = book.Roles[bound.Situation.People[person].Role];
         TraineeMap map = TraineeMap.Of(bound.Plan);
         pieces.Add("main", "", "here", static _ => "<div class=\"here\">" + Html.Slot("state", "div", "aria-live=\"polite\"") + Html.Slot("place", "div") + Html.Slot("signs", "div", "class=\"signs\" aria-live=\"polite\"") + Html.Slot("plate", "div", "class=\"plate-box\"")
-            + Html.Slot("ways", "nav", $"class=\"ways\" aria-label=\"{Html.Encode(Say.It("Ways from here"))}\"") + Html.Slot("far", "form", "class=\"far\" data-do=\"walk\"") + Html.Slot("reach", "section", $"class=\"reach\" aria-label=\"{Html.Encode(Say.It("Within reach"))}\"") + "</div>");
+            + Html.Slot("ways", "nav", $"class=\"ways\" aria-label=\"{Html.Encode(Say.It("Ways from here"))}\"") + Html.Slot("far", "form", "class=\"far\" data-do=\"walk\"") + Html.Slot("reach", "section", $"class=\"reach\" aria-label=\"{Html.Encode(Say.It("Within reach"))}\"") + Html.Slot("photos", "section", "class=\"photos\"") + "</div>");
         string? stands = Stands(look, held, bound.Drill);
         pieces.Add("state", "main", (stands, desk.Doubt, desk.Refused, desk.CardInHand), static of => State(of.stands, of.Doubt, of.Refused, of.CardInHand));
         pieces.Add("place", "main", (sight.Place, sight.Towards, sight.IsBusy, book), static of => Title(of.Place, of.Towards, of.IsBusy, of.book));
@@ -36,6 +36,8 @@ internal static class TraineePlace
         {
             pieces.Add("reach", "main", "way", static _ => $"<p class=\"small\">{Html.Encode(Say.It("On the way there is nothing to read."))}</p>");
         }
+
+        TraineePhotos.Add(pieces, book, sight);
     }
 
     /// <summary>Why the clock stands, or null where it goes.</summary>
