@@ -41,12 +41,16 @@ public sealed partial class World
             return;
         }
 
-        _slotsMoved = _unresolved = true;
+        _slotsMoved = true;
         _slots[slot.Index] = value;
         _bank.SetSlot(_lane, slot, value);
-        foreach (PulseRule pulse in Plan.Pulses)
+        _bindingsMoved.Add(_uses.Bindings(slot));
+        _switchesMoved.Add(_uses.Switches(slot));
+        _roomsMoved.Add(_uses.Resolvers(slot));
+        foreach (int i in _uses.Pulses(slot))
         {
-            if (pulse.Trigger == slot && pulse.When(_slots))
+            PulseRule pulse = Plan.Pulses[i];
+            if (pulse.When(_slots))
             {
                 Tell(pulse.Name);
                 SetSlot(pulse.Sets, pulse.To(_slots));
@@ -63,9 +67,12 @@ public sealed partial class World
         }
     }
 
+    /// <summary>
+    /// Whether any input, parameter or switch would be another by the slots as they are. Where none is, what was marked is as it was worked out last.
+    /// </summary>
     private bool SlotsChangeAnything()
     {
-        for (int i = 0; i < Plan.Bindings.Length; i++)
+        for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
         {
             if (Plan.Bindings[i].Value(_slots) != _applied[i])
             {
@@ -73,18 +80,30 @@ public sealed partial class World
             }
         }
 
-        for (int i = 0; i < Plan.Switches.Length; i++)
+        for (int i = _switchesMoved.From(0); i >= 0; i = _switchesMoved.From(i + 1))
         {
             SwitchRule rule = Plan.Switches[i];
-            bool armed = _bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]);
+            bool armed = IsArmed(i);
             if (armed != rule.When(_slots) || (rule.FiresAtEvents && armed && IsBeyond(rule)))
             {
                 return true;
             }
         }
 
+        foreach (int i in _uses.StateEvents)
+        {
+            if (!_switchesMoved[i] && IsArmed(i) && IsBeyond(Plan.Switches[i]))
+            {
+                return true;
+            }
+        }
+
+        _bindingsMoved.Clear();
+        _switchesMoved.Clear();
         return false;
     }
+
+    private bool IsArmed(int rule) => _bank.Group(Plan.Switches[rule].Network).IsArmed(_lane, _bank.GuardOfSwitch[rule]);
 
     /// <summary>Hands the networks what follows from the slots; fires switches that are armed beyond their crossing.</summary>
     private void ApplySlots()
@@ -99,11 +118,12 @@ public sealed partial class World
         while (again && Trouble is null)
         {
             Resolve();
-            for (int i = 0; i < Plan.Bindings.Length; i++)
+            for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
             {
                 Apply(Plan.Bindings[i], ref _applied[i]);
             }
 
+            _bindingsMoved.Clear();
             again = ArmSwitches();
         }
 
@@ -134,7 +154,8 @@ public sealed partial class World
     /// <returns>True when a switch fired at once, so that bindings must be worked out again.</returns>
     private bool ArmSwitches()
     {
-        for (int i = 0; i < Plan.Switches.Length; i++)
+        _switchesMoved.Add(_uses.StateEvents.AsSpan());
+        for (int i = _switchesMoved.From(0); i >= 0; i = _switchesMoved.From(i + 1))
         {
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
@@ -146,6 +167,11 @@ public sealed partial class World
                 Fire(rule);
                 return true;
             }
+        }
+
+        if (InView)
+        {
+            _switchesMoved.Clear();
         }
 
         return false;

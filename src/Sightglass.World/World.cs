@@ -58,6 +58,13 @@ public sealed partial class World
     private int _firings;
     private int _tellings;
     private readonly bool _tells;
+    private readonly SlotUses _uses;
+
+    /// <summary>Bindings that follow from slots which have moved since they were applied.</summary>
+    private readonly Marks _bindingsMoved;
+
+    /// <summary>Switches that follow from slots which have moved since they were armed or not, and looked at.</summary>
+    private readonly Marks _switchesMoved;
 
     /// <param name="bank">Eight lanes of a plan.</param>
     /// <param name="lane">0…7.</param>
@@ -73,6 +80,8 @@ public sealed partial class World
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Plan.Networks.Length];
         _rooms = [.. bank.Plan.Resolvers.Select(r => r.NewRoom())];
+        _uses = bank.Plan.Uses;
+        (_bindingsMoved, _switchesMoved, _roomsMoved) = (new(_applied.Length), new(bank.Plan.Switches.Length), new(_rooms.Length));
         _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents) || _rooms.Length > 0;
         Reset();
     }
@@ -171,7 +180,10 @@ public sealed partial class World
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
         _pendingFirings = _cutting = _unseen = _blind = _hasBegun = false;
-        _slotsMoved = _unresolved = true;
+        _slotsMoved = true;
+        _bindingsMoved.AddAll();
+        _switchesMoved.AddAll();
+        _roomsMoved.AddAll();
         InView = false;
         _restored = null;
         _firings = _tellings = 0;

@@ -53,7 +53,7 @@ public sealed partial class Plan
         };
     }
 
-    private Plan(Plan whole) : this(whole.Scope, whole._networks, whole._needs) => _whole = whole;
+    private Plan(Plan whole) : this(whole._builder, whole._networks, whole._needs) => _whole = whole;
 
     public bool Steps(int network) => Stepped.Contains(network);
 
