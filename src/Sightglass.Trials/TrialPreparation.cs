@@ -97,7 +97,7 @@ public static class TrialPreparation
     /// <summary>Of the machine only what the card can tell: the systems it asks nothing about stand still.</summary>
     private static TrialMachine OnlyAsked(Plan plan, ImmutableArray<ProgramChoice> choices, Situation situation)
     {
-        Plan only = plan.Only(AskedSignals.Of(plan, choices, situation));
+        Plan only = plan.Only(AskedSignals.Of(plan, choices, situation), aside: true);
         return new(only, SituationStart.Bind(only, situation, [])!, choices);
     }
 

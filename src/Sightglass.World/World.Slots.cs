@@ -70,7 +70,8 @@ public sealed partial class World
     /// <summary>
     /// Whether any input, parameter or switch would be another by the slots as they are. Where none is, what was marked is as it was worked out last.
     /// </summary>
-    private bool SlotsChangeAnything()
+    /// <param name="inView">Whether the state at the clock's moment is in view; where it is not, no slot has moved that carries a margin over zero together with a state.</param>
+    private bool SlotsChangeAnything(bool inView)
     {
         for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
         {
@@ -90,9 +91,9 @@ public sealed partial class World
             }
         }
 
-        foreach (int i in _uses.StateEvents)
+        foreach (int i in _uses.SeenEvents)
         {
-            if (!_switchesMoved[i] && IsArmed(i) && IsBeyond(Plan.Switches[i]))
+            if (inView && !_switchesMoved[i] && IsArmed(i) && IsBeyond(Plan.Switches[i]))
             {
                 return true;
             }
@@ -106,7 +107,8 @@ public sealed partial class World
     private bool IsArmed(int rule) => _bank.Group(Plan.Switches[rule].Network).IsArmed(_lane, _bank.GuardOfSwitch[rule]);
 
     /// <summary>Hands the networks what follows from the slots; fires switches that are armed beyond their crossing.</summary>
-    private void ApplySlots()
+    /// <returns>False where networks that stand aside must be cut first.</returns>
+    private bool ApplySlots()
     {
         if (_cutting)
         {
@@ -118,6 +120,11 @@ public sealed partial class World
         while (again && Trouble is null)
         {
             Resolve();
+            if (!AreCut())
+            {
+                return false;
+            }
+
             for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
             {
                 Apply(Plan.Bindings[i], ref _applied[i]);
@@ -128,7 +135,8 @@ public sealed partial class World
         }
 
         _slotsMoved = false;
-        Array.Fill(_viewAt, Nowhere);
+        ForgetViews();
+        return true;
     }
 
     private void Apply(Binding binding, ref double applied)
@@ -149,19 +157,28 @@ public sealed partial class World
         {
             group.SetInput(_lane, binding.Input, value);
         }
+
+        if (_isAside[binding.Network])
+        {
+            _switchesMoved.Add(_uses.EventsOf[binding.Network].AsSpan()); // flows jump
+        }
     }
 
     /// <returns>True when a switch fired at once, so that bindings must be worked out again.</returns>
     private bool ArmSwitches()
     {
-        _switchesMoved.Add(_uses.StateEvents.AsSpan());
+        _switchesMoved.Add(_uses.SeenEvents.AsSpan());
         for (int i = _switchesMoved.From(0); i >= 0; i = _switchesMoved.From(i + 1))
         {
             SwitchRule rule = Plan.Switches[i];
-            LaneGroup group = _bank.Group(rule.Network);
             bool wanted = rule.When(_slots);
-            bool newly = wanted && (rule.FiresAtEvents || !group.IsArmed(_lane, _bank.GuardOfSwitch[i]));
-            group.Arm(_lane, _bank.GuardOfSwitch[i], wanted);
+            bool armed = IsArmed(i);
+            bool newly = wanted && (rule.FiresAtEvents || !armed);
+            if (armed != wanted)
+            {
+                _bank.Group(rule.Network).Arm(_lane, _bank.GuardOfSwitch[i], wanted);
+            }
+
             if (newly && InView && IsBeyond(rule))
             {
                 Fire(rule);
@@ -208,7 +225,7 @@ public sealed partial class World
         {
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
-            if (group.Time(_lane) == Now && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
+            if (group.Time(_lane) == Now && group.PendingEnd(_lane) == SimTime.Never && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
             {
                 Fire(rule);
             }
@@ -249,13 +266,28 @@ public sealed partial class World
     private void Trace()
     {
         _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
-        foreach (int n in Plan.Stepped)
+        foreach (int n in _seen)
         {
-            LaneGroup group = _bank.Group(n);
-            for (int i = 0; i < group.Topology.Amounts; i++)
-            {
-                _trajectory = TrajectoryHash.Add(_trajectory, group.GetAmount(_lane, new(i)));
-            }
+            TraceAmounts(n);
+        }
+    }
+
+    /// <summary>The same of one network that stands aside.</summary>
+    private void TraceAside(int network)
+    {
+        if (_isAside[network])
+        {
+            _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
+            TraceAmounts(network);
+        }
+    }
+
+    private void TraceAmounts(int network)
+    {
+        LaneGroup group = _bank.Group(network);
+        for (int i = 0; i < group.Topology.Amounts; i++)
+        {
+            _trajectory = TrajectoryHash.Add(_trajectory, group.GetAmount(_lane, new(i)));
         }
     }
 }

@@ -39,7 +39,11 @@ public sealed unsafe partial class LaneGroup
     public void Arm(int lane, int guard, bool armed)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, _guards.Count);
-        RequireNoPending(lane);
+        if (_guards[guard] is not null)
+        {
+            RequireNoPending(lane);
+        }
+
         uint own = 1u << lane;
         _armedIn[guard] = armed ? _armedIn[guard] | own : _armedIn[guard] & ~own;
         if (_guards[guard] is not null)
