@@ -42,7 +42,7 @@ public sealed class TruthScopeTests
         const string text = "fault leak of aft compartment";
         Assert.Null(FormulaParser.Parse(text, new SourceText("card", text).Between(0, text.Length), Books.Curlew.Scope, found, FormulaKind.Condition));
         Assert.NotEmpty(found);
-        Assert.Contains(text, new TruthScope(Books.Curlew).Names);
+        Assert.Contains(text, Books.Curlew.Truth.Names);
     }
 
     private static TruthSignal Read(string text, TruthScope scope)
