@@ -8,15 +8,20 @@ internal static class YamlFiles
     /// <summary>The documents of all files.</summary>
     public static IEnumerable<YamlNode> Read(IReadOnlyList<SourceText> files, Findings found)
     {
-        FileRead[] read = [.. files.Select(f => Task.Run(() => new FileRead(f, found.Limits))).ToArray().Select(t => t.GetAwaiter().GetResult())];
-        if (read.Sum(f => (long)f.Nodes) > found.Limits.Nodes)
+        if (files.Count < 2)
         {
-            // Together they hold more than a book may: which part is left out follows from the order in which they are read.
-            YamlFile file = new(new YamlBudget(found.Limits), found);
-            return files.SelectMany(f => file.Read(f));
+            return OneByOne(files, found);
         }
 
-        return read.SelectMany(f => f.Take(found));
+        FileRead[] read = [.. files.Select(f => Task.Run(() => new FileRead(f, found.Limits))).ToArray().Select(t => t.GetAwaiter().GetResult())];
+        return read.Sum(f => (long)f.Nodes) <= found.Limits.Nodes ? read.SelectMany(f => f.Take(found)) : OneByOne(files, found);
+    }
+
+    /// <summary>Where they hold more than a book may, which part is left out follows from their order.</summary>
+    private static IEnumerable<YamlNode> OneByOne(IReadOnlyList<SourceText> files, Findings found)
+    {
+        YamlFile file = new(new YamlBudget(found.Limits), found);
+        return files.SelectMany(f => file.Read(f));
     }
 
     /// <summary>One file, read by itself.</summary>
