@@ -7,7 +7,7 @@ using Sightglass.World.Runs;
 
 namespace Sightglass.Bench;
 
-/// <summary>What one case of a trial did to the network that its card asks about, as a list that can be replayed on the bare kernel: no world, no people, no guards.</summary>
+/// <summary>What one case of a trial did to one of the networks that it steps, as a list that can be replayed on the bare kernel: no world, no people, no guards.</summary>
 /// <param name="Start">At the start.</param>
 /// <param name="Changes">Moments in ascending order, each with the number it sets: an input, or a parameter where <c>Input</c> is negative.</param>
 /// <param name="End">When the case was over.</param>
@@ -16,11 +16,9 @@ namespace Sightglass.Bench;
 /// <param name="Attempts">Attempts of steps of the case itself: those that were only looked at and closings in on a moment included.</param>
 internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int Parameter, double Value)[] Changes, long End, long Committed, double[] Last, long Attempts)
 {
-    /// <summary>The one network that a trial's plan steps.</summary>
-    public static int NetworkOf(Plan plan) => plan.Stepped.Single();
-
-    /// <summary>Runs a case on the setup's only machine and notes every number of its network that changed, and when.</summary>
-    public static FixedSchedule Record(TrialSetup setup, ulong seed, int number)
+    /// <summary>Runs a case on the setup's only machine and notes every number of its networks that changed, and when.</summary>
+    /// <returns>One for each network that the plan steps, in their order.</returns>
+    public static FixedSchedule[] Record(TrialSetup setup, ulong seed, int number)
     {
         TrialMachine machine = setup.Machines[0];
         using LaneBank bank = new(machine.Plan, setup.RelativeTolerance);
@@ -28,49 +26,64 @@ internal sealed record FixedSchedule(double[] Start, (long Ticks, int Input, int
         machine.Start.Apply(world, seed, (ulong)number);
         world.Begin(new CardRun(machine.Choices));
         world.Limit = SimTime.Never;
-        LaneGroup group = bank.Group(NetworkOf(machine.Plan));
-        Topology topology = group.Topology;
-        double[] start = AmountsOf(group);
-        double[] inputs = new double[topology.Inputs];
-        double[] parameters = new double[topology.Parameters];
-        using (LaneGroup fresh = new(topology, setup.RelativeTolerance))
-        {
-            Note(fresh, inputs, parameters, null);
-        }
-
-        List<(long, int, int, double)> changes = [];
+        Watched[] networks = [.. machine.Plan.Stepped.Select(n => new Watched(bank.Group(n), setup.RelativeTolerance))];
         while (world.Advance())
         {
-            Note(group, inputs, parameters, changes);
-            while (group.Task(0) != LaneTask.None)
+            foreach (Watched network in networks)
             {
-                group.Iterate();
+                network.Note();
+                while (network.Group.Task(0) != LaneTask.None)
+                {
+                    network.Group.Iterate();
+                }
             }
         }
 
-        return new(start, [.. changes], world.Run!.Outcome.Time.Ticks, group.Time(0).Ticks, AmountsOf(group), group.Attempts(0));
+        return [.. networks.Select(n => n.End(world.Run!.Outcome.Time.Ticks))];
     }
 
-    private static double[] AmountsOf(LaneGroup group) => [.. Enumerable.Range(0, group.Topology.Amounts).Select(i => group.GetAmount(0, new(i)))];
-
-    private static void Note(LaneGroup group, double[] inputs, double[] parameters, List<(long, int, int, double)>? changes)
+    /// <summary>One network while its case runs.</summary>
+    private sealed class Watched
     {
-        for (int i = 0; i < inputs.Length; i++)
+        private readonly double[] _start;
+        private readonly double[] _inputs;
+        private readonly double[] _parameters;
+        private readonly List<(long, int, int, double)> _changes = [];
+
+        public Watched(LaneGroup group, double relativeTolerance)
         {
-            if (group.GetInput(0, new(i)) != inputs[i])
+            (Group, _start) = (group, AmountsOf(group));
+            using LaneGroup fresh = new(group.Topology, relativeTolerance);
+            _inputs = [.. Enumerable.Range(0, group.Topology.Inputs).Select(i => fresh.GetInput(0, new(i)))];
+            _parameters = [.. Enumerable.Range(0, group.Topology.Parameters).Select(i => fresh.GetParameter(0, i))];
+        }
+
+        public LaneGroup Group { get; }
+
+        public void Note()
+        {
+            long now = Group.Time(0).Ticks;
+            for (int i = 0; i < _inputs.Length; i++)
             {
-                inputs[i] = group.GetInput(0, new(i));
-                changes?.Add((group.Time(0).Ticks, i, -1, inputs[i]));
+                if (Group.GetInput(0, new(i)) != _inputs[i])
+                {
+                    _inputs[i] = Group.GetInput(0, new(i));
+                    _changes.Add((now, i, -1, _inputs[i]));
+                }
+            }
+
+            for (int i = 0; i < _parameters.Length; i++)
+            {
+                if (Group.GetParameter(0, i) != _parameters[i])
+                {
+                    _parameters[i] = Group.GetParameter(0, i);
+                    _changes.Add((now, -1, i, _parameters[i]));
+                }
             }
         }
 
-        for (int i = 0; i < parameters.Length; i++)
-        {
-            if (group.GetParameter(0, i) != parameters[i])
-            {
-                parameters[i] = group.GetParameter(0, i);
-                changes?.Add((group.Time(0).Ticks, -1, i, parameters[i]));
-            }
-        }
+        public FixedSchedule End(long end) => new(_start, [.. _changes], end, Group.Time(0).Ticks, AmountsOf(Group), Group.Attempts(0));
+
+        private static double[] AmountsOf(LaneGroup group) => [.. Enumerable.Range(0, group.Topology.Amounts).Select(i => group.GetAmount(0, new(i)))];
     }
 }

@@ -59,17 +59,13 @@ public static class BookReader
     private static ClassBook? Read(
         IReadOnlyList<SourceText> yaml, IReadOnlyList<SourceText> cards, KindCatalog kinds, Findings found, IEnumerable<BookCheck>? checks, YamlLimits limits, RecordingFolder? folder = null)
     {
-        YamlFile file = new(new YamlBudget(limits), found);
         ReadContext context = new(found, kinds);
         Sections sections = new(SectionList.Book, context);
         Span? first = null;
-        foreach (SourceText source in yaml)
+        foreach (YamlNode document in YamlFiles.Read(yaml, found))
         {
-            foreach (YamlNode document in file.Read(source))
-            {
-                first ??= document.Span;
-                sections.Add(document);
-            }
+            first ??= document.Span;
+            sections.Add(document);
         }
 
         sections.Close();

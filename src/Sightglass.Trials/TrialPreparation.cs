@@ -48,13 +48,13 @@ public static class TrialPreparation
         return machines.Contains(null) ? null : setup with { Machines = machines! };
     }
 
-    /// <summary>Binds a situation to every machine that a case may draw, to find what does not fit.</summary>
+    /// <summary>Binds a situation to every machine that a case may draw, to find what does not fit; in a train to the class's, where a road number's begins alike.</summary>
     public static void Check(Fleet fleet, Situation situation, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(fleet);
         DrawnRange number = RoadNumberDraw.RangeOf(fleet.Class!.Book, situation);
         FleetFindings findings = new(number.Words);
-        foreach ((Plan plan, ImmutableArray<string> numbers) in Plans(fleet, number, situation))
+        foreach ((Plan plan, ImmutableArray<string> numbers) in Plans(fleet, number, situation, n => situation.Train is not null && fleet.BeginsAlike(n)))
         {
             SituationStart.Bind(plan, situation, findings.On(numbers));
         }
@@ -97,7 +97,7 @@ public static class TrialPreparation
     /// <summary>Of the machine only what the card can tell: the systems it asks nothing about stand still.</summary>
     private static TrialMachine OnlyAsked(Plan plan, ImmutableArray<ProgramChoice> choices, Situation situation)
     {
-        Plan only = plan.Only(AskedSignals.Of(plan, choices, situation));
+        Plan only = plan.Only(AskedSignals.Of(plan, choices, situation), aside: true);
         return new(only, SituationStart.Bind(only, situation, [])!, choices);
     }
 
@@ -105,9 +105,10 @@ public static class TrialPreparation
         only is null ? RoadNumberDraw.RangeOf(fleet.Class!.Book, situation) : RoadNumberDraw.RangeOf([only]);
 
     /// <summary>The machines of road numbers in the order of the first number of each; the class where there are none.</summary>
-    private static ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> Plans(Fleet fleet, DrawnRange number, Situation situation) => number.Words.IsEmpty
+    /// <param name="asClass">For which numbers the class stands.</param>
+    private static ImmutableArray<(Plan Plan, ImmutableArray<string> Numbers)> Plans(Fleet fleet, DrawnRange number, Situation situation, Func<string, bool>? asClass = null) => number.Words.IsEmpty
         ? [(fleet.MachineOf(null, situation.Train)!, [])]
-        : [.. number.Words.GroupBy(n => fleet.MachineOf(n, situation.Train)!, ReferenceEqualityComparer.Instance).Select(g => ((Plan)g.Key!, g.ToImmutableArray()))];
+        : [.. number.Words.GroupBy(n => fleet.MachineOf(asClass?.Invoke(n) == true ? null : n, situation.Train)!, ReferenceEqualityComparer.Instance).Select(g => ((Plan)g.Key!, g.ToImmutableArray()))];
 
     private static ImmutableArray<int> MachineOf(Fleet fleet, DrawnRange number, Situation situation)
     {

@@ -24,6 +24,9 @@ internal enum Phase
     /// <summary>The state at the moment of an event is in view.</summary>
     Event,
 
+    /// <summary>What an event has moved is in view, of what stands aside as well.</summary>
+    Settle,
+
     /// <summary>The state at the moment of an event is committed: inputs may change.</summary>
     Change,
 }

@@ -5,13 +5,13 @@ namespace Sightglass.World;
 /// <content>What holds nothing is solved when slots have moved.</content>
 public sealed partial class World
 {
-    /// <summary>Slots have moved since everything was solved: whoever looks has it solved first.</summary>
-    private bool _unresolved;
+    /// <summary>What reads slots that have moved since everything was solved: whoever looks has it solved first.</summary>
+    private readonly Marks _roomsMoved;
 
     /// <summary>Solves in the order of the plan, again and again until nothing moves: what one sets another may read.</summary>
     private void Resolve()
     {
-        if (!_unresolved || _rooms.Length == 0)
+        if (_roomsMoved.IsEmpty)
         {
             return;
         }
@@ -19,7 +19,6 @@ public sealed partial class World
         int? moving = 0;
         for (int round = 0; moving is not null; round++)
         {
-            _unresolved = false;
             if (round == MostSolvingsAtOnce)
             {
                 Trouble = FormattableString.Invariant($"no rest within {MostSolvingsAtOnce} rounds in the circuit of: {Plan.Resolvers[moving.Value].Name}");
@@ -27,14 +26,17 @@ public sealed partial class World
             }
 
             moving = null;
-            for (int i = 0; i < _rooms.Length; i++)
+            for (int i = _roomsMoved.From(0); i >= 0; i = _roomsMoved.From(i + 1))
             {
+                _roomsMoved.Take(i);
                 if (_rooms[i].Solve(_bank, _lane, _slots) && TakeOver(Plan.Resolvers[i], _rooms[i].Values))
                 {
                     moving = i;
                 }
             }
         }
+
+        _roomsMoved.Clear();
     }
 
     /// <returns>Whether any slot moved.</returns>

@@ -36,13 +36,16 @@ public sealed partial class World
                     InView = true;
                     Happen();
                     break;
-                case Phase.Change when ComesIntoView():
-                    ApplySlots();
+                case Phase.Settle:
+                    _bank.LookAtEnds();
+                    Settle();
+                    break;
+                case Phase.Change when ComesIntoView() && ApplySlots():
                     MeetChange();
                     _phase = Phase.Propose;
                     if (!InView && (!Plan.Switches.IsEmpty || _people.Count > 0 || Overseer is not null))
                     {
-                        Look(Now);
+                        LookAtAll();
                         _phase = Phase.FirstLook;
                     }
 
@@ -124,24 +127,31 @@ public sealed partial class World
 
     private bool Propose()
     {
+        bool seen = _aside.Length == 0;
         foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).PendingEnd(_lane) == SimTime.Never)
             {
                 _bank.Group(i).Propose(_lane);
                 _viewAt[i] = AtProposedEnd;
+                seen |= !_isAside[i];
             }
         }
 
-        ForgetEnds();
+        if (seen)
+        {
+            ForgetEnds();
+            _judges = true;
+        }
+
         _phase = Phase.LookAhead;
         return AnyTask();
     }
 
-    /// <summary>Has the nearest end of a pending step looked at, where sentinels need it.</summary>
+    /// <summary>Has the nearest end of a pending step of what is seen looked at, where sentinels need it.</summary>
     private bool LookAhead()
     {
-        _horizon = SimTime.Never;
+        _horizon = _end = SimTime.Never;
         foreach (int i in Plan.Stepped)
         {
             if (_bank.Group(i).HasFailed(_lane))
@@ -152,7 +162,8 @@ public sealed partial class World
 
             SimTime end = _bank.Group(i).PendingEnd(_lane);
             _viewAt[i] = _viewAt[i] == AtProposedEnd ? end : _viewAt[i];
-            _horizon = SimTime.Min(_horizon, end);
+            _end = SimTime.Min(_end, end);
+            _horizon = _isAside[i] ? _horizon : SimTime.Min(_horizon, end);
         }
 
         if (_restored is { } kept)
@@ -162,9 +173,16 @@ public sealed partial class World
             return false;
         }
 
+        if (!_judges)
+        {
+            _judges = true;
+            _phase = Phase.Ready;
+            return false;
+        }
+
         _fireAt = SimTime.Never;
         _judgedFrom = Now;
-        if (_sentinels.Count == 0 || Plan.Stepped.IsEmpty)
+        if (_sentinels.Count == 0 || _seen.Length == 0)
         {
             _phase = Phase.Ready;
             return false;
@@ -231,7 +249,7 @@ public sealed partial class World
     /// <summary>To the next event, step's end or the limit. False when the world rests.</summary>
     private bool GoToNext()
     {
-        SimTime next = SimTime.Min(Agenda.Next, SimTime.Min(_fireAt, _horizon));
+        SimTime next = SimTime.Min(Agenda.Next, SimTime.Min(_fireAt, _end));
         if (next > Limit || next == SimTime.Never)
         {
             Now = Limit;
@@ -239,11 +257,12 @@ public sealed partial class World
         }
 
         Now = next;
-        if (next == _horizon)
+        if (next == _end)
         {
             CommitEnds();
             if (next != _fireAt && next != Agenda.Next && !_pendingFirings)
             {
+                _judges = next == _horizon;
                 _phase = Phase.Propose;
                 return true;
             }
@@ -252,6 +271,7 @@ public sealed partial class World
         if (_pendingFirings || next == _fireAt || !HappenUnseen())
         {
             Look(Now);
+            LookAtLanded();
             _phase = Phase.Event;
         }
 
@@ -260,6 +280,7 @@ public sealed partial class World
 
     private void CommitEnds()
     {
+        bool seen = false;
         foreach (int i in Plan.Stepped)
         {
             LaneGroup group = _bank.Group(i);
@@ -268,16 +289,21 @@ public sealed partial class World
                 _pendingFirings |= group.HasFired(_lane);
                 group.Commit(_lane);
                 _viewAt[i] = _viewAt[i] == Now ? Now : Nowhere;
+                seen |= !_isAside[i];
+                TraceAside(i);
             }
         }
 
-        Trace();
+        if (seen)
+        {
+            Trace();
+        }
     }
 
     /// <summary>Everything that happens at the clock's moment; then on with a cut where an input changed, without where none did.</summary>
     private void Happen()
     {
-        bool onlyLooking = !_pendingFirings && Now != _fireAt && AllPending();
+        bool onlyLooking = !_pendingFirings && Now != _fireAt && AllPending() && !(_aside.Length > 0 && _slotsMoved);
         FireSwitches();
         FireSentinels();
         while (Agenda.Next <= Now)
@@ -294,7 +320,19 @@ public sealed partial class World
         }
 
         Resolve();
-        if (_slotsMoved && SlotsChangeAnything())
+        if (BringMoved())
+        {
+            _phase = Phase.Settle;
+            return;
+        }
+
+        Settle();
+    }
+
+    /// <summary>What comes of it.</summary>
+    private void Settle()
+    {
+        if (_slotsMoved && SlotsChangeAnything(inView: true))
         {
             CutAll();
             return;
@@ -311,20 +349,20 @@ public sealed partial class World
         _phase = AllPending() ? Phase.LookAhead : Phase.Propose;
     }
 
+    /// <summary>All networks together; where some stand aside, only those of which an input changes.</summary>
     private void CutAll()
     {
-        foreach (int i in Plan.Stepped)
+        _phase = Phase.Change;
+        if (_aside.Length > 0)
         {
-            LaneGroup group = _bank.Group(i);
-            if (group.PendingEnd(_lane) != SimTime.Never)
-            {
-                group.Cut(_lane, Now);
-                _viewAt[i] = group.Task(_lane) != LaneTask.None || _viewAt[i] == Now ? Now : Nowhere;
-                _cutting = true;
-            }
+            AreCut();
+            return;
         }
 
-        _phase = Phase.Change;
+        foreach (int i in Plan.Stepped)
+        {
+            Cut(i);
+        }
     }
 
     private bool AllPending()

@@ -12,16 +12,29 @@ public sealed partial class World
     /// <summary>In view will be the end of the step that has been asked for.</summary>
     private static readonly SimTime AtProposedEnd = new(-2);
 
-    /// <summary>Brings the state at a moment into view; where it is already, nothing is asked of the network.</summary>
+    /// <summary>Brings the state at a moment into view, of whatever may be asked for; where it is already, nothing is asked of the network.</summary>
     private void Look(SimTime at)
+    {
+        foreach (int i in _seen)
+        {
+            Bring(i, at);
+        }
+    }
+
+    private void LookAtAll()
     {
         foreach (int i in Plan.Stepped)
         {
-            if (_viewAt[i] != at)
-            {
-                _bank.Group(i).Peek(_lane, at);
-                _viewAt[i] = at;
-            }
+            Bring(i, Now);
+        }
+    }
+
+    private void Bring(int network, SimTime at)
+    {
+        if (_viewAt[network] != at)
+        {
+            _bank.Group(network).Peek(_lane, at);
+            _viewAt[network] = at;
         }
     }
 
@@ -32,7 +45,7 @@ public sealed partial class World
     /// <returns>False when somebody looks, or a margin may have jumped without a change of the networks.</returns>
     private bool HappenUnseen()
     {
-        if (_tells || Overseer is not null)
+        if (Overseer is not null || (_tells && _aside.Length == 0))
         {
             return false; // a slot that moves may move what one network tells another, and that is looked at
         }
@@ -55,7 +68,8 @@ public sealed partial class World
             return true;
         }
 
-        _unseen = SlotsChangeAnything();
+        Resolve();
+        _unseen = !StateMayJump() && SlotsChangeAnything(inView: false);
         if (_unseen)
         {
             CutAll();

@@ -41,12 +41,16 @@ public sealed partial class World
             return;
         }
 
-        _slotsMoved = _unresolved = true;
+        _slotsMoved = true;
         _slots[slot.Index] = value;
         _bank.SetSlot(_lane, slot, value);
-        foreach (PulseRule pulse in Plan.Pulses)
+        _bindingsMoved.Add(_uses.Bindings(slot));
+        _switchesMoved.Add(_uses.Switches(slot));
+        _roomsMoved.Add(_uses.Resolvers(slot));
+        foreach (int i in _uses.Pulses(slot))
         {
-            if (pulse.Trigger == slot && pulse.When(_slots))
+            PulseRule pulse = Plan.Pulses[i];
+            if (pulse.When(_slots))
             {
                 Tell(pulse.Name);
                 SetSlot(pulse.Sets, pulse.To(_slots));
@@ -63,9 +67,13 @@ public sealed partial class World
         }
     }
 
-    private bool SlotsChangeAnything()
+    /// <summary>
+    /// Whether any input, parameter or switch would be another by the slots as they are. Where none is, what was marked is as it was worked out last.
+    /// </summary>
+    /// <param name="inView">Whether the state at the clock's moment is in view; where it is not, no slot has moved that carries a margin over zero together with a state.</param>
+    private bool SlotsChangeAnything(bool inView)
     {
-        for (int i = 0; i < Plan.Bindings.Length; i++)
+        for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
         {
             if (Plan.Bindings[i].Value(_slots) != _applied[i])
             {
@@ -73,21 +81,34 @@ public sealed partial class World
             }
         }
 
-        for (int i = 0; i < Plan.Switches.Length; i++)
+        for (int i = _switchesMoved.From(0); i >= 0; i = _switchesMoved.From(i + 1))
         {
             SwitchRule rule = Plan.Switches[i];
-            bool armed = _bank.Group(rule.Network).IsArmed(_lane, _bank.GuardOfSwitch[i]);
+            bool armed = IsArmed(i);
             if (armed != rule.When(_slots) || (rule.FiresAtEvents && armed && IsBeyond(rule)))
             {
                 return true;
             }
         }
 
+        foreach (int i in _uses.SeenEvents)
+        {
+            if (inView && !_switchesMoved[i] && IsArmed(i) && IsBeyond(Plan.Switches[i]))
+            {
+                return true;
+            }
+        }
+
+        _bindingsMoved.Clear();
+        _switchesMoved.Clear();
         return false;
     }
 
+    private bool IsArmed(int rule) => _bank.Group(Plan.Switches[rule].Network).IsArmed(_lane, _bank.GuardOfSwitch[rule]);
+
     /// <summary>Hands the networks what follows from the slots; fires switches that are armed beyond their crossing.</summary>
-    private void ApplySlots()
+    /// <returns>False where networks that stand aside must be cut first.</returns>
+    private bool ApplySlots()
     {
         if (_cutting)
         {
@@ -99,16 +120,23 @@ public sealed partial class World
         while (again && Trouble is null)
         {
             Resolve();
-            for (int i = 0; i < Plan.Bindings.Length; i++)
+            if (!AreCut())
+            {
+                return false;
+            }
+
+            for (int i = _bindingsMoved.From(0); i >= 0; i = _bindingsMoved.From(i + 1))
             {
                 Apply(Plan.Bindings[i], ref _applied[i]);
             }
 
+            _bindingsMoved.Clear();
             again = ArmSwitches();
         }
 
         _slotsMoved = false;
-        Array.Fill(_viewAt, Nowhere);
+        ForgetViews();
+        return true;
     }
 
     private void Apply(Binding binding, ref double applied)
@@ -129,23 +157,38 @@ public sealed partial class World
         {
             group.SetInput(_lane, binding.Input, value);
         }
+
+        if (_isAside[binding.Network])
+        {
+            _switchesMoved.Add(_uses.EventsOf[binding.Network].AsSpan()); // flows jump
+        }
     }
 
     /// <returns>True when a switch fired at once, so that bindings must be worked out again.</returns>
     private bool ArmSwitches()
     {
-        for (int i = 0; i < Plan.Switches.Length; i++)
+        _switchesMoved.Add(_uses.SeenEvents.AsSpan());
+        for (int i = _switchesMoved.From(0); i >= 0; i = _switchesMoved.From(i + 1))
         {
             SwitchRule rule = Plan.Switches[i];
-            LaneGroup group = _bank.Group(rule.Network);
             bool wanted = rule.When(_slots);
-            bool newly = wanted && (rule.FiresAtEvents || !group.IsArmed(_lane, _bank.GuardOfSwitch[i]));
-            group.Arm(_lane, _bank.GuardOfSwitch[i], wanted);
+            bool armed = IsArmed(i);
+            bool newly = wanted && (rule.FiresAtEvents || !armed);
+            if (armed != wanted)
+            {
+                _bank.Group(rule.Network).Arm(_lane, _bank.GuardOfSwitch[i], wanted);
+            }
+
             if (newly && InView && IsBeyond(rule))
             {
                 Fire(rule);
                 return true;
             }
+        }
+
+        if (InView)
+        {
+            _switchesMoved.Clear();
         }
 
         return false;
@@ -182,7 +225,7 @@ public sealed partial class World
         {
             SwitchRule rule = Plan.Switches[i];
             LaneGroup group = _bank.Group(rule.Network);
-            if (group.Time(_lane) == Now && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
+            if (group.Time(_lane) == Now && group.PendingEnd(_lane) == SimTime.Never && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
             {
                 Fire(rule);
             }
@@ -224,13 +267,28 @@ public sealed partial class World
     private void Trace()
     {
         _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
-        foreach (int n in Plan.Stepped)
+        foreach (int n in _seen)
         {
-            LaneGroup group = _bank.Group(n);
-            for (int i = 0; i < group.Topology.Amounts; i++)
-            {
-                _trajectory = TrajectoryHash.Add(_trajectory, group.GetAmount(_lane, new(i)));
-            }
+            TraceAmounts(n);
+        }
+    }
+
+    /// <summary>The same of one network that stands aside.</summary>
+    private void TraceAside(int network)
+    {
+        if (_isAside[network])
+        {
+            _trajectory = TrajectoryHash.Add(_trajectory, Now.Ticks);
+            TraceAmounts(network);
+        }
+    }
+
+    private void TraceAmounts(int network)
+    {
+        LaneGroup group = _bank.Group(network);
+        for (int i = 0; i < group.Topology.Amounts; i++)
+        {
+            _trajectory = TrajectoryHash.Add(_trajectory, group.GetAmount(_lane, new(i)));
         }
     }
 }

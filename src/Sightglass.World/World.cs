@@ -41,7 +41,15 @@ public sealed partial class World
     private readonly List<(Situations.FaultSlots Slots, int First)> _faults = new(16);
     private readonly List<double> _faultValues = new(32);
     private Phase _phase;
+
+    /// <summary>The nearest end of a pending step of what may be asked for.</summary>
     private SimTime _horizon;
+
+    /// <summary>The nearest end of any pending step.</summary>
+    private SimTime _end;
+
+    /// <summary>Whether sentinels are to be judged when all steps are proposed: not where only what stands aside has gone on.</summary>
+    private bool _judges;
     private SimTime _fireAt = SimTime.Never;
     private Bracket _bracket;
     private SimTime _bracketBase;
@@ -58,6 +66,17 @@ public sealed partial class World
     private int _firings;
     private int _tellings;
     private readonly bool _tells;
+    private readonly SlotUses _uses;
+    private readonly int[] _seen;
+    private readonly int[] _aside;
+    private readonly bool[] _isAside;
+    private readonly bool[] _isCut;
+
+    /// <summary>Bindings that follow from slots which have moved since they were applied.</summary>
+    private readonly Marks _bindingsMoved;
+
+    /// <summary>Switches that follow from slots which have moved since they were armed or not, and looked at.</summary>
+    private readonly Marks _switchesMoved;
 
     /// <param name="bank">Eight lanes of a plan.</param>
     /// <param name="lane">0…7.</param>
@@ -73,6 +92,11 @@ public sealed partial class World
         _applied = new double[bank.Plan.Bindings.Length];
         _viewAt = new SimTime[bank.Plan.Networks.Length];
         _rooms = [.. bank.Plan.Resolvers.Select(r => r.NewRoom())];
+        _uses = bank.Plan.Uses;
+        (_seen, _aside) = ([.. bank.Plan.Seen], [.. bank.Plan.Aside]);
+        _isAside = [.. bank.Plan.NetworkNames.Select((_, n) => _aside.Contains(n))];
+        _isCut = new bool[_isAside.Length];
+        (_bindingsMoved, _switchesMoved, _roomsMoved) = (new(_applied.Length), new(bank.Plan.Switches.Length), new(_rooms.Length));
         _tells = bank.Plan.Switches.Any(s => s.FiresAtEvents) || _rooms.Length > 0;
         Reset();
     }
@@ -171,7 +195,12 @@ public sealed partial class World
         _fireAt = SimTime.Never;
         _judgedFrom = SimTime.Zero;
         _pendingFirings = _cutting = _unseen = _blind = _hasBegun = false;
-        _slotsMoved = _unresolved = true;
+        _judges = true;
+        Array.Clear(_isCut);
+        _slotsMoved = true;
+        _bindingsMoved.AddAll();
+        _switchesMoved.AddAll();
+        _roomsMoved.AddAll();
         InView = false;
         _restored = null;
         _firings = _tellings = 0;

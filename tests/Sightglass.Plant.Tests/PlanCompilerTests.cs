@@ -16,6 +16,23 @@ public sealed class PlanCompilerTests
 
         """;
 
+    /// <summary>What a situation can begin with, and break: the same where only a label differs, another where a tank is deeper.</summary>
+    [Fact]
+    public void BeginsAlike_ByWhatDiffers()
+    {
+        const string Numbers = """
+            road numbers:
+              "1": {}
+              "2": { modifications: [ { name: M, changes: { tank: { label: Drum } } } ] }
+              "3": { modifications: [ { name: M, changes: { tank: { depth: 2 m } } } ] }
+            """;
+        DiagnosticList found = [];
+        ClassBook book = BookReader.Read([new SourceText("book.yaml", $"book: A\nlength: 20 m\n{Tank}{Numbers}")], [], KindLibrary.Catalog, found)!;
+        Assert.Empty(found);
+        Fleet fleet = Fleet.Compile(book, found)!;
+        Assert.Equal([true, true, false], book.RoadNumbers.Keys.Select(fleet.BeginsAlike));
+    }
+
     public static TheoryData<string> Kinds => [.. KindLibrary.Catalog.Sheets.Select(s => s.Name)];
 
     /// <summary>What an author has begun and not finished is told where it stands, and never ends the program: an item of each kind of which nothing else is said, alone and beside others, and with values that cannot be read.</summary>

@@ -11,7 +11,7 @@ public sealed class TruthScopeTests
     public void Formula_OfAFault_HoldsWhileItIsIn()
     {
         Plan plan = Books.Curlew;
-        TruthScope scope = new(plan);
+        TruthScope scope = plan.Truth;
         using LaneBank bank = new(plan);
         Signal leaks = Read("fault leak of aft compartment", scope);
         Signal both = Read("fault leak of aft compartment and not fault leak of centre compartment and volume of aft compartment > 0 L", scope);
@@ -29,7 +29,7 @@ public sealed class TruthScopeTests
     {
         Plan plan = Books.Curlew;
         using LaneBank bank = new(plan);
-        Signal wrong = Read("fault bias of cab fuel gauge", new(plan));
+        Signal wrong = Read("fault bias of cab fuel gauge", plan.Truth);
         bank.SetSlot(0, plan.Items["cab fuel gauge"].Faults["bias"][0].Slot, -0.1);
         Assert.True(wrong.Evaluate(bank)[0] >= 0);
     }
@@ -42,7 +42,7 @@ public sealed class TruthScopeTests
         const string text = "fault leak of aft compartment";
         Assert.Null(FormulaParser.Parse(text, new SourceText("card", text).Between(0, text.Length), Books.Curlew.Scope, found, FormulaKind.Condition));
         Assert.NotEmpty(found);
-        Assert.Contains(text, new TruthScope(Books.Curlew).Names);
+        Assert.Contains(text, Books.Curlew.Truth.Names);
     }
 
     private static TruthSignal Read(string text, TruthScope scope)

@@ -30,6 +30,9 @@ public sealed class DiagnosticList : IReadOnlyCollection<Diagnostic>
         }
     }
 
+    /// <summary>In the order in which they were found.</summary>
+    public IReadOnlyList<Diagnostic> AsFound => _found;
+
     public IEnumerator<Diagnostic> GetEnumerator() =>
         _found.OrderBy(d => d.Span.Path, StringComparer.Ordinal).ThenBy(d => d.Span.Start).GetEnumerator();
 

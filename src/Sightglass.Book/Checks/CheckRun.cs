@@ -6,7 +6,7 @@ using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Checks;
 
-/// <summary>Runs the checks on the class, on every road number with modifications, on every class of cars and on every train.</summary>
+/// <summary>Runs the checks on the class, then beside each other on every road number with modifications, on every class of cars and on every train.</summary>
 internal sealed class CheckRun(ClassBook book, ReadContext context, ImmutableArray<BookCheck> checks)
 {
     public void Run(BookVariants variants)
@@ -19,26 +19,34 @@ internal sealed class CheckRun(ClassBook book, ReadContext context, ImmutableArr
 
         ImmutableArray<NameReference> references = context.References;
         context.Found.AddRange(One(book, references));
-        foreach (RoadNumberItems own in variants.Numbers.OrderBy(n => n.Number.Number, StringComparer.Ordinal))
+        (string Number, Task<DiagnosticList> Found)[] numbers = [.. variants.Numbers.OrderBy(n => n.Number.Number, StringComparer.Ordinal).Select(own => (own.Number.Number, Task.Run(() =>
+            One(book with { Items = own.Items, RoadNumberInUse = own.Number.Number }, [.. references.Where(r => !own.Changed.Contains(r.Owner)), .. own.References]))))];
+        Task<DiagnosticList>[] cars = [.. variants.Cars.Select(own => Task.Run(() => One(own.Car, own.References)))];
+        foreach ((string number, Task<DiagnosticList> found) in numbers)
         {
-            ClassBook variant = book with { Items = own.Items, RoadNumberInUse = own.Number.Number };
-            AddOn($"road number {own.Number.Number}", One(variant, [.. references.Where(r => !own.Changed.Contains(r.Owner)), .. own.References]));
+            AddOn($"road number {number}", found.GetAwaiter().GetResult());
         }
 
-        foreach (CarItems own in variants.Cars)
+        foreach (Task<DiagnosticList> found in cars)
         {
-            context.Found.AddRange(One(own.Car, own.References));
+            context.Found.AddRange(found.GetAwaiter().GetResult());
         }
 
         // What is wrong with a vehicle would be told again for every one that is coupled.
         bool sound = !context.Found.HasErrors;
-        foreach (TrainItems own in variants.Trains)
+        foreach ((string train, Task<(DiagnosticList Notes, DiagnosticList Plant)> found) in variants.Trains.Select(own => (own.Coupled.TrainInUse!, Task.Run(() => Coupled(own, sound)))).ToArray())
         {
-            DiagnosticList notes = [];
-            new ReferenceCheck(own.Coupled, context.Found.Apart(notes)).Run(own.Context.References);
+            (DiagnosticList notes, DiagnosticList plant) = found.GetAwaiter().GetResult();
             context.Found.AddRange(notes);
-            AddOn($"train {own.Coupled.TrainInUse}", sound ? Plant(own.Coupled) : []);
+            AddOn($"train {train}", plant);
         }
+    }
+
+    private (DiagnosticList Notes, DiagnosticList Plant) Coupled(TrainItems own, bool sound)
+    {
+        DiagnosticList notes = [];
+        new ReferenceCheck(own.Coupled, context.Found.Apart(notes)).Run(own.Context.References);
+        return (notes, sound ? Plant(own.Coupled) : []);
     }
 
     private void AddOn(string variant, IEnumerable<Diagnostic> found)

@@ -76,6 +76,16 @@ internal sealed class Findings(DiagnosticList found, YamlLimits limits)
         _damagedFiles.Add(source.Origin);
     }
 
+    /// <summary>Takes over what was found in a part that was read by itself, and which of its lines were set aside.</summary>
+    /// <param name="part">Of that part.</param>
+    /// <param name="notes">What it holds, as it was found.</param>
+    public void Join(Findings part, DiagnosticList notes)
+    {
+        AddRange(notes.AsFound);
+        _damaged.UnionWith(part._damaged);
+        _damagedFiles.UnionWith(part._damagedFiles);
+    }
+
     /// <summary>A collection of its own that knows the same unreadable lines.</summary>
     public Findings Apart(DiagnosticList notes)
     {

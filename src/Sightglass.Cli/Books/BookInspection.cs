@@ -53,6 +53,7 @@ internal sealed class BookInspection
     {
         BookInspection inspection = new(folder);
         Task<CardRead>[]? cards = null;
+        bool isFirst = true;
         ImmutableSortedDictionary<string, BookWords>? languages = null;
         inspection.Book = BookReader.Read(folder, KindLibrary.Catalog, inspection.Found,
         [
@@ -60,7 +61,8 @@ internal sealed class BookInspection
             {
                 languages ??= LanguageOption.Read(read, folder, inspection.Found);
                 ClassBook book = read with { Languages = languages };
-                cards ??= all && !inspection.Found.HasErrors ? ReadCards(book) : null;
+                cards = isFirst && all && !inspection.Found.HasErrors ? ReadCards(book) : cards;
+                isFirst = false; // the class comes alone, its variants beside each other
                 if (all || book.TrainInUse is null)
                 {
                     inspection.Fleet.Add(book, found); // a verb that runs something builds its own train when it asks for it
@@ -127,34 +129,36 @@ internal sealed class BookInspection
         }
 
         Task<DiagnosticList>[] ofTrains = [.. book.Situations.Values.GroupBy(s => s.Train).Select(g => Task.Run(() => CheckSituations(g)))];
+        Task<DiagnosticList>[] others =
+        [
+            .. book.Recordings.Values.OrderBy(r => r.Span).Select(r => Beside(found =>
+            {
+                if (Fleet.MachineOf(null, r.Train) is { } plan)
+                {
+                    BoundRecording.Bind(r, plan, found);
+                }
+            })),
+            .. book.Bets.Values.OrderBy(b => b.Span).Select(b => Beside(found => BetBinder.Bind(Fleet, b, found))),
+            .. book.Drills.Values.OrderBy(d => d.Span).Select(d => Beside(found => DrillBinder.Bind(Fleet, d, found))),
+            .. book.Searches.Values.OrderBy(s => s.Span).Select(s => Beside(found => BoundSearch.Bind(Fleet, s, found))),
+        ];
         foreach (Task<DiagnosticList> one in ofTrains)
         {
             Found.AddRange(one.GetAwaiter().GetResult());
         }
 
-        foreach (Recording recording in book.Recordings.Values.Where(_ => !Found.HasErrors).OrderBy(r => r.Span))
+        foreach (Task<DiagnosticList> one in others.TakeWhile(_ => !Found.HasErrors)) // what comes after an error is often its consequence
         {
-            if (Fleet.MachineOf(null, recording.Train) is { } plan)
-            {
-                BoundRecording.Bind(recording, plan, Found);
-            }
-        }
-
-        foreach (Bet bet in book.Bets.Values.Where(_ => !Found.HasErrors).OrderBy(b => b.Span))
-        {
-            BetBinder.Bind(Fleet, bet, Found);
-        }
-
-        foreach (Drill drill in book.Drills.Values.Where(_ => !Found.HasErrors).OrderBy(d => d.Span))
-        {
-            DrillBinder.Bind(Fleet, drill, Found);
-        }
-
-        foreach (Search search in book.Searches.Values.Where(_ => !Found.HasErrors).OrderBy(s => s.Span))
-        {
-            BoundSearch.Bind(Fleet, search, Found);
+            Found.AddRange(one.GetAwaiter().GetResult());
         }
     }
+
+    private static Task<DiagnosticList> Beside(Action<DiagnosticList> bind) => Task.Run(() =>
+    {
+        DiagnosticList found = [];
+        bind(found);
+        return found;
+    });
 
     private DiagnosticList CheckSituations(IEnumerable<Situation> ofOneTrain)
     {

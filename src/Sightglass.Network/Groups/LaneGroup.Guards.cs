@@ -8,7 +8,7 @@ public sealed unsafe partial class LaneGroup
     /// <summary>How often in a row a step is shortened to look at a peak.</summary>
     private const int MostPeaks = 3;
 
-    private readonly List<Guard> _guards = [];
+    private readonly List<Guard?> _guards = [];
     private readonly GuardSet[] _armed = [.. Enumerable.Range(0, Lanes.Count).Select(_ => new GuardSet())];
     private readonly GuardSet _armedAny = new();
     private readonly GuardSet _crossed = new();
@@ -22,10 +22,10 @@ public sealed unsafe partial class LaneGroup
     private Lanes* _guardPeak;
 
     /// <summary>Adds a guard that lanes can arm as a switch or have located as a sentinel. As many as there are: a long train has hundreds.</summary>
+    /// <param name="guard">Null for one that never changes within a step: it can be armed, and is never looked at.</param>
     /// <returns>Its number.</returns>
-    public int AddGuard(Guard guard)
+    public int AddGuard(Guard? guard)
     {
-        ArgumentNullException.ThrowIfNull(guard);
         _guards.Add(guard);
         if (_guards.Count > _armedIn.Length)
         {
@@ -39,14 +39,21 @@ public sealed unsafe partial class LaneGroup
     public void Arm(int lane, int guard, bool armed)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, _guards.Count);
-        RequireNoPending(lane);
+        if (_guards[guard] is not null)
+        {
+            RequireNoPending(lane);
+        }
+
         uint own = 1u << lane;
-        _armed[lane][guard] = armed;
         _armedIn[guard] = armed ? _armedIn[guard] | own : _armedIn[guard] & ~own;
-        _armedAny[guard] = _armedIn[guard] != 0;
+        if (_guards[guard] is not null)
+        {
+            _armed[lane][guard] = armed;
+            _armedAny[guard] = _armedIn[guard] != 0;
+        }
     }
 
-    public bool IsArmed(int lane, int guard) => _armed[lane][guard];
+    public bool IsArmed(int lane, int guard) => (_armedIn[guard] >> lane & 1) != 0;
 
     /// <summary>Whether any switch fires at the end of the pending step.</summary>
     public bool HasFired(int lane) => !_lanes[lane].Fired.IsEmpty;
@@ -55,7 +62,7 @@ public sealed unsafe partial class LaneGroup
     public bool HasFired(int lane, int guard) => _lanes[lane].Fired[guard];
 
     /// <summary>A guard's value in every lane at the end of the last attempt.</summary>
-    public Lanes GuardAtEnd(int guard) => _guards[guard].Evaluate(End);
+    public Lanes GuardAtEnd(int guard) => _guards[guard]!.Evaluate(End);
 
     /// <summary>The states at the end of the last attempt: of a proposal, a peek or a cut.</summary>
     public StateView End => new(this, _after, _potentials);
@@ -78,7 +85,7 @@ public sealed unsafe partial class LaneGroup
 
     private void Disarm(int lane)
     {
-        for (int g = _armed[lane].From(0); g >= 0; g = _armed[lane].From(g + 1))
+        for (int g = 0; g < _guards.Count; g++)
         {
             Arm(lane, g, false);
         }
@@ -88,7 +95,7 @@ public sealed unsafe partial class LaneGroup
     {
         for (int g = _armedAny.From(0); g >= 0; g = _armedAny.From(g + 1))
         {
-            values[g] = _guards[g].Evaluate(state);
+            values[g] = _guards[g]!.Evaluate(state);
         }
     }
 

@@ -10,7 +10,13 @@ namespace Sightglass.Plant.Plans;
 /// </summary>
 public sealed class Fleet
 {
+    private static readonly EqualityComparer<StartRule> s_sameStart = EqualityComparer<StartRule>.Create(
+        (a, b) => a!.Name == b!.Name && a.Dimension == b.Dimension && a.Least == b.Least && a.Greatest == b.Greatest && (a.Choices.IsDefault ? b.Choices.IsDefault : !b.Choices.IsDefault && a.Choices.SequenceEqual(b.Choices)));
+
+    private static readonly EqualityComparer<FaultValue> s_sameFault = EqualityComparer<FaultValue>.Create((a, b) => a!.Name == b!.Name && a.Known.SequenceEqual(b.Known));
+
     private readonly ConcurrentDictionary<(string RoadNumber, string Train), Lazy<Plan?>> _plans = new();
+    private readonly ConcurrentDictionary<string, bool> _alike = new(StringComparer.Ordinal);
 
     /// <summary>The plan of the class itself; null until it was compiled without errors.</summary>
     public Plan? Class => Known("", "");
@@ -53,6 +59,17 @@ public sealed class Fleet
     /// <param name="roadNumber">Null for the class.</param>
     /// <param name="train">Null for the machine alone.</param>
     public Plan? For(string? roadNumber, string? train) => Find(roadNumber ?? "", train ?? "");
+
+    /// <summary>
+    /// Whether what begins and what breaks on a road number has the class's names and limits, so that a situation in a train fits it where it fits the class: nothing else of a machine bears on that. The plans
+    /// of both, alone, are compiled without errors.
+    /// </summary>
+    public bool BeginsAlike(string roadNumber) => !IsModified(roadNumber) || _alike.GetOrAdd(roadNumber, n => Known(n, "") is { } own && Class is { } whole && AreAlike(own, whole));
+
+    private static bool AreAlike(Plan a, Plan b) =>
+        a.Starts.Values.SequenceEqual(b.Starts.Values, s_sameStart)
+        && a.Items.Keys.SequenceEqual(b.Items.Keys)
+        && a.Items.Values.Zip(b.Items.Values).All(p => p.First.Faults.Keys.SequenceEqual(p.Second.Faults.Keys) && p.First.Faults.Values.Zip(p.Second.Faults.Values).All(f => f.First.SequenceEqual(f.Second, s_sameFault)));
 
     private Plan? Known(string roadNumber, string train) => _plans.GetValueOrDefault((roadNumber, train))?.Value;
 

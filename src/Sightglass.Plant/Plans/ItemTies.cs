@@ -16,4 +16,6 @@ internal sealed class ItemTies
     public SortedSet<int> Sets { get; } = [];
 
     public List<SwitchRule> Switches { get; } = [];
+
+    public List<Binding> Bindings { get; } = [];
 }

@@ -24,7 +24,8 @@ public sealed class LaneBank : IDisposable
         _slots = new Lanes[plan.Slots.Length];
         for (int i = 0; i < plan.Switches.Length; i++)
         {
-            GuardOfSwitch.Add(Group(plan.Switches[i].Network).AddGuard(new BankGuard(this, plan.Switches[i].Network, plan.Switches[i].Margin)));
+            SwitchRule rule = plan.Switches[i];
+            GuardOfSwitch.Add(Group(rule.Network).AddGuard(plan.Uses.SeesState[i] ? new BankGuard(this, rule.Network, rule.Margin) : null));
         }
     }
 

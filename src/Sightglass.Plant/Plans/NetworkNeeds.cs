@@ -18,6 +18,18 @@ internal sealed class NetworkNeeds(PlanBuilder builder)
     /// <summary>All networks without which signals would come out otherwise.</summary>
     public SortedSet<int> Of(IEnumerable<Signal> signals) => From(signals).Networks;
 
+    /// <summary>The networks whose state signals see by themselves.</summary>
+    public SortedSet<int> SeenBy(IEnumerable<Signal> signals)
+    {
+        SignalReads reads = new(_signals);
+        foreach (Signal signal in signals)
+        {
+            reads.Add(signal);
+        }
+
+        return reads.Networks;
+    }
+
     /// <summary>The same, those of given switches that look at nothing else (and of those that hand on a number, only where it is asked for), and the slots that bear on them, by their indices.</summary>
     public (SortedSet<int> Networks, ImmutableArray<SwitchRule> Switches, IReadOnlySet<int> Slots) Of(IEnumerable<Signal> signals, IEnumerable<SwitchRule> switches)
     {

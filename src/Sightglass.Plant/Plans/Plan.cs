@@ -12,12 +12,27 @@ public sealed partial class Plan
 {
     private readonly Lazy<ImmutableArray<Topology>> _networks;
 
-    internal Plan(PlanScope scope, Lazy<ImmutableArray<Topology>> networks, Lazy<NetworkNeeds> needs) => (Scope, _networks, _needs) = (scope, networks, needs);
+    private readonly PlanBuilder _builder;
+    private readonly Lazy<SlotUses> _uses;
+    private readonly Lazy<TruthScope> _truth;
+
+    internal Plan(PlanBuilder builder, Lazy<ImmutableArray<Topology>> networks, Lazy<NetworkNeeds> needs)
+    {
+        (_builder, Scope, _networks, _needs) = (builder, builder.Scope, networks, needs);
+        _uses = new(() => new(this, _builder));
+        _truth = new(() => new(this));
+    }
 
     public required ClassBook Book { get; init; }
 
     /// <summary>Compiled when first asked for: who only checks a book steps nothing.</summary>
     public ImmutableArray<Topology> Networks => _networks.Value;
+
+    /// <summary>What follows from each slot; put together when first asked for.</summary>
+    public SlotUses Uses => _uses.Value;
+
+    /// <summary>Its names for those who know the truth; put together when first asked for.</summary>
+    public TruthScope Truth => _truth.Value;
 
     /// <summary>The systems whose networks they are; an empty name for items of no system.</summary>
     public required ImmutableArray<string> NetworkNames { get; init; }

@@ -75,7 +75,10 @@ public sealed partial class PlanBuilder
     internal IEnumerable<string> NetworkNames => _systems.Select(s => string.Join(" and ", s));
 
     /// <summary>What ties each item to networks and slots.</summary>
-    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(Circuits.Parts.Select(p => p.Ties)).Concat(Feeders.Parts.Select(p => p.Ties)).Concat(Gear.Parts.Select(p => p.Ties));
+    internal IEnumerable<ItemTies> Ties => _tiesOf.Values.Concat(ResolverTies);
+
+    /// <summary>The same of circuits, feeders and running gear.</summary>
+    internal IEnumerable<ItemTies> ResolverTies => Circuits.Parts.Select(p => p.Ties).Concat(Feeders.Parts.Select(p => p.Ties)).Concat(Gear.Parts.Select(p => p.Ties));
 
     /// <summary>What solves circuits, feeders and running gear: once everything is built.</summary>
     internal IEnumerable<Resolver> Resolvers()
@@ -382,6 +385,7 @@ public sealed partial class PlanBuilder
     private void Steer(Binding binding)
     {
         Bindings.Add(binding);
+        _ties.Bindings.Add(binding);
         _ties.Steers.Add(binding.Network);
     }
 

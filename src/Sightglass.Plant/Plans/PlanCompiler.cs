@@ -41,7 +41,7 @@ public static class PlanCompiler
         }
 
         ImmutableArray<Resolver> resolvers = [.. builder.Resolvers()];
-        return new Plan(builder.Scope, new(() => [.. builder.Networks.Select(n => n.Build())]), new(() => new(builder)))
+        return new Plan(builder, new(() => [.. builder.Networks.Select(n => n.Build())]), new(() => new(builder)))
         {
             Book = book,
             NetworkNames = [.. builder.NetworkNames],

@@ -18,9 +18,8 @@ public sealed class TruthScope : INameScope
     private readonly Dictionary<string, FormulaName> _faults = new(StringComparer.Ordinal);
     private readonly List<Signal> _signals;
 
-    public TruthScope(Plan plan)
+    internal TruthScope(Plan plan)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         _plan = plan;
         _signals = [.. plan.Signals];
         LongestName = plan.Scope.LongestName;

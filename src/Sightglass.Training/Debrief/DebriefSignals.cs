@@ -22,7 +22,7 @@ public sealed class DebriefSignals
     private readonly List<FormulaName> _numbers = [];
     private readonly HashSet<string> _seen = new(StringComparer.Ordinal);
 
-    private DebriefSignals(Plan plan) => (_plan, _scope) = (plan, new(plan));
+    private DebriefSignals(Plan plan) => (_plan, _scope) = (plan, plan.Truth);
 
     /// <summary>Those of a drill, what it is judged by first.</summary>
     public static ImmutableArray<DebriefSignal> Of(BoundDrill drill)

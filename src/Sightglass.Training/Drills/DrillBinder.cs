@@ -19,7 +19,7 @@ public sealed class DrillBinder
     private readonly TruthScope _scope;
     private readonly DiagnosticList _found;
 
-    private DrillBinder(Drill drill, Plan plan, DiagnosticList found) => (_drill, _plan, _scope, _found) = (drill, plan, new(plan), found);
+    private DrillBinder(Drill drill, Plan plan, DiagnosticList found) => (_drill, _plan, _scope, _found) = (drill, plan, plan.Truth, found);
 
     /// <param name="fleet">The plans of the book, all without errors.</param>
     /// <param name="drill">Of the book.</param>

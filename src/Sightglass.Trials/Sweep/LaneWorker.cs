@@ -16,6 +16,9 @@ internal sealed class LaneWorker : IDisposable
     private readonly int _firstCase;
     private readonly Action<int, Outcome> _done;
     private readonly LaneBank _bank;
+
+    /// <summary>Of the networks that are stepped, the smallest first.</summary>
+    private readonly LaneGroup[] _groups;
     private readonly World.World[] _worlds;
     private readonly CaseDraws[] _draws;
     private readonly int[] _case;
@@ -27,6 +30,7 @@ internal sealed class LaneWorker : IDisposable
     {
         (_machine, _number, _seed, _queue, _firstCase, _done) = (setup.Machines[machine], machine, seed, queue, firstCase, done);
         _bank = new(_machine.Plan, setup.RelativeTolerance);
+        _groups = [.. _machine.Plan.Stepped.Select(_bank.Group).OrderBy(g => g.Topology.Amounts)];
         _worlds = [.. Enumerable.Range(0, Basics.Numbers.Lanes.Count).Select(lane => new World.World(_bank, lane, setup.Times))];
         _draws = [.. _worlds.Select(_ => new CaseDraws(seed, 0))];
         _case = [.. _worlds.Select(_ => -1)];
@@ -106,9 +110,9 @@ internal sealed class LaneWorker : IDisposable
 
     private bool HasTask(int lane)
     {
-        foreach (int n in _machine.Plan.Stepped)
+        foreach (LaneGroup group in _groups)
         {
-            if (_bank.Group(n).Task(lane) != LaneTask.None)
+            if (group.Task(lane) != LaneTask.None)
             {
                 return true;
             }
@@ -117,19 +121,23 @@ internal sealed class LaneWorker : IDisposable
         return false;
     }
 
+    /// <summary>
+    /// One attempt of the network that most lanes wait for, the smaller of two: which comes first bears on no outcome, and an attempt of eight lanes takes as long as one of a single lane.
+    /// </summary>
     private void Iterate()
     {
-        foreach (int n in _machine.Plan.Stepped)
+        (LaneGroup? next, int most) = (null, 0);
+        foreach (LaneGroup group in _groups)
         {
-            LaneGroup group = _bank.Group(n);
+            int waiting = 0;
             for (int lane = 0; lane < _worlds.Length; lane++)
             {
-                if (group.Task(lane) != LaneTask.None)
-                {
-                    group.Iterate();
-                    break;
-                }
+                waiting += group.Task(lane) != LaneTask.None ? 1 : 0;
             }
+
+            (next, most) = waiting > most ? (group, waiting) : (next, most);
         }
+
+        next?.Iterate();
     }
 }

@@ -43,7 +43,7 @@ public sealed partial class DrillTopics
     private DrillTopics(BoundDrill drill)
     {
         _plan = drill.Plan;
-        _scope = new(_plan);
+        _scope = _plan.Truth;
         Drill told = drill.Drill;
         IEnumerable<FormulaText> formulas = [.. told.Objectives.Select(o => o.Is), .. told.MustNever.Select(n => n.Is), .. told.Reports.Select(r => r.Is), .. told.Cue is { } cue ? [cue] : Array.Empty<FormulaText>()];
         foreach (FormulaText formula in formulas)

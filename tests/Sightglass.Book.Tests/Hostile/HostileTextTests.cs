@@ -2,6 +2,7 @@ using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Book.Tests.Samples;
+using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Tests.Hostile;
 
@@ -84,6 +85,18 @@ public class HostileTextTests
         long before = GC.GetAllocatedBytesForCurrentThread();
         SampleBook.Read(text);
         Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 300L << 20);
+    }
+
+    /// <summary>Files are read beside each other; which part of a book is too much follows from their order all the same.</summary>
+    [Fact]
+    public void Read_FilesThatHoldTooMuchTogether_SameFindingsAsOneByOne()
+    {
+        YamlLimits limits = YamlLimits.Default with { Nodes = 1_000 };
+        SourceText[] files = [.. Enumerable.Range(0, 4).Select(i => new SourceText($"{i}.yaml", $"{(i == 0 ? "book: A\n" : "")}pieces {i}: [{Repeat("1, ", 300)}1]\n"))];
+        DiagnosticList found = [];
+        Assert.Null(BookReader.Read(files, [], new([]), found, limits: limits));
+        Diagnostic tooMany = Assert.Single(found, d => d.Code == "B015");
+        Assert.Equal("3.yaml", tooMany.Span.Path);
     }
 
     private static string AliasBomb()

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
@@ -124,6 +125,57 @@ public sealed class LeftOutTests
         again.CutHere();
         rig.World.CutHere();
         Assert.Equal(rig.World.Hash, again.Hash);
+    }
+
+    /// <summary>A network that nobody looks at stands aside: it bears on what is asked as if it were looked at, and may not be asked for itself.</summary>
+    [Fact]
+    public void Only_NetworksThatStandAside_EndAsWhenLookedAt()
+    {
+        Plan plan = Rig.Compile(Book, $"Card: Test\n{Heads}1. Wait 10 min.\n2. Read the second glass as H.\n3. Open the tap.\n4. Wait 60 s.\n");
+        ImmutableArray<Signal> asked = AskedSignals.Of(plan, Rig.ChoicesOf(plan, "Test"), plan.Book.Situations["draining"]);
+        Plan aside = plan.Only(asked, aside: true);
+        Assert.Equal(["first"], aside.Aside.Select(n => plan.NetworkNames[n]));
+        Assert.False(aside.Knows(plan.FindSignal("level of drum")!));
+        Assert.True(aside.Knows(plan.FindSignal("level of supply")!) && plan.Only(asked).Knows(plan.FindSignal("level of drum")!));
+        (Outcome lookedAt, double drum) = Run(plan.Only(asked));
+        (Outcome stoodAside, double same) = Run(aside);
+        Assert.Equal((OutcomeKind.Done, lookedAt.Step), (stoodAside.Kind, stoodAside.Step));
+        Assert.Equal(lookedAt.Time.Seconds, stoodAside.Time.Seconds, 0.1);
+        Assert.Equal(drum, same, 1e-3 * drum); // each is cut elsewhere, and a step may err
+
+        (Outcome, double) Run(Plan stepped)
+        {
+            using Rig rig = new(stepped, "draining");
+            rig.World.Begin(Rig.RunOf(plan, "Test"));
+            rig.World.RunTo(SimTime.FromSeconds(7200));
+            rig.World.CutHere();
+            return (rig.World.Run!.Outcome, rig.World.GetAmount(0, new(0)));
+        }
+    }
+
+    /// <summary>Whatever is not told for a slot stays as it was when the slot moves: inputs, switches that are armed, margins that see slots only.</summary>
+    [Fact]
+    public void Uses_SlotMoved_WhatIsNotToldStays()
+    {
+        Plan plan = Books.Curlew;
+        Random chance = new(11);
+        using LaneBank bank = new(plan);
+        double[] slots = [.. plan.Slots.Select(s => s.Start)];
+        int[] unseeing = [.. Enumerable.Range(0, plan.Switches.Length).Where(i => !plan.Uses.SeesState[i])];
+        Assert.InRange(unseeing.Length, 1, plan.Switches.Length - 1);
+        for (int draw = 0; draw < 2000; draw++)
+        {
+            Slot slot = new(chance.Next(slots.Length));
+            double[] inputs = [.. plan.Bindings.Select(b => b.Value(slots))];
+            bool[] armed = [.. plan.Switches.Select(s => s.When(slots))];
+            double[] margins = [.. unseeing.Select(i => plan.Switches[i].Margin.Evaluate(bank)[0])];
+            slots[slot.Index] = chance.Next(2);
+            bank.SetSlot(0, slot, slots[slot.Index]);
+            HashSet<int> bindings = [.. plan.Uses.Bindings(slot)], switches = [.. plan.Uses.Switches(slot)];
+            Assert.All(Enumerable.Range(0, inputs.Length).Where(i => !bindings.Contains(i)), i => Assert.Equal(inputs[i], plan.Bindings[i].Value(slots)));
+            Assert.All(Enumerable.Range(0, armed.Length).Where(i => !switches.Contains(i)), i => Assert.Equal(armed[i], plan.Switches[i].When(slots)));
+            Assert.All(unseeing.Index().Where(u => !switches.Contains(u.Item)), u => Assert.Equal(margins[u.Index], plan.Switches[u.Item].Margin.Evaluate(bank)[0]));
+        }
     }
 
     /// <summary>

@@ -25,7 +25,7 @@ public static class RunCondition
         }
 
         DiagnosticList found = [];
-        TruthScope scope = new(drill.Plan);
+        TruthScope scope = drill.Plan.Truth;
         Formula? formula = FormulaParser.Parse(text, default, scope, found, FormulaKind.Condition);
         wrong = [.. found.Where(d => d.Severity == Severity.Error).Select(d => Say.Begin(d.Fix is { } fix ? $"{d.Message}; {fix}{(fix.EndsWith('?') ? "" : ".")}" : $"{d.Message}."))];
         return formula is null ? null : new TruthSignal(formula, scope);
