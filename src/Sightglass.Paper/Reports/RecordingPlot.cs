@@ -1,18 +1,22 @@
 using Sightglass.Basics.Language;
 using Sightglass.Basics.Quantities;
-using Sightglass.Cli.Output;
 using Sightglass.Drawing.Charts;
 using Sightglass.Drawing.Svg;
 using Sightglass.Plant.Plans;
 using Sightglass.Trials.Recordings;
 
-namespace Sightglass.Cli.Reports;
+namespace Sightglass.Paper.Reports;
 
 /// <summary>A recording beside the machine that began with its rows, as a picture: a chart for each comparison of numbers.</summary>
-internal static class RecordingPlot
+public static class RecordingPlot
 {
-    public static string Svg(RecordingReport report, Theme theme)
+    /// <summary>The charts in one picture.</summary>
+    /// <param name="report">With at least one row.</param>
+    /// <param name="options">As it is embedded.</param>
+    /// <param name="width">Of the picture, in its own units.</param>
+    public static string Svg(RecordingReport report, SvgOptions options, double width = 1000)
     {
+        ArgumentNullException.ThrowIfNull(report);
         double first = report.Table.Times[report.Compared[0].Row];
         return TimePlotDrawing.Render(
             new TimePlot
@@ -20,9 +24,10 @@ internal static class RecordingPlot
                 Title = $"{Say.Book(report.Bound.Plan.Book.Title)}: {Say.Book(report.Recording.Name)}",
                 Lead = Say.With($"recorded, and what the machine has {QuantityFormat.Text(report.After.Seconds, UnitTable.Get("s"))} after it began with each row; from {report.Table.Labels[report.Compared[0].Row]}"),
                 Charts = [.. report.Bound.Comparisons.Select((c, i) => (c, i)).Where(c => c.c.Words.IsEmpty).Select(c => Chart(report, c.c, c.i, first))],
+                Width = width,
                 Across = (0, Math.Max(1, report.Table.Times[report.Compared[^1].Row] - first)),
             },
-            SvgOptions.Alone with { Theme = theme });
+            options);
     }
 
     private static TimeChart Chart(RecordingReport report, BoundComparison comparison, int index, double first) => new()
