@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Changes;
 using Sightglass.Book.Model;
@@ -38,7 +39,7 @@ public sealed record ColumnMapping(string Head)
             Compares = column.Compares?.Text ?? "",
             Unit = column.Unit is { } unit && unit != RecordingHead.UnitIn(column.Head) ? unit.Symbol : "",
             As = [.. column.As.Select(a => (a.Key, a.Value))],
-            Within = column is { Within: { } within, Unit: { } of } ? NewEntry.Amount(Math.Round(within / Difference(of).Factor, 9), Difference(of)) : "",
+            Within = column is { Within: { } within, Unit: { } of } ? string.Create(CultureInfo.InvariantCulture, $"{within / Difference(of).Factor:0.#########} {Difference(of).Symbol}") : "",
         };
     }
 

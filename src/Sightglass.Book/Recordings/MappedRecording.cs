@@ -9,7 +9,7 @@ using Sightglass.Book.Yaml;
 namespace Sightglass.Book.Recordings;
 
 /// <summary>A mapping as the book would read it, with its file, before either is in the book.</summary>
-/// <param name="Recording">As it is read; null where something is wrong with it.</param>
+/// <param name="Recording">As it is read; null where something is wrong with it, and where no column means anything yet.</param>
 /// <param name="Found">What is wrong, each at its place.</param>
 public sealed record MappedRecording(Recording? Recording, ImmutableArray<MappingFinding> Found)
 {
@@ -24,6 +24,11 @@ public sealed record MappedRecording(Recording? Recording, ImmutableArray<Mappin
         ArgumentNullException.ThrowIfNull(mapping);
         ArgumentNullException.ThrowIfNull(csv);
         ArgumentNullException.ThrowIfNull(book);
+        if (!mapping.Columns.Any(c => c.IsUsed))
+        {
+            return new(null, []);
+        }
+
         DiagnosticList found = [];
         Findings findings = new(found, YamlLimits.Default);
         SourceText text = new NewFile("mapping.yaml", [], [mapping.Addition]).Source;

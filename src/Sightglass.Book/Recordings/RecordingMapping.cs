@@ -41,7 +41,7 @@ public sealed record RecordingMapping(string Name, string File)
 
     /// <summary>The entry as the book gets it.</summary>
     public BookAddition Addition => new("recordings", Name, new NewEntry()
-        .Text("text", Text).Text("file", File).Text("train", Train ?? "").Text("time", Time).Text("time unit", TimeUnit)
+        .Text("text", Text.Trim()).Text("file", File).Text("train", Train ?? "").Text("time", Time).Text("time unit", TimeUnit)
         .Text("separator", Separator switch { ',' => "comma", ';' => "semicolon", '\t' => "tab", _ => "" }).Text("decimal", HasDecimalComma ? "comma" : "")
         .Text("heads in line", HeadLine?.ToString(CultureInfo.InvariantCulture) ?? "").Text("rows from line", FirstLine?.ToString(CultureInfo.InvariantCulture) ?? "")
         .Texts("missing", Missing).Node("columns", new Yaml.YamlList(default, [.. Columns.Where(c => c.IsUsed).Select(c => c.Entry())])).Map);
