@@ -35,7 +35,7 @@ public sealed class RecordingTests(CopiedSite site) : IClassFixture<CopiedSite>
         await Expect(speed.GetByLabel("Sets at the start")).ToHaveAttributeAsync("aria-invalid", "true");
         await Look(page, $"recording-wrong-{width}");
         await Say(speed, "Sets at the start", "speed");
-        await Expect(speed.Locator(".rec-wrong")).ToBeEmptyAsync();
+        await Expect(speed.Locator(".calc-wrong")).ToHaveCountAsync(0);
         await Say(Column(page, "Throttle"), "Sets at the start", "throttle");
         foreach ((string text, string means) in new[] { ("8", "notch 8"), ("1", "notch 1"), ("0", "idle") })
         {

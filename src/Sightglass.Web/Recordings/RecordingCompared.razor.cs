@@ -27,9 +27,9 @@ public sealed partial class RecordingCompared
     [Parameter]
     public bool IsRefused { get; set; }
 
-    /// <summary>Begins a comparison.</summary>
+    /// <summary>Begins a comparison; what it gives is <see cref="Work"/> from then on.</summary>
     [Parameter, EditorRequired]
-    public EventCallback<CompareAsk> Begin { get; set; }
+    public Func<CompareAsk, RecordingWork> Begin { get; set; } = null!;
 
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
@@ -40,9 +40,16 @@ public sealed partial class RecordingCompared
 
     private int After { get; set; } = s_after[0];
 
-    private bool IsRunning => Work is { IsOver: false };
+    /// <summary>What is shown: that which was begun here is there before the page around is drawn anew.</summary>
+    private RecordingWork? Shown { get; set; }
 
-    protected override void OnParametersSet() => Situation ??= Situations is [{ Name: var first }, ..] ? first : "";
+    private bool IsRunning => Shown is { IsOver: false };
+
+    protected override void OnParametersSet()
+    {
+        Shown = Work;
+        Situation ??= Situations is [{ Name: var first }, ..] ? first : "";
+    }
 
     protected override Task OnAfterRenderAsync(bool firstRender) => firstRender ? WatchAsync() : Task.CompletedTask;
 
@@ -50,7 +57,7 @@ public sealed partial class RecordingCompared
     {
         if (!IsRunning && !IsRefused)
         {
-            await Begin.InvokeAsync(new(Situation ?? "", Rows, After));
+            Shown = Begin(new(Situation ?? "", Rows, After));
             await WatchAsync();
         }
     }
@@ -66,5 +73,10 @@ public sealed partial class RecordingCompared
         StateHasChanged();
     }
 
-    private static string Difference(ColumnApart apart, double si) => double.IsNaN(si) ? "–" : QuantityFormat.Text(si, ColumnMapping.Difference(apart.Comparison.Column.Unit!));
+    /// <summary>To a hundredth of the unit.</summary>
+    private static string Difference(ColumnApart apart, double si)
+    {
+        Unit unit = ColumnMapping.Difference(apart.Comparison.Column.Unit!);
+        return double.IsNaN(si) ? "–" : QuantityFormat.Text(si, unit, unit.Factor / 100);
+    }
 }

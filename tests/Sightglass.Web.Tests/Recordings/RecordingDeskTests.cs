@@ -193,6 +193,16 @@ public sealed class RecordingDeskTests : IDisposable
         Assert.Equal(before, _copy.Files());
     }
 
+    [Fact]
+    public async Task Compare_RecordingOfTheBook_IsExplainedByItsSituation()
+    {
+        Recording recording = _copy.Shelf.Book.Recordings["stopped on the grade"];
+        RecordingWork work = _desk.Compare(recording, _desk.DrawingFrom(recording.Name)[0], 24, 2);
+        await Over(work);
+        Assert.Equal((17, true), (work.Report!.Compared.Length, work.Report.Agrees)); // as many rows as its situation draws from
+        Assert.Same(work, _desk.Last(recording.Name));
+    }
+
     /// <summary>Files that were brought and nobody has taken care of are not thrown away for another one.</summary>
     [Fact]
     public async Task Bring_MoreThanAreKept_IsToldAndNothingIsForgotten()
