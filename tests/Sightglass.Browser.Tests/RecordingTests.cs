@@ -51,7 +51,7 @@ public sealed class RecordingTests(CopiedSite site) : IClassFixture<CopiedSite>
         await page.Locator("#rows").SelectOptionAsync("8");
         await page.GetByRole(AriaRole.Button, new() { Name = "Compare" }).PressAsync("Enter");
         await Expect(page.Locator(".rec-compared .rec-verdict")).ToContainTextAsync("explain the record", new() { Timeout = Patience });
-        await Expect(page.Locator(width > 640 ? ".rec-plot .wide svg" : ".rec-plot .narrow svg")).ToBeVisibleAsync();
+        await Expect(page.Locator(width > 640 ? ".rec-plot .wide svg" : ".rec-plot .narrow svg").First).ToBeVisibleAsync();
         await page.GetByLabel("First moment").FillAsync("noon");
         await Expect(page.Locator("#stretch")).ToContainTextAsync("`from` is `noon`");
         await page.GetByLabel("First moment").FillAsync("14:00:05");
@@ -67,7 +67,7 @@ public sealed class RecordingTests(CopiedSite site) : IClassFixture<CopiedSite>
         Assert.Equal(["the-engine-runs-hot"], site.Shelf.Book.Drills[$"hot at {width}"].SolvedBy);
         Assert.Equal(5, site.Shelf.Book.Recordings[name].Table!.Rows);
         await page.GetByRole(AriaRole.Link, new() { Name = "Go on with the recording of the book" }).PressAsync("Enter");
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What its columns are" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What its columns are", Exact = true })).ToBeVisibleAsync();
         await Look(page, $"recording-{width}");
     }
 
