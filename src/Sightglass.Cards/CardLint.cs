@@ -15,13 +15,13 @@ public static class CardLint
         new OneActionRule(), new VerbFirstRule(), new ConditionFirstRule(), new PositiveRule(), new ActiveRule(),
         new LengthRule(), new NoticePlaceRule(), new NoticeActionRule(), new NoticePartsRule(), new NumberRule(),
         new PlaceRule(), new ActorRule(), new ExpectedIndicationRule(), new RepeatRule(), new TimeLimitRule(),
-        new AlternativesRule(), new AnyOrderRule(), new ReachableRule(), new WithinReachRule(), new AuthorityRule(), new HazardRule(),
+        new AlternativesRule(), new AnyOrderRule(), new ReachableRule(), new WithinReachRule(), new AuthorityRule(), new HazardRule(), new HeldRule(),
     ];
 
     /// <summary>Reports what the rules say. Rules 17 and parts of 19 are errors of reading and come from <see cref="CardReader"/>.</summary>
     /// <param name="card">As read; of a card with errors only the wording is checked.</param>
     /// <param name="book">The book it was read against.</param>
-    /// <param name="found">Takes L001…L020 and C060…C065.</param>
+    /// <param name="found">Takes L001…L020 C060…C065 and C075.</param>
     public static void Check(Card card, ClassBook book, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(card);

@@ -141,6 +141,9 @@ internal static class CardMessages
 
     public static Diagnostic NeverGivenBack(Span at, string protection) => Warning("C065", at, $"`{protection}` is asked for, and no step gives it back", "add `Give back protection.`");
 
+    public static Diagnostic StopsHolding(Span at, string protection) =>
+        Warning("C075", at, $"the card stops here while `{protection}` may still be held, and does not say so", "go to a step that gives it back or removes it before it stops, or say in the stop that it stays");
+
     public static Diagnostic TooManyLetters(Span at, int most) => Error("C069", at, $"a card has at most {most} letters", "write several cards");
 
     public static Diagnostic TooManyWords(Span at, int most) => Error("C069", at, $"a letter stands for at most {most} words", "write several cards");

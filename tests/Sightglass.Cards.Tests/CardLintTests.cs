@@ -111,7 +111,30 @@ public sealed class CardLintTests
         { "C064", "1. Go to tank aft on the right side.", Asks + "2. Go to tank aft on the right side.\n3. Go to the cab.\n4. Give back protection." },
         { "C064", Cab + "2. Turn the head-end power switch to off.", Panel + "2. Chock the front wheel.\n3. Go to the cab.\n4. Turn the head-end power switch to off." },
         { "C065", Asks + "2. Go to tank aft on the right side.", Asks + "2. Go to tank aft on the right side.\n3. Go to the cab.\n4. Give back protection." },
+        // whoever was asked waits for it; what is set by hand stays where it is seen, and somebody is told
+        {
+            "C075",
+            Asks + "2. Go to tank aft on the right side.\n3. Check that no fuel is smelled. If not, stop: fuel is smelled.\n4. Go to the cab.\n5. Give back protection.",
+            Asks + "2. Go to tank aft on the right side.\n3. Check that no fuel is smelled. If not, go to step 7.\n4. Go to the cab.\n5. Give back protection.\n6. Go to the end.\n7. Go to the cab.\n8. Give back protection.\n9. Stop: fuel is smelled."
+        },
+        {
+            "C075",
+            Panel + "2. Chock the front wheel.\n3. Check that no fuel is smelled. If not, stop: fuel is smelled.\n4. Remove the chock from the front wheel.",
+            Panel + "2. Chock the front wheel.\n3. Check that no fuel is smelled. If not, stop: fuel is smelled, the machine stays chocked.\n4. Remove the chock from the front wheel."
+        },
+        {
+            "C075",
+            Asks + "2. Wait until fuel is smelled, at most 5 min. If not, stop, and tell the engineer: nothing is smelled.\n3. Give back protection.",
+            Asks + "2. Wait until fuel is smelled, at most 5 min. If not, stop, and tell the engineer: nothing is smelled, stay for going between.\n3. Give back protection."
+        },
     };
+
+    /// <summary>A stop without the answer holds nothing, nor does one after it was given back or removed, nor on a way that never asked.</summary>
+    [Theory]
+    [InlineData(Asks)]
+    [InlineData(Asks + "2. Give back protection.\n3. Check that no fuel is smelled. If not, stop: fuel is smelled.")]
+    [InlineData(Panel + "2. If fuel is smelled, go to step 5.\n3. Chock the front wheel.\n4. Remove the chock from the front wheel.\n5. Check that no fuel is smelled. If not, stop: fuel is smelled.")]
+    public void Check_StopThatHoldsNothing_IsNotReported(string card) => Assert.DoesNotContain("C075", Codes(card));
 
     private const string Asks = "1. Ask the engineer for protection for going between. Wait for the answer, at most 1 min. If not, stop.\n";
 

@@ -50,8 +50,8 @@ public sealed class RecordingVerbTests
     {
         Call call = await Call.Of("recording", File);
         Assert.Equal(ExitCode.Good, call.Exit);
-        Assert.Contains("time: \"Time\"", call.Output, StringComparison.Ordinal);
-        Assert.Contains("missing: [\"---\"]", call.Output, StringComparison.Ordinal);
+        Assert.Contains("    time: Time\n", call.Output, StringComparison.Ordinal);
+        Assert.Contains("    missing:\n      - \"---\"\n", call.Output, StringComparison.Ordinal);
         Assert.Contains("# Speed [mph]: 0 .. 22.4", call.Output, StringComparison.Ordinal);
         using ScratchFolder scratch = new();
         scratch.Write("book/book.yaml", "book: A\n");

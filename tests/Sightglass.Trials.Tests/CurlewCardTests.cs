@@ -121,7 +121,7 @@ public sealed class CurlewCardTests
     public void AxleBoxIsWarm_BearingHasFailed_StopsAtOnce()
     {
         TrialResult all = Try("axle-box-is-warm", "stopped for an axle box that smells", null, TrainCases);
-        Assert.All(all.Outcomes, o => Assert.Equal((OutcomeKind.Stopped, "a box is hot, we stay where we are"), (o.Kind, o.Mechanism)));
+        Assert.All(all.Outcomes, o => Assert.Equal((OutcomeKind.Stopped, "a box is hot, we keep standing still"), (o.Kind, o.Mechanism)));
     }
 
     /// <summary>Half of the pipes that leak lose too much: the test tells at which car, and lets no train leave.</summary>

@@ -68,6 +68,13 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
     [InlineData("/searches")]
     [InlineData("/searches/it%20does%20not%20load")]
     [InlineData("/searches/none")]
+    [InlineData("/recordings")]
+    [InlineData("/recordings/stopped%20on%20the%20grade")]
+    [InlineData("/recordings/map/file?of=recordings/stopped-on-the-grade.csv")]
+    [InlineData("/recordings/map/file?of=none")]
+    [InlineData("/recordings/none")]
+    [InlineData("/trials")]
+    [InlineData("/trials/empty-a-leaking-compartment")]
     [InlineData("/room/debrief/99")]
     [InlineData("/trains")]
     [InlineData("/trains?train=night%20mail&grade=1.5")]
@@ -257,7 +264,7 @@ public sealed partial class SpokenPagesTests(SpokenPagesTests.Served served) : I
         }
     }
 
-    [GeneratedRegex("""<svg.*?</svg>|<script.*?</script>|<style.*?</style>|<article class="paper.*?</article>|<ul class="legend">.*?</ul>|<td class="(?:num|lim)">.*?</td>|<kbd>.</kbd>|<p class="num[^"]*"[^>]*>.*?</p>|<span class="num">.*?</span>|<code>.*?</code>|<!--.*?-->""", RegexOptions.Singleline)]
+    [GeneratedRegex("""<svg.*?</svg>|<script.*?</script>|<style.*?</style>|<article class="paper.*?</article>|<ul class="legend">.*?</ul>|<td class="(?:num|lim)">.*?</td>|<kbd>.</kbd>|<p class="num[^"]*"[^>]*>.*?</p>|<span class="num">.*?</span>|<code>.*?</code>|<(?<no>[a-z]+)[^>]* translate="no"[^>]*>.*?</\k<no>>|placeholder="\d+ [^" ]+"|<!--.*?-->""", RegexOptions.Singleline)]
     private static partial Regex Foreign();
 
     [GeneratedRegex(""">(?<text>[^<]+)<|(?:aria-label|title|placeholder|alt|data-begin|data-stop|data-on)="(?<text>[^"]*)" """, RegexOptions.IgnorePatternWhitespace)]

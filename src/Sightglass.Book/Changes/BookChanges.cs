@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Checks;
@@ -73,17 +74,45 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
 
     /// <summary>Puts a file of new entries into the folder.</summary>
     /// <returns>The file, or why nothing was written.</returns>
-    public ChangePlan AddFile(NewFile file)
+    public ChangePlan AddFile(NewFile file) => AddFiles([file])[^1];
+
+    /// <summary>Puts files of new entries into the folder that hang together, with what they name; never over a file.</summary>
+    /// <param name="files">At least one, each of another path.</param>
+    /// <param name="beside">Files that they name, such as a recorder's: where each is put below the folder, and its bytes.</param>
+    /// <returns>The files, or a single plan that says why nothing was written.</returns>
+    public ImmutableArray<ChangePlan> AddFiles(IReadOnlyList<NewFile> files, params IReadOnlyList<(string Path, byte[] Bytes)> beside)
     {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(beside);
+        ImmutableArray<ChangePlan> plans;
         try
         {
-            return Write(Read().With(file));
+            plans = Read().With(files);
         }
         catch (BookUnreadableException e)
         {
-            return ChangePlan.No(e.Message);
+            return [ChangePlan.No(e.Message)];
         }
+
+        if (plans[^1].File is null)
+        {
+            return plans;
+        }
+
+        if (beside.Select(b => b.Path).Concat(files.Select(f => f.Path)).FirstOrDefault(IsThere) is { } there)
+        {
+            return [ChangePlan.No(ChangeMessages.HasFile(there))];
+        }
+
+        foreach ((string path, byte[] bytes) in beside)
+        {
+            Put(path, bytes);
+        }
+
+        return [.. plans.Select(Write)];
     }
+
+    private bool IsThere(string path) => Path.Exists(Path.Combine(folder, path));
 
     private ChangePlan Write(ChangePlan plan)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Model;
 using Sightglass.Book.Readers;
@@ -38,29 +39,35 @@ public sealed partial class BookText
         return Proved([.. _yaml, made], new TextEdit(0, 0, made.Text, wanted, wanted).Explains([wanted], FileText.Parse(made)), new(made.Path, "", made.Text), new(made, 0, 0));
     }
 
-    /// <summary>The book with a file of new entries, or why not: each entry's name is free, the file is not there, it is read as it was meant, and the book has no error with it. Nothing is written.</summary>
-    public ChangePlan With(NewFile file)
+    /// <summary>
+    /// The book with files of new entries, or why not: each entry's name is free, no file is there, each is read as it was meant, and the book has no error with all of them. Nothing is written.
+    /// </summary>
+    /// <returns>A plan for each file; a single one that is refused where something is in the way.</returns>
+    public ImmutableArray<ChangePlan> With(IReadOnlyList<NewFile> files)
     {
-        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(files);
+        return WhyNot(files) is { } why ? [ChangePlan.No(why)]
+            : Proved([.. _yaml, .. files.Select(f => f.Source)], files.All(IsReadAsMeant), new("", "", ""), new(files[0].Source, 0, 0)) is { File: null } refused ? [refused]
+            : [.. files.Select(f => new ChangePlan(new(f.Path, "", f.Source.Text), null))];
+    }
+
+    private string? WhyNot(IReadOnlyList<NewFile> files)
+    {
         if (Book is null)
         {
-            return ChangePlan.No(ChangeMessages.HasErrors(FirstError!));
+            return ChangeMessages.HasErrors(FirstError!);
         }
 
-        SourceText made = file.Source;
-        if (_yaml.FirstOrDefault(y => string.Equals(y.Path, file.Path, StringComparison.OrdinalIgnoreCase)) is { } there)
-        {
-            return ChangePlan.No(ChangeMessages.HasFile(there.Path));
-        }
+        FileText[] there = [.. _yaml.Select(File)];
+        return _yaml.FirstOrDefault(y => files.Any(f => string.Equals(y.Path, f.Path, StringComparison.OrdinalIgnoreCase))) is { } file ? ChangeMessages.HasFile(file.Path)
+            : files.SelectMany(f => f.Additions).FirstOrDefault(a => AdditionEdit.Has(a, there)) is { } taken ? ChangeMessages.HasAlready(taken.Section, taken.Name)
+            : null;
+    }
 
-        FileText[] files = [.. _yaml.Select(File)];
-        if (file.Additions.FirstOrDefault(a => AdditionEdit.Has(a, files)) is { } taken)
-        {
-            return ChangePlan.No(ChangeMessages.HasAlready(taken.Section, taken.Name));
-        }
-
+    private static bool IsReadAsMeant(NewFile file)
+    {
         YamlMap wanted = file.Tree;
-        return Proved([.. _yaml, made], new TextEdit(0, 0, made.Text, wanted, wanted).Explains([wanted], FileText.Parse(made)), new(made.Path, "", made.Text), new(made, 0, 0));
+        return new TextEdit(0, 0, file.Source.Text, wanted, wanted).Explains([wanted], FileText.Parse(file.Source));
     }
 
     private ChangePlan Proved(BookAddition addition, FileText file, TextEdit edit)

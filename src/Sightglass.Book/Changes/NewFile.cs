@@ -22,12 +22,12 @@ public sealed record NewFile(string Path, ImmutableArray<string> Heading, Immuta
             StringBuilder text = new();
             foreach (string line in Heading)
             {
-                text.Append("# ").Append(line.ReplaceLineEndings(" ")).Append('\n');
+                text.Append("# ").Append(NodeText.OneLine(line)).Append('\n');
             }
 
-            foreach (YamlEntry section in Tree.Entries)
+            foreach (IGrouping<string, BookAddition> section in Additions.GroupBy(a => a.Section))
             {
-                text.Append(NodeText.Key(section.Name, flow: false)).Append(':').Append(NodeText.AfterColon(section.Value, flow: false, 2)).Append('\n');
+                text.Append(NodeText.Key(section.Key, flow: false)).Append(":\n").AppendJoin("", section.Select(a => a.Lines()));
             }
 
             return new(Path, text.ToString());
@@ -38,10 +38,11 @@ public sealed record NewFile(string Path, ImmutableArray<string> Heading, Immuta
     /// <param name="folder">Of the book, where it is put.</param>
     /// <param name="name">Whose words it gets.</param>
     /// <param name="isThere">Whether the book has a file of that path.</param>
-    public static string PathOf(string folder, string name, Func<string, bool> isThere)
+    /// <param name="ending">Of the file.</param>
+    public static string PathOf(string folder, string name, Func<string, bool> isThere, string ending = ".yaml")
     {
         ArgumentNullException.ThrowIfNull(isThere);
         string words = FileWords.Of(name);
-        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? $"{folder}/{words}.yaml" : $"{folder}/{words}-{i}.yaml").First(p => !isThere(p));
+        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? $"{folder}/{words}{ending}" : $"{folder}/{words}-{i}{ending}").First(p => !isThere(p));
     }
 }

@@ -5,7 +5,7 @@ using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Changes;
 
-/// <summary>A situation without recorded states as an entry of the section <c>situations</c>: what is read back is the same situation.</summary>
+/// <summary>A situation as an entry of the section <c>situations</c>: what is read back is the same situation.</summary>
 public static class NewSituation
 {
     private static readonly Unit s_second = UnitTable.Get("s");
@@ -15,11 +15,6 @@ public static class NewSituation
     public static BookAddition Of(Situation situation)
     {
         ArgumentNullException.ThrowIfNull(situation);
-        if (situation.States is not null)
-        {
-            throw new ArgumentException("It draws from recorded states, which stand in a file of their own.", nameof(situation));
-        }
-
         NewEntry entry = new NewEntry().Text("text", situation.Text).Texts("road number", situation.RoadNumbers).Text("train", situation.Train ?? "").Texts("cards", situation.Cards)
             .List("people", situation.People.Select(p => new NewEntry().Text("role", p.Role).Texts("at", p.Places).Map));
         if (situation.Answers != AnswerStart.Ordinary)
@@ -28,7 +23,18 @@ public static class NewSituation
             entry.Node("answers", new NewEntry().Text("after", Range(answers.From, answers.To, s_second)).Text("unanswered", NewEntry.Amount(answers.Unanswered, s_share)).Map);
         }
 
+        if (situation.States is { } states)
+        {
+            entry.Node("states", States(states));
+        }
+
         return new("situations", situation.Name, entry.Maps("start", situation.Start, s => (s.Name, Value(s))).List("faults", situation.Faults.Select(Fault)).Map);
+    }
+
+    private static YamlMap States(StatesDraw states)
+    {
+        NewEntry entry = new NewEntry().Text("recording", states.Recording).Text("from", states.From ?? "").Text("to", states.To ?? "");
+        return (states.Every > 0 ? entry.Text("every", NewEntry.Amount(states.Every, s_second)) : entry).Map;
     }
 
     private static YamlMap Fault(FaultStart fault)

@@ -33,6 +33,9 @@ internal static class NodeText
 
     public static string Key(string name, bool flow) => ScalarText.Write(name, ScalarStyle.Plain, flow, 0).Replace(">- ", "", StringComparison.Ordinal);
 
+    /// <summary>A text as a line of a comment: signs that cannot be seen, or that end a line, are blanks.</summary>
+    public static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF' ? ' ' : c));
+
     private static void Value(StringBuilder text, YamlNode value, bool flow, int indent)
     {
         switch (value)

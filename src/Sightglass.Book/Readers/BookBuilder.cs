@@ -71,11 +71,12 @@ internal sealed class BookBuilder(Sections sections, ReadContext context, Record
         }
 
         HashSet<string> declared = book.Bodies!.Names.ToHashSet(StringComparer.Ordinal);
+        Func<string, Span, SourceText?>? files = folder is null ? null : folder.Read;
         ImmutableSortedDictionary<string, Recording> recordings = _parts.Each("recordings", (e, _) =>
         {
             return TrainOf(e) is { } train
-                ? new RecordingReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles, folder).Read(e)
-                : new RecordingReader(context, new(book.Items, declared), book.Vehicles, folder).Read(e);
+                ? new RecordingReader(train.Context, new(train.Coupled.Items, declared), train.Coupled.Vehicles, files).Read(e)
+                : new RecordingReader(context, new(book.Items, declared), book.Vehicles, files).Read(e);
         });
         ClassBook whole = book with
         {

@@ -8,12 +8,12 @@ using Sightglass.Book.Yaml;
 
 namespace Sightglass.Book.Readers;
 
-/// <summary>Reads recordings: what the columns of a file are of the book, and the file itself where there is a folder.</summary>
+/// <summary>Reads recordings: what the columns of a file are of the book, and the file itself where there are files.</summary>
 /// <param name="context">Takes findings and names.</param>
 /// <param name="scope">The names that may be set.</param>
 /// <param name="vehicles">Of its train.</param>
-/// <param name="folder">Holds the files; null where there is none.</param>
-internal sealed class RecordingReader(ReadContext context, StartScope scope, ImmutableArray<Vehicle> vehicles, RecordingFolder? folder)
+/// <param name="files">Gives the text of a file that is named at a place, or null after saying why not; null where there are no files.</param>
+internal sealed class RecordingReader(ReadContext context, StartScope scope, ImmutableArray<Vehicle> vehicles, Func<string, Span, SourceText?>? files)
 {
     private readonly EachCar _each = new(vehicles, scope, context);
 
@@ -49,8 +49,8 @@ internal sealed class RecordingReader(ReadContext context, StartScope scope, Imm
         }
 
         bool sound = Once(recording) && recording.Columns.Length == map.Elements("columns").Length;
-        return folder is null || !sound ? recording
-            : folder.Read(file, fileSpan) is { } source && RecordingFile.Read(source, recording, context.Found) is { } read ? read
+        return files is null || !sound ? recording
+            : files(file, fileSpan) is { } source && RecordingFile.Read(source, recording, context.Found) is { } read ? read
             : recording;
     }
 

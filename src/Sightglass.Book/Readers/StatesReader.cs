@@ -29,6 +29,7 @@ internal sealed class StatesReader(ReadContext context, ImmutableSortedDictionar
             return null;
         }
 
+        StatesDraw states = new(name.Value, name.Span) { From = from?.Value.Trim(), To = to?.Value.Trim(), Every = every };
         context.Uses(NameUse.Recording, name.Value, name.Span);
         if (!recordings.TryGetValue(name.Value, out Recording? recording))
         {
@@ -47,14 +48,14 @@ internal sealed class StatesReader(ReadContext context, ImmutableSortedDictionar
 
         if (recording.Table is not { } table)
         {
-            return new(recording.Name, name.Span) { Of = recording };
+            return states with { Of = recording };
         }
 
         DiagnosticList found = [];
         (double? first, double? last) = (Moment("from", from, table, found), Moment("to", to, table, found));
         ImmutableArray<int> rows = found.HasErrors ? [] : RecordedRows.Of(recording, table, name.Span, first, last, every, found);
         context.Found.AddRange(found);
-        return new(recording.Name, name.Span) { Of = recording, Rows = rows };
+        return states with { Of = recording, Rows = rows };
     }
 
     private static double? Moment(string key, YamlScalar? text, RecordedTable table, DiagnosticList found) => text is null ? null : RecordedRows.Moment(key, text.Value, text.Span, table, found);

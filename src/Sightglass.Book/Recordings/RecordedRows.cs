@@ -23,13 +23,13 @@ public static class RecordedRows
         return new(recording.Name, recording.Span) { Of = recording, Rows = rows.Length <= Most ? rows : [.. rows.Where((_, i) => i % ((rows.Length / Most) + 1) == 0)] };
     }
 
-    /// <summary>The rows of a stretch; null with the reasons in <paramref name="found"/>.</summary>
+    /// <summary>The states of a stretch; null with the reasons in <paramref name="found"/>.</summary>
     /// <param name="recording">Whose file was read.</param>
     /// <param name="from">The first moment as the recording writes it, or null.</param>
     /// <param name="to">The last moment, or null.</param>
     /// <param name="every">At least so long between two rows, or null.</param>
     /// <param name="found">Takes what is wrong.</param>
-    public static ImmutableArray<int>? Check(Recording recording, string? from, string? to, string? every, DiagnosticList found)
+    public static StatesDraw? Check(Recording recording, string? from, string? to, string? every, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(recording);
         ArgumentNullException.ThrowIfNull(found);
@@ -37,7 +37,9 @@ public static class RecordedRows
         double? Read(string key, string? text) => text is null ? null : Moment(key, text, SpanOf(text), table, found);
         (double? first, double? last) = (Read("from", from), Read("to", to));
         double? step = every is null ? 0 : QuantityText.TryParse(every, SpanOf(every), Dimension.Second, found, out Quantity q) ? q.Si : null;
-        return found.HasErrors ? null : Of(recording, table, recording.Span, first, last, step ?? 0, found) is { IsEmpty: false } rows && !found.HasErrors ? rows : null;
+        return !found.HasErrors && Of(recording, table, recording.Span, first, last, step ?? 0, found) is { IsEmpty: false } rows && !found.HasErrors
+            ? new(recording.Name, recording.Span) { Of = recording, From = from, To = to, Every = step ?? 0, Rows = rows }
+            : null;
     }
 
     /// <summary>A moment in the seconds of a table; null after saying that it is none.</summary>

@@ -1,4 +1,3 @@
-using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Yaml;
@@ -41,39 +40,11 @@ internal sealed class RecordingFolder(string root, YamlLimits limits, Findings f
 
             byte[] bytes = new byte[info.Length];
             using FileStream stream = info.OpenRead();
-            return Decode(bytes.AsSpan(0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)), file);
+            return RecordingSource.Decode(bytes.AsSpan(0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)), file, found);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             found.Add(BookMessages.Unreadable(new SourceText(file, "").Between(0, 0), e.Message));
-            return null;
-        }
-    }
-
-    /// <summary>The text of bytes that are UTF-8; else null after saying where they are not.</summary>
-    private SourceText? Decode(ReadOnlySpan<byte> bytes, string file)
-    {
-        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
-        {
-            found.Add(BookMessages.NotUtf8(new SourceText(file, "").Between(0, 0), "the file is written in UTF-16"));
-            return null;
-        }
-
-        if (bytes is [(byte)'P', (byte)'K', 3, 4, ..])
-        {
-            found.Add(BookMessages.NotCsv(new SourceText(file, "").Between(0, 0), file));
-            return null;
-        }
-
-        bytes = bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
-        try
-        {
-            return new(file, new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes));
-        }
-        catch (DecoderFallbackException e)
-        {
-            string before = Encoding.UTF8.GetString(bytes[..Math.Clamp(e.Index, 0, bytes.Length)]);
-            found.Add(BookMessages.NotUtf8(new SourceText(file, before).Between(before.Length, before.Length), "a byte here is not UTF-8"));
             return null;
         }
     }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Basics.Quantities;
+using Sightglass.Book.Changes;
 using Sightglass.Book.Messages;
 using Sightglass.Book.Yaml;
 
@@ -20,6 +20,11 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
     private const int MostExamples = 4;
     private const int Longest = 30;
 
+    /// <summary>More different texts than this are no positions of anything.</summary>
+    private const int MostTexts = 24;
+
+    private const string Open = "TO DECIDE";
+
     /// <summary>The line of the heads, where something stands over them.</summary>
     public int? HeadLine { get; init; }
 
@@ -30,10 +35,8 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
     public static RecordingLook? At(string path, DiagnosticList found)
     {
         ArgumentNullException.ThrowIfNull(path);
-        YamlLimits limits = YamlLimits.Default;
-        Findings findings = new(found, limits);
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!, name = Path.GetFileName(path);
-        return new RecordingFolder(folder, limits, findings).Read(name, Span.None) is { } source ? Of(source, findings) : null;
+        return RecordingSource.In(folder, name, found) is { } source ? At(source, found) : null;
     }
 
     /// <summary>Looks at the text of a file.</summary>
@@ -88,48 +91,21 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
         return new(source.Path, separator, comma, time, rows, [.. columns.Select(c => c.Of(comma))]) { HeadLine = before > 0 ? line : null };
     }
 
-    /// <summary>A mapping to be filled in: every column with what it holds, none with what it means.</summary>
+    /// <summary>A mapping to be filled in, as a file: every column with what it holds, none with what it means.</summary>
     /// <param name="name">What the recording is to be called.</param>
-    public string Mapping(string name)
+    public NewFile Mapping(string name) => new(
+        $"recordings/{File}",
+        [$"A first mapping of {File}: {Count(Rows, "row")}. Say of each column that matters what it sets at the start of a situation,", "or what it is only compared with; delete the others. The file has to lie in the book's folder."],
+        [(RecordingMapping.Of(this, name, $"recordings/{File}") with { Time = Time ?? Open }).Addition with { Notes = [.. Columns.Where(c => c.Head != Time && c.Head.Length > 0).SelectMany(Notes)] }]);
+
+    private static IEnumerable<(string, string)> Notes(Column column)
     {
-        StringBuilder text = new();
-        text.Append("# A first mapping of ").Append(OneLine(File)).Append(": ").Append(Count(Rows, "row")).Append(". Say of each column that matters what it sets at the start of a situation,\n");
-        text.Append("# or what it is only compared with; delete the others. The file has to lie in the book's folder.\n");
-        text.Append("recordings:\n  ").Append(Quoted(name)).Append(":\n");
-        text.Append("    text: \"TO DECIDE: what was recorded, where it comes from and who may see it.\"\n");
-        text.Append("    file: ").Append(Quoted($"recordings/{File}")).Append('\n');
-        text.Append("    time: ").Append(Quoted(Time ?? "TO DECIDE")).Append('\n');
-        text.Append(HeadLine is { } line ? string.Create(CultureInfo.InvariantCulture, $"    heads in line: {line}\n") : "");
-        text.Append(HasDecimalComma ? "    decimal: comma\n" : "");
-        string[] missing = [.. Columns.Where(c => c.IsNumber).SelectMany(c => c.Others).Distinct(StringComparer.Ordinal)];
-        text.Append(missing.Length == 0 ? "" : $"    missing: [{string.Join(", ", missing.Select(Quoted))}]\n");
-        text.Append("    columns:\n");
-        foreach (Column column in Columns.Where(c => c.Head != Time && c.Head.Length > 0))
-        {
-            string unit = column.Unit is not null || !column.IsNumber ? "" : ", unit: TO DECIDE";
-            text.Append("      # ").Append(OneLine(column.Says)).Append('\n');
-            text.Append("      # - { column: ").Append(Quoted(column.Head)).Append(", sets: TO DECIDE, compares: TO DECIDE").Append(unit).Append(column.IsNumber ? "" : ", as: { TO DECIDE: TO DECIDE }").Append(" }\n");
-        }
-
-        return text.ToString();
-    }
-
-    /// <summary>A text in double quotes as YAML reads it.</summary>
-    public static string Quoted(string text)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        StringBuilder quoted = new("\"");
-        foreach (char c in text)
-        {
-            quoted.Append(c is '"' or '\\' ? $"\\{c}" : char.IsControl(c) || char.IsSurrogate(c) ? $"\\u{(int)c:x4}" : c);
-        }
-
-        return quoted.Append('"').ToString();
+        NewEntry entry = new NewEntry().Text("column", column.Head).Text("sets", Open).Text("compares", Open);
+        entry = !column.IsNumber ? entry.Maps("as", [Open], o => (o, NodeText.Text(o))) : column.Unit is null ? entry.Text("unit", Open) : entry;
+        return [("", column.Says), ("", $"-{NodeText.AfterColon(entry.Map, flow: true, 0)}")];
     }
 
     private static string Count(int number, string noun) => string.Create(CultureInfo.InvariantCulture, $"{number} {noun}{(number == 1 ? "" : "s")}");
-
-    private static string OneLine(string text) => string.Concat(text.Where(c => !char.IsControl(c)));
 
     /// <summary>One column as it looks.</summary>
     /// <param name="Head">As it stands there.</param>
@@ -137,12 +113,17 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
     /// <param name="IsNumber">Whether most of what is there are numbers.</param>
     /// <param name="Says">What is there: the least and the greatest number, or some of the texts.</param>
     /// <param name="Others">Some of the texts that are no numbers.</param>
-    public sealed record Column(string Head, Unit? Unit, bool IsNumber, string Says, ImmutableArray<string> Others);
+    public sealed record Column(string Head, Unit? Unit, bool IsNumber, string Says, ImmutableArray<string> Others)
+    {
+        /// <summary>All that it holds, in the order in which it comes; empty where that is more than words or steps of a handle would be.</summary>
+        public ImmutableArray<string> Texts { get; init; } = [];
+    }
 
     private sealed class Gathered(string head)
     {
         private readonly List<string> _texts = [];
         private readonly List<string> _others = [];
+        private readonly List<string> _all = [];
         private readonly double[] _least = [double.PositiveInfinity, double.PositiveInfinity];
         private readonly double[] _greatest = [double.NegativeInfinity, double.NegativeInfinity];
 
@@ -168,6 +149,11 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
             Numbers += Take(RecordingCells.Number(text, comma: false), 0);
             Commas += Take(RecordingCells.Number(text, comma: true), 1);
             Keep(_texts, text);
+            if (_all.Count <= MostTexts && !_all.Contains(text))
+            {
+                _all.Add(text);
+            }
+
             if (RecordingCells.Number(text, comma: false) is null && RecordingCells.Number(text, comma: true) is null)
             {
                 Keep(_others, text);
@@ -179,7 +165,7 @@ public sealed record RecordingLook(string File, char Separator, bool HasDecimalC
             int way = comma ? 1 : 0;
             bool number = Filled > 0 && (comma ? Commas : Numbers) * 2 > Filled;
             string says = Filled == 0 ? "empty" : number ? string.Create(CultureInfo.InvariantCulture, $"{_least[way]} .. {_greatest[way]}") : string.Join(" | ", _texts);
-            return new(head, RecordingHead.UnitIn(head), number, $"{head}: {says}", [.. _others]);
+            return new(head, RecordingHead.UnitIn(head), number, $"{head}: {says}", [.. _others]) { Texts = _all.Count > MostTexts ? [] : [.. _all] };
         }
 
         private static void Keep(List<string> texts, string text)

@@ -20,13 +20,7 @@ internal static class BetText
             return;
         }
 
-        output.WriteLine(bets.Length == 0 ? $"{book.Title}: no bets. Describe them under `bets:`." : $"{book.Title}: {bets.Length} {(bets.Length == 1 ? "bet" : "bets")}");
-        foreach (Bet bet in bets)
-        {
-            output.WriteLine();
-            WalkText.Wrap(output, "", bet.Name.ToUpperInvariant());
-            WalkText.Wrap(output, "   ", bet.Asks);
-        }
+        BookList.Print(output, book, bets, "bet", "Describe them under `bets:`.", b => [b.Name, b.Asks]);
     }
 
     public static void Print(TextWriter output, BoundBet bet, BetResult result)

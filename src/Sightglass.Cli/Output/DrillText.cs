@@ -20,7 +20,7 @@ internal static class DrillText
             return;
         }
 
-        output.WriteLine(drills.Length == 0 ? $"{book.Title}: no drills. Describe them under `drills:`." : $"{book.Title}: {drills.Length} {(drills.Length == 1 ? "drill" : "drills")}");
+        BookList.Head(output, book, drills.Length, "drill", "Describe them under `drills:`.");
         foreach (IGrouping<DrillLevel, Drill> level in drills.GroupBy(d => d.Level).OrderBy(g => g.Key))
         {
             output.WriteLine();

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
+using Sightglass.Book.Recordings;
 using Sightglass.Trials.Recordings;
 
 namespace Sightglass.Cli.Output;
@@ -20,15 +21,13 @@ internal static class RecordingText
             return;
         }
 
-        output.WriteLine(recordings.Length == 0 ? $"{book.Title}: no recordings. `recording FILE.csv` looks at a file and writes a first mapping." : $"{book.Title}: {recordings.Length} {(recordings.Length == 1 ? "recording" : "recordings")}");
-        foreach (Recording recording in recordings)
-        {
-            output.WriteLine();
-            WalkText.Wrap(output, "", recording.Name.ToUpperInvariant());
-            WalkText.Wrap(output, "   ", recording.Text);
-            WalkText.Wrap(output, "   ", $"{recording.File}: {recording.Table!.Rows} rows from {recording.Table.Labels[0]} to {recording.Table.Labels[^1]}.");
-            WalkText.Wrap(output, "   ", Of(book, recording) is { Length: > 0 } drawn ? $"Drawn from by {string.Join("; ", drawn)}." : "No situation draws from it yet.");
-        }
+        BookList.Print(output, book, recordings, "recording", "`recording FILE.csv` looks at a file and writes a first mapping.", r =>
+        [
+            r.Name,
+            r.Text,
+            $"{r.File}: {r.Table!.Rows} rows from {r.Table.Labels[0]} to {r.Table.Labels[^1]}.",
+            Of(book, r) is { Length: > 0 } drawn ? $"Drawn from by {string.Join("; ", drawn)}." : "No situation draws from it yet.",
+        ]);
     }
 
     public static void Print(TextWriter output, RecordingReport report)
@@ -82,7 +81,7 @@ internal static class RecordingText
 
     private static void One(TextWriter output, RecordingReport report, BoundComparison comparison, int index)
     {
-        output.WriteLine($"  {Short(comparison.Column.Head),-Widest}  {Short(comparison.Name)}{(comparison.Column.Within is { } within ? $", within {QuantityFormat.Text(within, Difference(comparison.Column.Unit!))}" : "")}");
+        output.WriteLine($"  {Short(comparison.Column.Head),-Widest}  {Short(comparison.Name)}{(comparison.Column.Within is { } within ? $", within {QuantityFormat.Text(within, ColumnMapping.Difference(comparison.Column.Unit!))}" : "")}");
         foreach (ComparedRow row in report.Compared)
         {
             (double recorded, double machine) = (row.Recorded[index], row.Machine[index]);
@@ -90,9 +89,6 @@ internal static class RecordingText
             output.WriteLine($"  {Short(report.Table.Labels[row.Row]),-Widest}  {comparison.Say(recorded),12}  {comparison.Say(machine),12}  {apart,8}{(comparison.Agrees(recorded, machine) ? "" : "  further than that")}");
         }
     }
-
-    /// <summary>A unit for a difference: that of two temperatures has no zero of its own.</summary>
-    private static Unit Difference(Unit unit) => unit.IsScale ? UnitTable.Get("K") : unit;
 
     private static string Number(BoundComparison comparison, double value) =>
         double.IsNaN(value) ? "" : comparison.Words.IsEmpty ? comparison.Column.Unit!.FromSi(value).ToString("0.######", CultureInfo.InvariantCulture) : comparison.Words[(int)value];

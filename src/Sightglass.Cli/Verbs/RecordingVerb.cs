@@ -8,8 +8,8 @@ using Sightglass.Book.Recordings;
 using Sightglass.Cards;
 using Sightglass.Cli.Books;
 using Sightglass.Cli.Output;
-using Sightglass.Cli.Reports;
 using Sightglass.Drawing.Svg;
+using Sightglass.Paper.Reports;
 using Sightglass.Plant.Plans;
 using Sightglass.Training.Drills;
 using Sightglass.Trials.Recordings;
@@ -115,7 +115,7 @@ internal sealed class RecordingVerb : BookVerb
         }
 
         DiagnosticList found = [];
-        return RecordingLook.At(path, found) is not { } look ? Refuse(line, "", found) : Put(line, look.Mapping(Path.GetFileNameWithoutExtension(path).Replace('_', ' ').Replace('-', ' ')));
+        return RecordingLook.At(path, found) is not { } look ? Refuse(line, "", found) : Put(line, look.Mapping(Path.GetFileNameWithoutExtension(path).Replace('_', ' ').Replace('-', ' ')).Source.Text);
     }
 
     private int Compare(ParseResult line, BookInspection inspection, Recording recording, CancellationToken stop)
@@ -139,18 +139,9 @@ internal sealed class RecordingVerb : BookVerb
             return WrongUse(line, $"No situation `{other}` draws from `{recording.Name}`; {(drawing.Length == 0 ? "none does yet" : string.Join("; ", drawing.Select(s => s.Name)))}").Result;
         }
 
-        CaseDraws draws = new(line.GetValue(_seed), line.GetValue(_case));
-        string? number = situation is null ? null : RoadNumberDraw.Of(book, situation, draws.Seed, draws.Case);
-        Situation start = situation ?? new() { Name = recording.Name, Span = recording.Span, Train = recording.Train, States = RecordedRows.All(recording) };
-        if (inspection.Fleet.MachineOf(number, recording.Train) is not { } plan
-            || BoundRecording.Bind(recording, plan, found) is not { } bound
-            || SituationStart.Bind(plan, start, found) is not { } begun)
-        {
-            return Refuse(line, inspection.Folder, found);
-        }
-
-        ImmutableArray<ComparedRow> rows = bound.Comparisons.IsEmpty ? [] : RecordingRun.Run(bound, begun, Spread(start.States!.Rows.Length, line.GetValue(_rows)), after, draws, stop);
-        return Say(line, new(bound, start.States!, situation?.Name, after, rows));
+        return RecordingReport.Run(inspection.Fleet, recording, situation, line.GetValue(_rows), after, new(line.GetValue(_seed), line.GetValue(_case)), found, null, stop) is { } report
+            ? Say(line, report)
+            : Refuse(line, inspection.Folder, found);
     }
 
     private int Say(ParseResult line, RecordingReport report)
@@ -158,7 +149,7 @@ internal sealed class RecordingVerb : BookVerb
         TextWriter output = line.InvocationConfiguration.Output;
         if (line.GetValue(_plot) is { } plot && report.Compared.Length > 0)
         {
-            OutputFile.Write(plot, RecordingPlot.Svg(report, line.GetValue(_theme)));
+            OutputFile.Write(plot, RecordingPlot.Svg(report, SvgOptions.Alone with { Theme = line.GetValue(_theme) }));
         }
 
         if (line.GetValue(_csv) is { } csv && csv != "-")
@@ -185,12 +176,12 @@ internal sealed class RecordingVerb : BookVerb
     private int Draft(ParseResult line, BookInspection inspection, Recording recording, string title)
     {
         (ClassBook book, TextWriter error) = (inspection.Book!, line.InvocationConfiguration.Error);
-        if (BookNames.WhyNot($"{title}, as recorded") is { } why)
+        if (BookNames.WhyNot(RecordedDrill.NameOf(title)) is { } why)
         {
             return WrongUse(line, $"`{title}` cannot be the title of a drill: {why}.").Result;
         }
 
-        if (book.Drills.ContainsKey(title) || book.Situations.ContainsKey($"{title}, as recorded"))
+        if (book.Drills.ContainsKey(title) || book.Situations.ContainsKey(RecordedDrill.NameOf(title)))
         {
             return WrongUse(line, $"The book has a drill or a situation of the title `{title}` already.").Result;
         }
@@ -205,19 +196,13 @@ internal sealed class RecordingVerb : BookVerb
             return ExitCode.WrongUse;
         }
 
-        (string Key, string? Says)[] stretch = [("from", line.GetValue(_from)), ("to", line.GetValue(_to)), ("every", line.GetValue(_every))];
         DiagnosticList found = [];
         string card = Path.GetFileNameWithoutExtension(text.Path);
-        Situation? like = book.Situations.Values.Where(s => s.Train == recording.Train && (s.Cards.Contains(card) || book.Drills.Values.Any(d => d.Situation == s.Name && d.SolvedBy.Contains(card))))
-            .OrderByDescending(s => book.Drills.Values.Any(d => d.Situation == s.Name)).ThenBy(s => s.Span).FirstOrDefault();
-        if (RecordedRows.Check(recording, line.GetValue(_from), line.GetValue(_to), line.GetValue(_every), found) is null
-            || inspection.Fleet.MachineOf(null, recording.Train) is not { } plan
-            || CardSource.Compile(text, plan, found) is not (_, [{ } choice, ..]))
-        {
-            return Refuse(line, inspection.Folder, found);
-        }
-
-        return Put(line, new DrillDraft(title, recording, [.. stretch.Where(s => s.Says is not null).Select(s => (s.Key, s.Says!))], card, choice.Program, like) { Somewhere = book.PlacesInOrder[0].Name }.Text());
+        return RecordedRows.Check(recording, line.GetValue(_from), line.GetValue(_to), line.GetValue(_every), found) is { } states
+            && inspection.Fleet.MachineOf(null, recording.Train) is { } plan
+            && CardSource.Compile(text, plan, found) is (_, [{ } choice, ..])
+            ? Put(line, new RecordedDrill(title, states, card, choice.Program, RecordedDrill.LikeFor(book, recording, card), book).File(_ => false).Source.Text)
+            : Refuse(line, inspection.Folder, found);
     }
 
     /// <summary>Writes to the terminal, or to a file that is not there yet.</summary>
@@ -256,8 +241,6 @@ internal sealed class RecordingVerb : BookVerb
 
         return null;
     }
-
-    private static IEnumerable<int> Spread(int rows, int wanted) => rows <= wanted ? Enumerable.Range(0, rows) : wanted == 1 ? [0] : Enumerable.Range(0, wanted).Select(i => (int)((long)i * (rows - 1) / (wanted - 1)));
 
     private static int Refuse(ParseResult line, string folder, DiagnosticList found, int exit = ExitCode.No)
     {

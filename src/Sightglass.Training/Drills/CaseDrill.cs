@@ -92,7 +92,6 @@ public static class CaseDrill
     private static Drill Asked(ClassBook book, Situation situation, Card card, CaseStory story, Counterexample least)
     {
         CardProgram? program = story.Program;
-        double stays = program?.StaysSoSeconds ?? 0;
         string departs = least.Departs.IsEmpty ? "nothing: it is the most ordinary case" : string.Join(", ", least.Departs.Select(d => $"{d.Name} {d.Value}"));
         return new(situation.Name, Span.None)
         {
@@ -102,10 +101,10 @@ public static class CaseDrill
             SituationSpan = Span.None,
             Role = program?.For.FirstOrDefault()?.Name ?? situation.People.FirstOrDefault()?.Role ?? "",
             RoleSpan = Span.None,
-            StopWord = book.Drills.Values.Where(d => d.StopWord.Length > 0).GroupBy(d => d.StopWord).OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).FirstOrDefault()?.Key ?? "",
+            StopWord = CardDemands.StopWordOf(book),
             Tools = program?.Needs ?? [],
-            Objectives = [.. FactFormula.Parts(program?.DoneWhen).Select(f => new DrillObjective(f.Name, new(f.Formula, Span.None), Span.None) { Stays = stays })],
-            MustNever = [.. (program?.MustNever ?? []).Select(FactFormula.Of).OfType<FactFormula>().Select(f => new DrillNever(f.Name, new(f.Formula, Span.None), "", Span.None))],
+            Objectives = CardDemands.Objectives(program),
+            MustNever = CardDemands.MustNever(program),
             Asks = [new($"By the card this went wrong: {story.Outcome.Mechanism}. What of this machine brought it about?", $"Other than usual: {departs}.", Span.None)],
         };
     }

@@ -13,8 +13,9 @@ public static class RecordingRun
     /// <param name="choices">Which of the situation's rows, by their place among them.</param>
     /// <param name="after">How long the machine has to settle.</param>
     /// <param name="draws">The case by which everything is drawn that the recording does not tell.</param>
+    /// <param name="tell">Is told how many rows are done.</param>
     /// <param name="stop">Ends it after a row.</param>
-    public static ImmutableArray<ComparedRow> Run(BoundRecording recording, SituationStart start, IEnumerable<int> choices, SimTime after, CaseDraws draws, CancellationToken stop = default)
+    public static ImmutableArray<ComparedRow> Run(BoundRecording recording, SituationStart start, IEnumerable<int> choices, SimTime after, CaseDraws draws, Action<int>? tell = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(recording);
         ArgumentNullException.ThrowIfNull(start);
@@ -25,6 +26,7 @@ public static class RecordingRun
         foreach (int choice in choices.TakeWhile(_ => !stop.IsCancellationRequested))
         {
             compared.Add(One(recording, start, rows[choice], draws.With(SituationStart.RowOrder, (choice + 0.5) / rows.Length), after));
+            tell?.Invoke(compared.Count);
         }
 
         return compared.ToImmutable();

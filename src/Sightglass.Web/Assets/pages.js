@@ -22,6 +22,11 @@ export function alive() {
   document.body.dataset.alive = 'yes';
 }
 
+/** What stands in a field, to be read piece by piece however long it is. */
+export function textOf(id) {
+  return new Blob([document.getElementById(id).value]);
+}
+
 const typing = e => e.target.closest?.('input,select,textarea,dialog') !== null;
 
 /** Tells the page which thing of a drawing was touched or operated, and which keys were pressed. */

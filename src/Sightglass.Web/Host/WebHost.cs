@@ -20,6 +20,7 @@ using Sightglass.Web.Live;
 using Sightglass.Web.Papers;
 using Sightglass.Web.Parts;
 using Sightglass.Web.Proposals;
+using Sightglass.Web.Recordings;
 using Sightglass.Web.Room;
 using Sightglass.Web.Room.Trainee;
 using Sightglass.Web.Rules;
@@ -79,7 +80,7 @@ public static class WebHost
         builder.Services.AddSingleton(_ => new ShelfWatch(shelf, request.Clock));
         builder.Services.AddSingleton(s => new BetTable(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
         builder.Services.AddSingleton(s => new PaperDesk(shelf, s.GetRequiredService<DataDesk>(), request.Clock));
-        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf)).AddSingleton(_ => new TrialDesk(shelf));
+        builder.Services.AddSingleton(_ => new SearchDesk(shelf)).AddSingleton(_ => new FailureDesk(shelf)).AddSingleton(_ => new HaulDesk(shelf)).AddSingleton(_ => new TrainDesk(shelf)).AddSingleton(_ => new TrialDesk(shelf)).AddSingleton(_ => new RecordingDesk(shelf));
         builder.Services.AddSingleton(_ => new ShareDesk(sharing));
         builder.Services.AddSingleton(_ => new RoomKey(door));
         builder.Services.AddSingleton(_ => RuleShelf.Open(request.RuleFolders));

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Sightglass.Web.Live;
 
-/// <summary>Tells whether a file of a book may have changed, without reading any: names, lengths and times of all its texts and cards, those of its languages among them.</summary>
+/// <summary>Tells whether a file of a book may have changed, without reading any: names, lengths and times of all its texts, cards and recordings, those of its languages among them.</summary>
 internal static class BookStamp
 {
     /// <returns>Empty where there is no such folder.</returns>
@@ -15,7 +15,7 @@ internal static class BookStamp
         }
 
         StringBuilder stamp = new();
-        foreach (FileInfo file in new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Where(f => f.Extension is ".yaml" or ".card").OrderBy(f => f.FullName, StringComparer.Ordinal))
+        foreach (FileInfo file in new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Where(f => f.Extension is ".yaml" or ".card" || f.Extension.Equals(".csv", StringComparison.OrdinalIgnoreCase)).OrderBy(f => f.FullName, StringComparer.Ordinal))
         {
             stamp.Append(CultureInfo.InvariantCulture, $"{file.FullName}|{(file.Exists ? file.Length : -1)}|{file.LastWriteTimeUtc.Ticks}\n");
         }

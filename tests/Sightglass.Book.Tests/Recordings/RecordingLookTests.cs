@@ -17,7 +17,7 @@ public sealed class RecordingLookTests
         Assert.Equal(["Zeit", "HBL; (bar)", "V (km/h)"], look.Columns.Select(c => c.Head));
         Assert.Equal(["bar", "km/h"], look.Columns.Skip(1).Select(c => c.Unit!.Symbol));
         Assert.Equal("HBL; (bar): 7.5 .. 7.58", look.Columns[1].Says);
-        Assert.Contains("    heads in line: 3\n    decimal: comma\n    missing: [\"--\"]\n", look.Mapping("x"), StringComparison.Ordinal);
+        Assert.Contains("    decimal: comma\n    heads in line: 3\n    missing:\n      - \"--\"\n", look.Mapping("x").Source.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public sealed class RecordingLookTests
         string csv = string.Join(',', heads.Select(h => $"\"{h.Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\n1,x\n";
         if (RecordingLook.At(new SourceText("a.csv", csv), found) is { } look)
         {
-            (_, DiagnosticList read) = SampleBook.Read("book: A\nplaces: { yard: { x: 1 m, y: 2 m, z: 0 m } }\n", look.Mapping("a recording"));
+            (_, DiagnosticList read) = SampleBook.Read("book: A\nplaces: { yard: { x: 1 m, y: 2 m, z: 0 m } }\n", look.Mapping("a recording").Source.Text);
             Assert.Empty(read);
         }
     });

@@ -17,7 +17,8 @@ public sealed class NewEntryTests
     [Fact]
     public void Situations_WrittenAndReadBack_AreTheSame()
     {
-        Situation[] written = [.. s_book.Situations.Values.OrderBy(s => s.Span).Where(s => s.States is null)];
+        Situation[] written = [.. s_book.Situations.Values.OrderBy(s => s.Span)];
+        Assert.Contains(written, s => s.States is not null);
         ClassBook read = Read([.. written.Select(s => NewSituation.Of(s with { Name = Other(s.Name), Cards = [] }))]);
         Assert.All(written, s => Assert.Equal(Said(s), Said(read.Situations[Other(s.Name)])));
     }
@@ -59,6 +60,7 @@ public sealed class NewEntryTests
     private static string Said(Situation s) => string.Join('\n',
     [
         s.Text, string.Join(',', s.RoadNumbers), s.Train, s.Answers.ToString(),
+        FormattableString.Invariant($"{s.States?.Recording} {s.States?.From} {s.States?.To} {s.States?.Every}"),
         .. s.People.Select(p => $"{p.Role}: {string.Join(',', p.Places)}"), .. s.Start.Select(Said),
         .. s.Faults.Select(f => FormattableString.Invariant($"{f.Fault} {string.Join(',', f.Items)} {f.AfterFrom:G14} {f.AfterTo:G14} {f.Chance:G14} {string.Join(';', f.Values.Select(Said))}")),
     ]);

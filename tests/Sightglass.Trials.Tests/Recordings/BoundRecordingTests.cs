@@ -69,6 +69,19 @@ public sealed class BoundRecordingTests
         Assert.All(rows, r => Assert.All(bound.Comparisons.Select((c, i) => (c, i)), c => Assert.True(c.c.Agrees(r.Recorded[c.i], r.Machine[c.i]), $"{c.c.Name}: {r.Recorded[c.i]} {r.Machine[c.i]}")));
     }
 
+    /// <summary>Arithmetic: away by +1, −4 and nothing where nothing was recorded; one of two words is another.</summary>
+    [Fact]
+    public void Apart_OfRows_IsTheirMeanAndTheFurthest()
+    {
+        BoundRecording bound = Good(Compared("main reservoir gauge", "kPa") with { Within = 3000 }, Compared("throttle"));
+        ComparedRow[] rows = [new(0, [5000, 1], [6000, 1], null), new(1, [9000, 1], [5000, 2], null), new(2, [double.NaN, double.NaN], [7000, 2], null), new(3, [5000, 1], [double.NaN, double.NaN], "it does not run")];
+        RecordingReport report = new(bound, new("r", Span.None), null, SimTime.Zero, [.. rows]);
+        ColumnApart number = report.Apart[0], word = report.Apart[1];
+        Assert.Equal((2, 2, -1500.0, -4000.0, rows[1]), (number.Rows, number.Further, number.Mean, number.Greatest, number.At)); // the row that did not run counts as further away
+        Assert.Equal((2, 2, rows[1]), (word.Rows, word.Further, word.At));
+        Assert.False(report.Agrees);
+    }
+
     private static RecordedColumn Compared(string compares, string? unit = null, ImmutableSortedDictionary<string, string>? words = null) =>
         new("Head", Span.None) { Compares = new(compares, new SourceText("a.yaml", compares).Between(0, compares.Length)), Unit = unit is null ? null : UnitTable.Get(unit), As = words ?? ImmutableSortedDictionary<string, string>.Empty };
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Diagnostics;
 using Sightglass.Book;
+using Sightglass.Book.Changes;
 using Sightglass.Book.Model;
+using Sightglass.Book.Recordings;
 using Sightglass.Cards;
 using Sightglass.Cards.Programs;
 using Sightglass.Cards.Tree;
@@ -15,14 +17,14 @@ using Sightglass.World.Runs;
 namespace Sightglass.Training.Tests.Drills;
 
 /// <summary>The first version of a drill from a recording, of every card that the machine alone is worked by: the book reads it and it binds.</summary>
-public sealed class DrillDraftTests : IDisposable
+public sealed class RecordedDrillTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("sightglass-draft-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
-    public void Text_OfEveryCard_ReadsAndBinds()
+    public void File_OfEveryCard_ReadsAndBinds()
     {
         Copy(Books.FolderOf("curlew"));
         ClassBook book = Books.Curlew.Book;
@@ -34,8 +36,9 @@ public sealed class DrillDraftTests : IDisposable
             if (CardReader.Read(text, book, []) is { HasErrors: false } card && TrialPreparation.Choices(Books.Curlew, card, []) is [{ Program: { DoneWhen: not null } program }, ..] && OnlyFacts(program.DoneWhen))
             {
                 titles.Add($"draft {titles.Count}");
-                DrillDraft draft = new(titles[^1], book.Recordings["stopped on the grade"], [("from", "14:22:00"), ("every", "10 s")], name, program, like) { Somewhere = "cab" };
-                File.WriteAllText(Path.Combine(_folder, $"draft-{titles.Count}.yaml"), draft.Text());
+                StatesDraw states = RecordedRows.Check(book.Recordings["stopped on the grade"], "14:22:00", null, "10 s", [])!;
+                NewFile draft = new RecordedDrill(titles[^1], states, name, program, like, book).File(_ => false);
+                File.WriteAllText(Path.Combine(_folder, $"draft-{titles.Count}.yaml"), draft.Source.Text);
             }
         }
 
@@ -55,14 +58,14 @@ public sealed class DrillDraftTests : IDisposable
 
     /// <summary>What a card's letter stands for differs from case to case, and a drill has to say its objective for each: that is left to the author, and said.</summary>
     [Fact]
-    public void Text_OfACardWithALetter_SaysForWhichOneItsObjectivesAre()
+    public void File_OfACardWithALetter_SaysForWhichOneItsObjectivesAre()
     {
         ClassBook book = Books.Curlew.Book;
         SourceText text = book.CardTexts.Single(t => Path.GetFileNameWithoutExtension(t.Path) == "empty-a-leaking-compartment");
         CardProgram program = TrialPreparation.Choices(Books.Curlew, CardReader.Read(text, book, [])!, [])[0].Program;
-        string draft = new DrillDraft("x", book.Recordings["stopped on the grade"], [], "empty-a-leaking-compartment", program, null) { Somewhere = "cab" }.Text();
+        string draft = new RecordedDrill("x", RecordedRows.Check(book.Recordings["stopped on the grade"], null, null, null, [])!, "empty-a-leaking-compartment", program, null, book).File(_ => false).Source.Text;
         Assert.Contains("# TO DECIDE: the card speaks of one of several; these objectives are for C = ", draft, StringComparison.Ordinal);
-        Assert.Contains("- { role: \"mechanical\", at: [\"cab\"] }   # TO DECIDE", draft, StringComparison.Ordinal);
+        Assert.Contains("    # TO DECIDE: who is there, and where.\n    people:\n      - role: mechanical\n        at:\n          - ", draft, StringComparison.Ordinal);
     }
 
     private static void Add(Fleet fleet, ClassBook book, DiagnosticList found)
