@@ -9,6 +9,8 @@ public sealed unsafe partial class LaneGroup
     private const int MostPeaks = 3;
 
     private readonly List<Guard?> _guards = [];
+    private readonly List<bool> _moves = [];
+    private GuardSheet? _sheet;
     private readonly GuardSet[] _armed = [.. Enumerable.Range(0, Lanes.Count).Select(_ => new GuardSet())];
     private readonly GuardSet _armedAny = new();
     private readonly GuardSet _crossed = new();
@@ -27,26 +29,39 @@ public sealed unsafe partial class LaneGroup
     public int AddGuard(Guard? guard)
     {
         _guards.Add(guard);
-        if (_guards.Count > _armedIn.Length)
+        return Add(guard is not null);
+    }
+
+    /// <summary>Adds guards that are worked out together. The group has no others.</summary>
+    /// <param name="sheet">Works them out.</param>
+    /// <param name="moves">Of each, whether it can change within a step; one that cannot is never looked at.</param>
+    public void AddGuards(GuardSheet sheet, IEnumerable<bool> moves)
+    {
+        ArgumentNullException.ThrowIfNull(moves);
+        if (_moves.Count > 0)
         {
-            MakeRoom(Math.Max(16, 2 * _armedIn.Length));
+            throw new InvalidOperationException("The group has guards already.");
         }
 
-        return _guards.Count - 1;
+        _sheet = sheet;
+        foreach (bool m in moves)
+        {
+            Add(m);
+        }
     }
 
     /// <summary>Whether steps of a lane end on a guard's crossing from negative to not negative.</summary>
     public void Arm(int lane, int guard, bool armed)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, _guards.Count);
-        if (_guards[guard] is not null)
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(guard, _moves.Count);
+        if (_moves[guard])
         {
             RequireNoPending(lane);
         }
 
         uint own = 1u << lane;
         _armedIn[guard] = armed ? _armedIn[guard] | own : _armedIn[guard] & ~own;
-        if (_guards[guard] is not null)
+        if (_moves[guard])
         {
             _armed[lane][guard] = armed;
             _armedAny[guard] = _armedIn[guard] != 0;
@@ -61,11 +76,19 @@ public sealed unsafe partial class LaneGroup
     /// <summary>Whether this switch fires at the end of the pending step.</summary>
     public bool HasFired(int lane, int guard) => _lanes[lane].Fired[guard];
 
-    /// <summary>A guard's value in every lane at the end of the last attempt.</summary>
-    public Lanes GuardAtEnd(int guard) => _guards[guard]!.Evaluate(End);
-
     /// <summary>The states at the end of the last attempt: of a proposal, a peek or a cut.</summary>
     public StateView End => new(this, _after, _potentials);
+
+    private int Add(bool moves)
+    {
+        _moves.Add(moves);
+        if (_moves.Count > _armedIn.Length)
+        {
+            MakeRoom(Math.Max(16, 2 * _armedIn.Length));
+        }
+
+        return _moves.Count - 1;
+    }
 
     private void MakeRoom(int guards)
     {
@@ -85,7 +108,7 @@ public sealed unsafe partial class LaneGroup
 
     private void Disarm(int lane)
     {
-        for (int g = 0; g < _guards.Count; g++)
+        for (int g = 0; g < _moves.Count; g++)
         {
             Arm(lane, g, false);
         }
@@ -93,6 +116,12 @@ public sealed unsafe partial class LaneGroup
 
     private void EvaluateSwitches(StateView state, Lanes* values)
     {
+        if (_sheet is not null)
+        {
+            _sheet.Evaluate(state, _armedAny, new(values, _moves.Count));
+            return;
+        }
+
         for (int g = _armedAny.From(0); g >= 0; g = _armedAny.From(g + 1))
         {
             values[g] = _guards[g]!.Evaluate(state);

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Sightglass.Basics.Numbers;
 using Sightglass.Network.Groups;
+using Sightglass.Plant.Signals;
 
 namespace Sightglass.Plant.Plans;
 
@@ -22,17 +24,22 @@ public sealed class LaneBank : IDisposable
         _stepped = [.. _groups.OfType<LaneGroup>()];
         _views = new StateView[_groups.Length];
         _slots = new Lanes[plan.Slots.Length];
-        for (int i = 0; i < plan.Switches.Length; i++)
+        int[] guards = new int[_groups.Length];
+        GuardOfSwitch = [.. plan.Switches.Select(s => guards[s.Network]++)];
+        foreach (int n in plan.Stepped)
         {
-            SwitchRule rule = plan.Switches[i];
-            GuardOfSwitch.Add(Group(rule.Network).AddGuard(plan.Uses.SeesState[i] ? new BankGuard(this, rule.Network, rule.Margin) : null));
+            MarginTape margins = plan.MarginsOf(n);
+            Group(n).AddGuards(new MarginSheet(this, n, margins), margins.Moves);
         }
     }
 
     public Plan Plan { get; }
 
     /// <summary>Guard number of each switch rule within its network's group.</summary>
-    public List<int> GuardOfSwitch { get; } = [];
+    public ImmutableArray<int> GuardOfSwitch { get; }
+
+    /// <summary>Counts changes of slots.</summary>
+    internal long SlotVersion { get; private set; }
 
     /// <summary>Counts whatever may change a signal's value in some lane: while it stays, what a signal came to once it comes to again.</summary>
     public long Version
@@ -90,6 +97,7 @@ public sealed class LaneBank : IDisposable
     public void SetSlot(int lane, Slot slot, double value)
     {
         _version++;
+        SlotVersion++;
         MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan())[(slot.Index * Lanes.Count) + lane] = value;
     }
 

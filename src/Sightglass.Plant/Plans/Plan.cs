@@ -15,12 +15,14 @@ public sealed partial class Plan
     private readonly PlanBuilder _builder;
     private readonly Lazy<SlotUses> _uses;
     private readonly Lazy<TruthScope> _truth;
+    private readonly Lazy<ImmutableArray<MarginTape>> _margins;
 
     internal Plan(PlanBuilder builder, Lazy<ImmutableArray<Topology>> networks, Lazy<NetworkNeeds> needs)
     {
         (_builder, Scope, _networks, _needs) = (builder, builder.Scope, networks, needs);
         _uses = new(() => new(this, _builder));
         _truth = new(() => new(this));
+        _margins = new(() => [.. Enumerable.Range(0, NetworkNames.Length).Select(n => new MarginTape(this, n))]);
     }
 
     public required ClassBook Book { get; init; }
@@ -76,6 +78,9 @@ public sealed partial class Plan
 
     /// <summary>Names of amounts in the order of each network's builder, for snapshots and records.</summary>
     public required ImmutableArray<ImmutableArray<string>> AmountNames { get; init; }
+
+    /// <summary>The margins of a network's switches; put together when first asked for.</summary>
+    public MarginTape MarginsOf(int network) => _margins.Value[network];
 
     /// <summary>What an indication would show with every digit; null for an item that shows nothing.</summary>
     public Signal? ReadingOf(Item item)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -13,6 +14,17 @@ public sealed class AllSignal(ImmutableArray<Signal> parts) : Signal
         for (int i = 1; i < parts.Length; i++)
         {
             least = Lanes.Min(parts[i].Evaluate(bank), least);
+        }
+
+        return least;
+    }
+
+    public override Noted Note(SignalNotes notes)
+    {
+        Noted least = notes.Of(parts[0]);
+        for (int i = 1; i < parts.Length; i++)
+        {
+            least = Noted.Min(notes.Of(parts[i]), least);
         }
 
         return least;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -13,6 +14,17 @@ public sealed class AnySignal(ImmutableArray<Signal> parts) : Signal
         for (int i = 1; i < parts.Length; i++)
         {
             greatest = Lanes.Max(parts[i].Evaluate(bank), greatest);
+        }
+
+        return greatest;
+    }
+
+    public override Noted Note(SignalNotes notes)
+    {
+        Noted greatest = notes.Of(parts[0]);
+        for (int i = 1; i < parts.Length; i++)
+        {
+            greatest = Noted.Max(notes.Of(parts[i]), greatest);
         }
 
         return greatest;

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -10,6 +11,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class BandSignal(Signal source, Slot told, double band) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Abs(source.Evaluate(bank) - bank.SlotLanes(told)) - Lanes.Of(band);
+
+    public override Noted Note(SignalNotes notes) => Noted.Abs(notes.Of(source) - notes.Slot(told)) - Noted.Of(band);
 
     public override void TellReads(SignalReads reads)
     {

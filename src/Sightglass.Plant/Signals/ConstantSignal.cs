@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -7,6 +8,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class ConstantSignal(double value) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Of(value);
+
+    public override Noted Note(SignalNotes notes) => Noted.Of(value);
 
     public override void TellReads(SignalReads reads)
     {

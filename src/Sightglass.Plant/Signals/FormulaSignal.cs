@@ -1,5 +1,6 @@
 using Sightglass.Basics.Formulas;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -13,6 +14,12 @@ public sealed class FormulaSignal(Formula formula) : Signal
     {
         BankValues values = new(bank);
         return Formula.Evaluate<Lanes, BankValues>(ref values);
+    }
+
+    public override Noted Note(SignalNotes notes)
+    {
+        NotedValues values = new(notes);
+        return Formula.Evaluate<Noted, NotedValues>(ref values);
     }
 
     public override void TellReads(SignalReads reads)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -9,23 +10,28 @@ namespace Sightglass.Plant.Signals;
 /// <param name="points">Two or more, x rising.</param>
 public sealed class LineSignal(Signal source, ImmutableArray<(double X, double Y)> points) : Signal
 {
-    public override Lanes Evaluate(LaneBank bank)
+    public override Lanes Evaluate(LaneBank bank) => At(source.Evaluate(bank));
+
+    public override Noted Note(SignalNotes notes) => At(notes.Of(source));
+
+    public override void TellReads(SignalReads reads) => reads.Add(source);
+
+    private T At<T>(T x)
+        where T : struct, IReal<T>
     {
-        Lanes x = source.Evaluate(bank);
-        Lanes y = Stretch(x, 0);
+        T y = Stretch(x, 0);
         for (int i = 1; i < points.Length - 1; i++)
         {
-            y = Lanes.Select(Lanes.Less(Lanes.Of(points[i].X), x), Stretch(x, i), y);
+            y = T.Select(T.Less(T.Of(points[i].X), x), Stretch(x, i), y);
         }
 
         return y;
     }
 
-    public override void TellReads(SignalReads reads) => reads.Add(source);
-
-    private Lanes Stretch(Lanes x, int i)
+    private T Stretch<T>(T x, int i)
+        where T : struct, IReal<T>
     {
         double slope = (points[i + 1].Y - points[i].Y) / (points[i + 1].X - points[i].X);
-        return Lanes.Fma(x - Lanes.Of(points[i].X), Lanes.Of(slope), Lanes.Of(points[i].Y));
+        return T.Fma(x - T.Of(points[i].X), T.Of(slope), T.Of(points[i].Y));
     }
 }

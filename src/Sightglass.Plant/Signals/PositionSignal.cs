@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -7,6 +8,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class PositionSignal(Slot slot, int position) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Of(0.25) - Lanes.Abs(bank.SlotLanes(slot) - Lanes.Of(position));
+
+    public override Noted Note(SignalNotes notes) => Noted.Of(0.25) - Noted.Abs(notes.Slot(slot) - Noted.Of(position));
 
     public override void TellReads(SignalReads reads) => reads.Add(slot);
 }

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -7,6 +8,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class PositiveSignal(Signal signal) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Max(signal.Evaluate(bank), Lanes.Of(0));
+
+    public override Noted Note(SignalNotes notes) => Noted.Max(notes.Of(signal), Noted.Of(0));
 
     public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

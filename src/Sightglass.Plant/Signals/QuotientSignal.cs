@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -7,6 +8,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class QuotientSignal(Signal first, Signal second) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => first.Evaluate(bank) / second.Evaluate(bank);
+
+    public override Noted Note(SignalNotes notes) => notes.Of(first) / notes.Of(second);
 
     public override void TellReads(SignalReads reads)
     {

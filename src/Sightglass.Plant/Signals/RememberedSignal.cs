@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -24,6 +25,8 @@ public sealed class RememberedSignal(Signal signal) : Signal
 
         return _value;
     }
+
+    public override Noted Note(SignalNotes notes) => notes.Of(signal);
 
     public override void TellReads(SignalReads reads) => reads.Add(signal);
 }

@@ -1,4 +1,5 @@
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -7,6 +8,9 @@ namespace Sightglass.Plant.Signals;
 public abstract class Signal
 {
     public abstract Lanes Evaluate(LaneBank bank);
+
+    /// <summary>Takes it down on a tape, with the same bits; a signal that says no more stands there as a whole.</summary>
+    public virtual Noted Note(SignalNotes notes) => notes.Leaf(this);
 
     /// <summary>Says what it comes from: networks, slots, other signals.</summary>
     public abstract void TellReads(SignalReads reads);

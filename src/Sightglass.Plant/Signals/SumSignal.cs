@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -13,6 +14,17 @@ public sealed class SumSignal(ImmutableArray<Signal> parts) : Signal
         foreach (Signal part in parts)
         {
             sum += part.Evaluate(bank);
+        }
+
+        return sum;
+    }
+
+    public override Noted Note(SignalNotes notes)
+    {
+        Noted sum = Noted.Of(0);
+        foreach (Signal part in parts)
+        {
+            sum += notes.Of(part);
         }
 
         return sum;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
+using Sightglass.Basics.Tapes;
 using Sightglass.Plant.Plans;
 
 namespace Sightglass.Plant.Signals;
@@ -10,6 +11,8 @@ namespace Sightglass.Plant.Signals;
 public sealed class TableSignal(Slot position, ImmutableArray<double> values) : Signal
 {
     public override Lanes Evaluate(LaneBank bank) => Lanes.Lookup(values.AsSpan(), bank.SlotLanes(position));
+
+    public override Noted Note(SignalNotes notes) => Noted.Lookup(values.AsSpan(), notes.Slot(position));
 
     public override void TellReads(SignalReads reads) => reads.Add(position);
 }
