@@ -87,6 +87,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
         _seen = _memory.Take(Row<Lanes>.Length);
         _given = _memory.Take(Row<Lanes>.Length);
         _inverseTolerance = [.. topology.Spans.Select(s => s > 0 ? 1 / (relativeTolerance * s) : 0)];
+        _set.MakeRoom(Math.Max(1, topology.Parameters));
         for (int lane = 0; lane < Lanes.Count; lane++)
         {
             Load(lane);
@@ -141,6 +142,7 @@ public sealed unsafe partial class LaneGroup : IDisposable
     {
         RequireNoPending(lane);
         At(_parameters, parameter, lane) = value;
+        _set[parameter] = true;
         Version++;
         _lanes[lane].NextSize = 0;
     }

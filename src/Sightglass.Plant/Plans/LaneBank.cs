@@ -101,6 +101,33 @@ public sealed class LaneBank : IDisposable
         MemoryMarshal.Cast<Lanes, double>(_slots.AsSpan())[(slot.Index * Lanes.Count) + lane] = value;
     }
 
+    /// <summary>
+    /// One attempt of a network for lanes of other banks of the plan, all of which have a task. This bank has no plants of its own.
+    /// </summary>
+    /// <param name="network">By number.</param>
+    /// <param name="banks">The banks.</param>
+    /// <param name="groups">Their groups of the network.</param>
+    /// <param name="pick">The lanes.</param>
+    public void IterateFor(int network, ReadOnlySpan<LaneBank> banks, ReadOnlySpan<LaneGroup> groups, LanePick pick)
+    {
+        ArgumentNullException.ThrowIfNull(pick);
+        SlotVersion++;
+        _version++;
+        for (int b = 0; b < banks.Length; b++)
+        {
+            if (pick.Has(b))
+            {
+                LaneShift shift = pick.From(b);
+                foreach (int slot in Plan.MarginsOf(network).SlotsRead)
+                {
+                    _slots[slot] = shift.Apply(banks[b]._slots[slot], _slots[slot]);
+                }
+            }
+        }
+
+        Group(network).IterateFor(groups, pick);
+    }
+
     /// <summary>Lets signals see a given state of one network: used by guards while a step is being judged.</summary>
     internal void LookAt(int network, in StateView state)
     {

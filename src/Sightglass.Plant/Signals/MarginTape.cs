@@ -15,12 +15,16 @@ public sealed class MarginTape
         RootOf = [.. switches.Select((s, i) => Moves[i] ? notes.StepOf(notes.Of(s.Margin)) : -1)];
         (Tape, Leaves, Slots) = (notes.ToTape(), [.. notes.Leaves], [.. notes.Slots]);
         Follows = new bool[Tape.Length];
+        SortedSet<int> read = [.. Slots.Select(s => s.Slot.Index)];
         foreach ((Signal leaf, int step) in Leaves)
         {
             SignalReads reads = new(plan.Signals);
             reads.Add(leaf);
+            read.UnionWith(reads.Slots);
             Follows[step] = reads.Networks.Count > 0;
         }
+
+        SlotsRead = [.. read];
 
         for (int i = 0; i < Tape.Length; i++)
         {
@@ -39,6 +43,9 @@ public sealed class MarginTape
     public ImmutableArray<(Signal Signal, int Step)> Leaves { get; }
 
     public ImmutableArray<(Slot Slot, int Step)> Slots { get; }
+
+    /// <summary>All slots that the margins come from, by their indices.</summary>
+    public ImmutableArray<int> SlotsRead { get; }
 
     /// <summary>Of each step, whether it follows a state; else it stays what it is until a slot moves.</summary>
     internal bool[] Follows { get; }

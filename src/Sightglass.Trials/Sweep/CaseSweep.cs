@@ -3,11 +3,15 @@ using Sightglass.World.Runs;
 namespace Sightglass.Trials.Sweep;
 
 /// <summary>
-/// Runs many cases of one setup: eight lanes a thread and machine, each refilled when its case is over. An outcome depends on nothing but
+/// Runs many cases of one setup: eight lanes or more a thread and machine, each refilled when its case is over. An outcome depends on nothing but
 /// (setup, seed, case).
 /// </summary>
 public static class CaseSweep
 {
+    /// <summary>Cases for each of which a thread takes a further bank of eight lanes, up to the most: with few, most of its lanes would be through before the last.</summary>
+    private const int CasesABank = 32;
+    private const int MostBanks = 3;
+
     /// <returns>
     /// Outcomes by case. When the token is cancelled, no further case is begun and those under way are ended: what is left is <see cref="OutcomeKind.Running"/>,
     /// and what is done are the first cases in the order of dealing.
@@ -19,6 +23,7 @@ public static class CaseSweep
         options.Validate();
         Outcome[] outcomes = new Outcome[options.Cases];
         int threads = Math.Min(options.Threads == 0 ? Environment.ProcessorCount : options.Threads, (options.Cases + 7) / 8);
+        int banks = Math.Clamp(options.Cases / (CasesABank * threads * setup.Machines.Length), 1, MostBanks);
         CaseQueue queue = new(setup, options, stop);
         int done = 0;
         if (threads == 1)
@@ -40,7 +45,7 @@ public static class CaseSweep
 
         void Work()
         {
-            LaneWorker[] machines = [.. Enumerable.Range(0, setup.Machines.Length).Select(m => new LaneWorker(setup, m, options.Seed, queue, options.FirstCase, Finish))];
+            LaneWorker[] machines = [.. Enumerable.Range(0, setup.Machines.Length).Select(m => new LaneWorker(setup, m, options.Seed, queue, options.FirstCase, banks, Finish))];
             while (Behind(machines) is { } worker)
             {
                 worker.GoOn();

@@ -1,3 +1,4 @@
+using Sightglass.Basics.Numbers;
 using Sightglass.Basics.Time;
 using Sightglass.Network.Groups;
 using Sightglass.Plant.Plans;
@@ -6,7 +7,10 @@ using Sightglass.World.Situations;
 
 namespace Sightglass.Trials.Sweep;
 
-/// <summary>One thread's eight lanes of one machine.</summary>
+/// <summary>
+/// One thread's lanes of one machine, in banks of eight. Where there are several banks, the lanes that wait for the same network take their attempts together whichever bank they are
+/// in: an attempt of eight lanes takes as long as one of a single lane, and lanes whose networks take turns would leave each other's places empty.
+/// </summary>
 internal sealed class LaneWorker : IDisposable
 {
     private readonly TrialMachine _machine;
@@ -15,10 +19,17 @@ internal sealed class LaneWorker : IDisposable
     private readonly CaseQueue? _queue;
     private readonly int _firstCase;
     private readonly Action<int, Outcome> _done;
-    private readonly LaneBank _bank;
+    private readonly LaneBank[] _banks;
 
-    /// <summary>Of the networks that are stepped, the smallest first.</summary>
-    private readonly LaneGroup[] _groups;
+    /// <summary>Where lanes of several banks take an attempt together.</summary>
+    private readonly LaneBank? _together;
+    private readonly LanePick _pick;
+
+    /// <summary>The networks that are stepped, the smallest first.</summary>
+    private readonly int[] _networks;
+
+    /// <summary>Of each of them, the groups of the banks.</summary>
+    private readonly LaneGroup[][] _groups;
     private readonly World.World[] _worlds;
     private readonly CaseDraws[] _draws;
     private readonly int[] _case;
@@ -26,21 +37,32 @@ internal sealed class LaneWorker : IDisposable
     private int _busy = -1;
 
     /// <summary>For the cases that a queue deals to one of the setup's machines.</summary>
-    public LaneWorker(TrialSetup setup, int machine, ulong seed, CaseQueue? queue, int firstCase, Action<int, Outcome> done)
+    /// <param name="setup">What is tried.</param>
+    /// <param name="machine">Which of its machines.</param>
+    /// <param name="seed">Of the draws.</param>
+    /// <param name="queue">Deals the cases.</param>
+    /// <param name="firstCase">The number of the first.</param>
+    /// <param name="banks">How many banks of eight lanes, from 1.</param>
+    /// <param name="done">Takes the outcomes.</param>
+    public LaneWorker(TrialSetup setup, int machine, ulong seed, CaseQueue? queue, int firstCase, int banks, Action<int, Outcome> done)
     {
         (_machine, _number, _seed, _queue, _firstCase, _done) = (setup.Machines[machine], machine, seed, queue, firstCase, done);
-        _bank = new(_machine.Plan, setup.RelativeTolerance);
-        _groups = [.. _machine.Plan.Stepped.Select(_bank.Group).OrderBy(g => g.Topology.Amounts)];
-        _worlds = [.. Enumerable.Range(0, Basics.Numbers.Lanes.Count).Select(lane => new World.World(_bank, lane, setup.Times))];
+        Plan plan = _machine.Plan;
+        _banks = [.. Enumerable.Range(0, banks).Select(_ => new LaneBank(plan, setup.RelativeTolerance))];
+        _together = banks > 1 ? new(plan, setup.RelativeTolerance) : null;
+        _pick = new(banks);
+        _networks = [.. plan.Stepped.OrderBy(n => plan.Networks[n].Amounts)];
+        _groups = [.. _networks.Select(n => _banks.Select(b => b.Group(n)).ToArray())];
+        _worlds = [.. _banks.SelectMany(b => Enumerable.Range(0, Lanes.Count).Select(lane => new World.World(b, lane, setup.Times)))];
         _draws = [.. _worlds.Select(_ => new CaseDraws(seed, 0))];
         _case = [.. _worlds.Select(_ => -1)];
-        MarginCache margins = new();
-        _runs = [.. _worlds.Select(_ => new CardRun(_machine.Choices, margins))];
+        MarginCache[] margins = [.. _banks.Select(_ => new MarginCache())];
+        _runs = [.. _worlds.Select((_, w) => new CardRun(_machine.Choices, margins[w / Lanes.Count]))];
     }
 
     /// <summary>For one case alone.</summary>
     public LaneWorker(TrialSetup setup, CaseDraws draws)
-        : this(setup, setup.IndexOf(draws), draws.Seed, null, 0, (_, _) => { })
+        : this(setup, setup.IndexOf(draws), draws.Seed, null, 0, 1, (_, _) => { })
     {
     }
 
@@ -49,27 +71,27 @@ internal sealed class LaneWorker : IDisposable
 
     public int NextTurn => _queue!.NextTurn(_number);
 
-    /// <summary>Hands over what has ended, begins others, and carries all lanes on by one attempt of a step.</summary>
+    /// <summary>Hands over what has ended, begins others, and carries lanes on by one attempt of a step.</summary>
     public void GoOn()
     {
         if (_busy < 0)
         {
             _busy = 0;
-            for (int lane = 0; lane < _worlds.Length; lane++)
+            for (int world = 0; world < _worlds.Length; world++)
             {
-                _busy += Load(lane) ? 1 : 0;
+                _busy += Load(world) ? 1 : 0;
             }
         }
 
-        for (int lane = 0; lane < _worlds.Length; lane++)
+        for (int world = 0; world < _worlds.Length; world++)
         {
-            if (_case[lane] < 0 || HasTask(lane) || _worlds[lane].Advance())
+            if (_case[world] < 0 || HasTask(world) || _worlds[world].Advance())
             {
                 continue;
             }
 
-            _done(_case[lane], _worlds[lane].Run!.Outcome);
-            _busy -= Load(lane) ? 0 : 1;
+            _done(_case[world], _worlds[world].Run!.Outcome);
+            _busy -= Load(world) ? 0 : 1;
         }
 
         Iterate();
@@ -80,39 +102,44 @@ internal sealed class LaneWorker : IDisposable
     {
         World.World world = _worlds[0];
         world.Journal = journal ? [] : null;
-        Begin(world, draws);
+        Begin(0, draws);
         world.RunTo(SimTime.Never);
         return world;
     }
 
-    public void Dispose() => _bank.Dispose();
-
-    private bool Load(int lane)
+    public void Dispose()
     {
-        _case[lane] = _queue!.Take(_number);
-        if (_case[lane] < 0)
+        Array.ForEach(_banks, b => b.Dispose());
+        _together?.Dispose();
+    }
+
+    private bool Load(int world)
+    {
+        _case[world] = _queue!.Take(_number);
+        if (_case[world] < 0)
         {
             return false;
         }
 
-        _draws[lane].Use(_seed, (ulong)(_firstCase + _case[lane]));
-        Begin(_worlds[lane], _draws[lane]);
+        _draws[world].Use(_seed, (ulong)(_firstCase + _case[world]));
+        Begin(world, _draws[world]);
         return true;
     }
 
-    private void Begin(World.World world, CaseDraws draws)
+    private void Begin(int number, CaseDraws draws)
     {
+        World.World world = _worlds[number];
         world.Reset();
         _machine.Start.Apply(world, draws);
-        world.Begin(_runs[world.Lane]);
+        world.Begin(_runs[number]);
         world.Limit = SimTime.Never;
     }
 
-    private bool HasTask(int lane)
+    private bool HasTask(int world)
     {
-        foreach (LaneGroup group in _groups)
+        foreach (LaneGroup[] groups in _groups)
         {
-            if (group.Task(lane) != LaneTask.None)
+            if (groups[world / Lanes.Count].Task(world % Lanes.Count) != LaneTask.None)
             {
                 return true;
             }
@@ -121,23 +148,49 @@ internal sealed class LaneWorker : IDisposable
         return false;
     }
 
-    /// <summary>
-    /// One attempt of the network that most lanes wait for, the smaller of two: which comes first bears on no outcome, and an attempt of eight lanes takes as long as one of a single lane.
-    /// </summary>
+    /// <summary>One attempt of the network that most worlds wait for, of the smaller of two: which comes first bears on no outcome.</summary>
     private void Iterate()
     {
-        (LaneGroup? next, int most) = (null, 0);
-        foreach (LaneGroup group in _groups)
+        (int next, int most) = (-1, 0);
+        for (int n = 0; n < _networks.Length; n++)
         {
             int waiting = 0;
-            for (int lane = 0; lane < _worlds.Length; lane++)
+            foreach (LaneGroup group in _groups[n])
             {
-                waiting += group.Task(lane) != LaneTask.None ? 1 : 0;
+                for (int lane = 0; lane < Lanes.Count; lane++)
+                {
+                    waiting += group.Task(lane) != LaneTask.None ? 1 : 0;
+                }
             }
 
-            (next, most) = waiting > most ? (group, waiting) : (next, most);
+            (next, most) = waiting > most ? (n, waiting) : (next, most);
         }
 
-        next?.Iterate();
+        if (next >= 0)
+        {
+            Iterate(next);
+        }
+    }
+
+    private void Iterate(int network)
+    {
+        LaneGroup[] groups = _groups[network];
+        if (_together is null)
+        {
+            groups[0].Iterate();
+            return;
+        }
+
+        _pick.Clear();
+        for (int world = 0; world < _worlds.Length && !_pick.IsFull; world++)
+        {
+            (int bank, int lane) = (world / Lanes.Count, world % Lanes.Count);
+            if (groups[bank].Task(lane) != LaneTask.None)
+            {
+                _pick.Add(bank, lane);
+            }
+        }
+
+        _together.IterateFor(_networks[network], _banks, groups, _pick);
     }
 }
