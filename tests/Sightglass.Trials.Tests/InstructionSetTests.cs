@@ -32,17 +32,17 @@ public sealed class InstructionSetTests
         Assert.Contains("succeeded: 2", told, StringComparison.Ordinal);
     }
 
-    /// <summary>Of a card of each system, on each road number once, and of a train; eight cases of one machine fill its lanes.</summary>
-    private static string Outcomes() => string.Join(' ', new (string Card, string Situation, string Number)[]
+    /// <summary>Of a card of each system, on each road number once, and of a train; eight cases of one machine fill its lanes; of the first there are so many that lanes of two banks take their attempts together.</summary>
+    private static string Outcomes() => string.Join(' ', new (string Card, string Situation, string Number, int Cases)[]
     {
-        ("empty-a-leaking-compartment", "leaking compartment", "4112"),
-        ("empty-a-leaking-compartment", "leaking compartment", "4107"),
-        ("prime-a-starved-engine", "starving engine", "4101"),
-        ("charge-from-nothing", "air from nothing", "4104"),
-        ("couple-the-air-of-a-train", "engine change", "4104"),
-        ("find-a-ground", "a ground on the positive side", "4104"),
-        ("test-the-cab-signals", "cab signals before departure", "4101"),
-        ("axle-box-is-warm", "stopped for a warm axle box", "4112"),
-        ("one-side-of-head-end-power", "one side of head-end power lost", "4107"),
-    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation, t.Number), new() { Cases = 8, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
+        ("empty-a-leaking-compartment", "leaking compartment", "4112", 64),
+        ("empty-a-leaking-compartment", "leaking compartment", "4107", 8),
+        ("prime-a-starved-engine", "starving engine", "4101", 8),
+        ("charge-from-nothing", "air from nothing", "4104", 8),
+        ("couple-the-air-of-a-train", "engine change", "4104", 8),
+        ("find-a-ground", "a ground on the positive side", "4104", 8),
+        ("test-the-cab-signals", "cab signals before departure", "4101", 8),
+        ("axle-box-is-warm", "stopped for a warm axle box", "4112", 8),
+        ("one-side-of-head-end-power", "one side of head-end power lost", "4107", 8),
+    }.SelectMany(t => CaseSweep.Run(SweepTests.Setup(t.Card, t.Situation, t.Number), new() { Cases = t.Cases, Threads = 1 })).Select(o => $"{o.Kind} {o.Step} {o.Time.Ticks} {o.Hash:x16}"));
 }

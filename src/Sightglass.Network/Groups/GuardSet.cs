@@ -20,7 +20,7 @@ public sealed class GuardSet
     public bool this[int guard]
     {
         get => (_words[guard >> Shift] >> guard & 1) != 0;
-        internal set
+        set
         {
             if (this[guard] != value)
             {
@@ -60,7 +60,7 @@ public sealed class GuardSet
     }
 
     /// <summary>Makes room for guards 0…count − 1.</summary>
-    internal void MakeRoom(int count) => Array.Resize(ref _words, Math.Max(_words.Length, (count + 63) >> Shift));
+    public void MakeRoom(int count) => Array.Resize(ref _words, Math.Max(_words.Length, (count + 63) >> Shift));
 
     /// <summary>The least number in the words after this one, or −1.</summary>
     private int Beyond(int at)

@@ -5,7 +5,7 @@ using Sightglass.Plant.Plans;
 namespace Sightglass.Plant.Signals;
 
 /// <summary>Works out the margins of a network's switches for its steps: what follows slots alone once until one moves, and of the rest what those need that are asked for.</summary>
-internal sealed class MarginSheet(LaneBank bank, int network, MarginTape margins) : GuardSheet
+public sealed class MarginSheet(LaneBank bank, int network, MarginTape margins) : GuardSheet
 {
     private readonly LaneRoom _room = Prepared(margins);
     private readonly bool[] _needed = new bool[margins.Tape.Length];

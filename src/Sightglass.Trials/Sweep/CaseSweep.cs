@@ -22,8 +22,7 @@ public static class CaseSweep
         ArgumentNullException.ThrowIfNull(options);
         options.Validate();
         Outcome[] outcomes = new Outcome[options.Cases];
-        int threads = Math.Min(options.Threads == 0 ? Environment.ProcessorCount : options.Threads, (options.Cases + 7) / 8);
-        int banks = Math.Clamp(options.Cases / (CasesABank * threads * setup.Machines.Length), 1, MostBanks);
+        (int threads, int banks) = (ThreadsFor(options), BanksFor(setup, options));
         CaseQueue queue = new(setup, options, stop);
         int done = 0;
         if (threads == 1)
@@ -54,6 +53,13 @@ public static class CaseSweep
             Array.ForEach(machines, m => m.Dispose());
         }
     }
+
+    /// <summary>How many banks of eight lanes a thread takes for each machine.</summary>
+    internal static int BanksFor(TrialSetup setup, SweepOptions options) =>
+        Math.Clamp(options.Cases / (CasesABank * ThreadsFor(options) * setup.Machines.Length), 1, MostBanks);
+
+    private static int ThreadsFor(SweepOptions options) =>
+        Math.Min(options.Threads == 0 ? Environment.ProcessorCount : options.Threads, (options.Cases + 7) / 8);
 
     /// <summary>The machine whose next case is the first in turn; of those without further cases, any that is still at one; null when all are over.</summary>
     private static LaneWorker? Behind(LaneWorker[] machines)
