@@ -27,6 +27,10 @@ public sealed class WayTable
     private readonly ImmutableSortedSet<string> _shut = [];
     private readonly ConcurrentDictionary<string, WayTable> _without = new(StringComparer.Ordinal);
 
+    /// <summary>By what is found shut, or mended, from here: nothing is made for who finds out what somebody found out before.</summary>
+    private readonly ConcurrentDictionary<string, WayTable> _less = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, WayTable> _more = new(StringComparer.Ordinal);
+
     public WayTable(ClassBook book)
         : this(book, null, [])
     {
@@ -60,14 +64,14 @@ public sealed class WayTable
     public WayTable Without(string item)
     {
         ArgumentNullException.ThrowIfNull(item);
-        return Of(_shut.Add(item));
+        return _less.TryGetValue(item, out WayTable? known) ? known : (_less[item] = Of(_shut.Add(item)));
     }
 
     /// <summary>The ways when people get by an item again.</summary>
     public WayTable With(string item)
     {
         ArgumentNullException.ThrowIfNull(item);
-        return Of(_shut.Remove(item));
+        return _more.TryGetValue(item, out WayTable? known) ? known : (_more[item] = Of(_shut.Remove(item)));
     }
 
     /// <summary>The ways that are left when nobody gets by some items.</summary>
