@@ -45,11 +45,11 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
 
     /// <summary>Makes a change of an entry.</summary>
     /// <returns>The file as it was and is, or why nothing was written.</returns>
-    public ChangePlan Apply(EntryChange change)
+    public ChangePlan ApplyEntry(EntryChange change)
     {
         try
         {
-            return Write(Read().Plan(change));
+            return Write(Read().PlanEntry(change));
         }
         catch (BookUnreadableException e)
         {

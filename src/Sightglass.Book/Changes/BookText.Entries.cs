@@ -10,7 +10,7 @@ public sealed partial class BookText
     private const int MostEdits = 2_000;
 
     /// <summary>The file with the entry as it is to be, or why there is none. Nothing is written.</summary>
-    public ChangePlan Plan(EntryChange change)
+    public ChangePlan PlanEntry(EntryChange change)
     {
         ArgumentNullException.ThrowIfNull(change);
         if (Book is null)

@@ -22,6 +22,7 @@ internal sealed class EntryEdit(FileText file)
         ({ } there, var value) when Same(there.Value, value) => null,
         ({ Value: YamlMap { Entries.Length: > 0 } map }, YamlMap value) => Next(map, was as YamlMap ?? map, value),
         ({ Value: YamlList { Items.Length: > 0 } list }, YamlList value) when list.Items.Concat(value.Items).All(i => IdOf(i) is not null) => Next(list, was as YamlList ?? list, value),
+        ({ Value: YamlScalar } there, YamlList { Items: [YamlScalar only] }) => file.Replace(there, only),
         ({ } there, var value) => file.Replace(there, value),
     };
 

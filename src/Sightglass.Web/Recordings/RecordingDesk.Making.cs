@@ -76,7 +76,7 @@ public sealed partial class RecordingDesk
             return Refused(Say.It("the recording was changed by somebody else in the meantime; open it again"), []);
         }
 
-        ChangePlan plan = _changes.Apply(new EntryChange("recordings", opened.Name, opened.Addition.Body, draft.Mapping.Addition.Body));
+        ChangePlan plan = _changes.ApplyEntry(new("recordings", opened.Name, opened.Addition.Body, draft.Mapping.Addition.Body));
         if (plan.File is not { } file)
         {
             return Refused(plan.Refused!, []);
