@@ -24,5 +24,16 @@ public sealed record Kit(Item Item, ImmutableArray<string> Keeps, ImmutableArray
     }
 
     /// <summary>Whether something is kept in it, by the words of a card.</summary>
-    public bool Has(string need) => Keeps.Contains(need, StringComparer.OrdinalIgnoreCase);
+    public bool Has(string need)
+    {
+        foreach (string kept in Keeps)
+        {
+            if (string.Equals(kept, need, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }
