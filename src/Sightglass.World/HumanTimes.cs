@@ -24,6 +24,9 @@ public sealed record HumanTimes
     /// <summary>Seconds to set a signal, or to take it away.</summary>
     public double SetSignal { get; init; } = 20;
 
+    /// <summary>Seconds to find that a door, steps or a ladder cannot be used.</summary>
+    public double TriesDoor { get; init; } = 5;
+
     /// <summary>Seconds after the start within which a card must have become of use, else it is not applicable.</summary>
     public double NoticeWindow { get; init; } = 3600;
 

@@ -78,6 +78,8 @@ public sealed partial class World
         {
             SetSlot(fault.Values[i].Slot, values[i]);
         }
+
+        Shut(fault);
     }
 
     private void TakeOut(string item, string fault)
@@ -136,6 +138,10 @@ public sealed partial class World
         if (person.WalkingTo >= 0)
         {
             Arrive(person);
+            if (GoesOn(person))
+            {
+                return;
+            }
         }
 
         Heed(person);

@@ -39,7 +39,7 @@ public sealed partial class World
                 : Hindrance.Impossible,
             WorldAction.Ask a => OwnerOf(a.For) is null ? Hindrance.Impossible : Hindrance.None,
             WorldAction.GiveBack g => ProtectionOf(g.Protection) is { } held && (person.Protections & Bit(held)) != 0 ? Hindrance.None : Hindrance.Impossible,
-            WorldAction.SetGuard s => AtGuard(person, s.Protection, s.Target),
+            WorldAction.SetGuard s => AtGuard(person, s.Protection, s.Target) is not Hindrance.None and var far ? far : LackingFor(ProtectionOf(s.Protection)!) is null ? Hindrance.None : Hindrance.Lacks,
             WorldAction.TakeGuard t => AtGuard(person, t.Protection, t.Target),
             WorldAction.Report => Hindrance.None,
             WorldAction.Tell t => Plan.Book.Roles.ContainsKey(t.Role) ? Hindrance.None : Hindrance.Impossible,
@@ -242,7 +242,7 @@ public sealed partial class World
 
     private Hindrance WayTo(Person person, string place) => !Plan.Book.Places.ContainsKey(place)
         ? Hindrance.Impossible
-        : (person.Role.IsBound && !person.Role.Reaches.AsSpan().Contains(place)) || double.IsInfinity(Plan.Ways.Seconds(person.Place, Plan.Ways.IndexOf(place))) ? Hindrance.NoWay : Hindrance.None;
+        : (person.Role.IsBound && !person.Role.Reaches.AsSpan().Contains(place)) || double.IsInfinity(KnownWays(person).Seconds(person.Place, Plan.Ways.IndexOf(place))) ? Hindrance.NoWay : Hindrance.None;
 
     private Hindrance AtGuard(Person person, string name, string target)
     {

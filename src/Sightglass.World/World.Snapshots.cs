@@ -37,7 +37,7 @@ public sealed partial class World
             Networks = [.. Plan.Stepped.Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
             Agenda = [.. Agenda.Entries.ToArray().Select(e => new AgendaSnapshot(e.Time.Ticks, e.Kind, e.Id))],
-            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)], p.Within, p.Ahead, p.Deed, p.IsHeard))],
+            People = [.. _people.Select(p => new PersonSnapshot(p.Role.Name, p.Place, p.WalkingTo, p.Walked, p.Protections, [.. p.Permissions.Order(StringComparer.Ordinal)], p.Within, p.Ahead, p.Deed, p.IsHeard) { Onward = p.Onward, Left = p.Left, Missed = p.Missed, Shut = [.. p.Ways.Shut] })],
             Actions = [.. _actions],
             Faults = [.. _faults.Select(f => f.Slots.Named(CollectionsMarshal.AsSpan(_faultValues).Slice(f.First, f.Slots.Values.Length)))],
             Sentinels = [.. _sentinels.Select(s => new SentinelSnapshot(s.Owner, s.Last))],
@@ -69,6 +69,8 @@ public sealed partial class World
             _bank.SetSlot(_lane, new(i), _slots[i]);
         }
 
+        _shuts = AnyShut();
+
         foreach (ResolverRoom room in _rooms)
         {
             room.Remember(_bank, _lane, _slots);
@@ -87,7 +89,7 @@ public sealed partial class World
 
         foreach (PersonSnapshot p in snapshot.People)
         {
-            Person person = new(_people.Count, Plan.Book.Roles[p.Role], p.Place)
+            Person person = new(_people.Count, Plan.Book.Roles[p.Role], p.Place, Plan.Ways.Of([.. p.Shut]))
             {
                 WalkingTo = p.WalkingTo,
                 Walked = p.Walked,
@@ -96,6 +98,9 @@ public sealed partial class World
                 Ahead = p.Ahead,
                 Deed = p.Deed,
                 IsHeard = p.IsHeard,
+                Onward = p.Onward,
+                Left = p.Left ?? p.Place,
+                Missed = p.Missed,
             };
             person.Permissions.UnionWith(p.Permissions);
             _people.Add(person);

@@ -11,13 +11,22 @@ namespace Sightglass.World;
 /// </content>
 public sealed partial class World
 {
-    internal void StartWalk(Person person, int place)
+    /// <param name="person">Who stands somewhere.</param>
+    /// <param name="place">Where they want to go; there is a way as far as they know.</param>
+    /// <param name="after">s that they take before they set out.</param>
+    internal void StartWalk(Person person, int place, double after = 0)
     {
         int from = person.Place;
-        double seconds = from == place ? 0 : Plan.Ways.Seconds(from, place);
+        (person.Left, person.Missed, person.Onward, person.Ways) = (from, -1, -1, KnownWays(person));
+        if (_shuts && ShutOnTheWay(person, from, place) is >= 0 and var before)
+        {
+            (person.Onward, place) = (place, before);
+        }
+
+        double seconds = from == place ? 0 : person.Ways.Seconds(from, place);
         person.Walked += seconds * WayTable.OrdinaryPace;
         person.WalkingTo = place;
-        Agenda.Add(new(Now + SimTime.FromSeconds(seconds * WayTable.OrdinaryPace / person.Role.WalkingSpeed), AgendaKind.Person, person.Id));
+        Agenda.Add(new(Now + SimTime.FromSeconds(after + (seconds * WayTable.OrdinaryPace / person.Role.WalkingSpeed)), AgendaKind.Person, person.Id));
         if (seconds <= 0)
         {
             return;
@@ -26,7 +35,7 @@ public sealed partial class World
         person.Place = -1;
         if (_hazards.Injures(from))
         {
-            PassAt(person, HalfwayFrom(from, place));
+            PassAt(person, HalfwayFrom(person, from, place));
         }
         else
         {
@@ -56,19 +65,19 @@ public sealed partial class World
         }
 
         (person.Within, person.Ahead) = (person.Ahead, -1);
-        PassAt(person, HalfwayFrom(person.Within, person.WalkingTo));
+        PassAt(person, HalfwayFrom(person, person.Within, person.WalkingTo));
         MeetHazards(person);
     }
 
     /// <summary>Looks along the way for the next place where something injures, or may. The end of the way is met on arrival.</summary>
     private void LookAhead(Person person, int from)
     {
-        for (int here = from, there; (there = Plan.Ways.Next(here, person.WalkingTo)) != person.WalkingTo; here = there)
+        for (int here = from, there; (there = person.Ways.Next(here, person.WalkingTo)) != person.WalkingTo; here = there)
         {
             if (_hazards.Injures(there))
             {
                 person.Ahead = there;
-                PassAt(person, HalfwayFrom(here, person.WalkingTo));
+                PassAt(person, HalfwayFrom(person, here, person.WalkingTo));
                 return;
             }
         }
@@ -86,5 +95,5 @@ public sealed partial class World
     }
 
     /// <summary>Seconds of way still to go half-way between a place and the next on the way.</summary>
-    private double HalfwayFrom(int place, int to) => (Plan.Ways.Seconds(place, to) + Plan.Ways.Seconds(Plan.Ways.Next(place, to), to)) / 2;
+    private static double HalfwayFrom(Person person, int place, int to) => (person.Ways.Seconds(place, to) + person.Ways.Seconds(person.Ways.Next(place, to), to)) / 2;
 }

@@ -188,6 +188,7 @@ public sealed partial class World
         _faultValues.Clear();
         _guards.Clear();
         _answers = null;
+        _shuts = false;
         Journal?.Clear();
         Run = null;
         Overseer = null;
@@ -219,11 +220,11 @@ public sealed partial class World
     {
         if (_people.Count == _known.Count)
         {
-            _known.Add(new(_people.Count, role, at));
+            _known.Add(new(_people.Count, role, at, Plan.Ways));
         }
 
         Person person = _known[_people.Count];
-        person.Take(_people.Count, role, at);
+        person.Take(_people.Count, role, at, Plan.Ways);
         _people.Add(person);
         return person;
     }

@@ -81,6 +81,40 @@ public sealed class RecordingTests(CopiedSite site) : IClassFixture<CopiedSite>
         await Look(page, "recording-of-the-book-1440");
     }
 
+    /// <summary>What its columns are is changed where it stands; what is typed of a drill is there when the page is loaded again. By keyboard.</summary>
+    [Theory]
+    [InlineData(ColorScheme.Light, 1440, 900)]
+    [InlineData(ColorScheme.Dark, 390, 844)]
+    public async Task Recording_OfTheBook_IsChangedOnItsPage(ColorScheme scheme, int width, int height)
+    {
+        IPage page = await site.Open("/recordings/stopped%20on%20the%20grade", width, height, scheme);
+        await page.GetByLabel("Title of the drill").FillAsync($"kept at {width}");
+        await page.GetByLabel("The card that solves it").SelectOptionAsync("the-engine-runs-hot");
+        await page.GetByLabel("First moment").FillAsync("noon");
+        await Expect(page.Locator("#stretch")).ToContainTextAsync("`from` is `noon`");
+        await page.ReloadAsync();
+        await Expect(page.GetByLabel("Title of the drill")).ToHaveValueAsync($"kept at {width}");
+        await Expect(page.GetByLabel("The card that solves it")).ToHaveValueAsync("the-engine-runs-hot");
+        await Expect(page.Locator("#stretch")).ToContainTextAsync("`from` is `noon`");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Change what its columns are" }).PressAsync("Enter");
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Change it in the book" })).ToBeVisibleAsync();
+        ILocator oil = Column(page, "Oil out [degF]");
+        await Say(oil, "Within", "parsecs");
+        await Expect(oil.GetByLabel("Within")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Write the change" })).ToBeDisabledAsync();
+        await Say(oil, "Within", $"{Within(width)} K");
+        await Expect(oil.Locator(".calc-wrong")).ToHaveCountAsync(0);
+        await Look(page, $"recording-change-{width}");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Write the change" }).PressAsync("Enter");
+        await Expect(page.Locator(".rec-made")).ToContainTextAsync("It is changed, in recordings.yaml.", new() { Timeout = Patience });
+        await page.Locator(".rec-made summary").PressAsync("Enter");
+        await Expect(page.Locator(".rec-made pre")).ToContainTextAsync($"within: {Within(width)} K");
+        await Look(page, $"recording-changed-{width}");
+        Assert.Equal(Within(width), site.Shelf.Book.Recordings["stopped on the grade"].Columns.Single(c => c.Head == "Oil out [degF]").Within);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Go on with the recording of the book" }).PressAsync("Enter");
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What its columns are", Exact = true })).ToBeVisibleAsync();
+    }
+
     /// <summary>What is too large, or no text, is told, and what was typed beside stays.</summary>
     [Fact]
     public async Task File_ThatIsNone_IsRefused_AndNothingThatWasTypedIsLost()
@@ -99,6 +133,9 @@ public sealed class RecordingTests(CopiedSite site) : IClassFixture<CopiedSite>
         await Expect(page.Locator("#paste")).ToHaveValueAsync("a,\"b\n1,2\n");
         await Look(page, "recordings-refused");
     }
+
+    /// <summary>Another for each test of one book, K.</summary>
+    private static int Within(int width) => width > 640 ? 6 : 7;
 
     private static ILocator Column(IPage page, string head) => page.Locator(".rec-column").Filter(new() { Has = page.GetByText(head, new() { Exact = true }) });
 

@@ -40,6 +40,23 @@ public sealed class WayTableTests
         Assert.Equal(seconds, s_ways.Seconds(s_ways.IndexOf(to), s_ways.IndexOf(from)), 1e-9);
     }
 
+    /// <summary>With two ways up, 12 s by the steps and 20 s by the ladder; what is shut is worked out once.</summary>
+    [Fact]
+    public void Without_WhatAWayGoesBy_LeavesTheOthers()
+    {
+        WayTable ways = Plants.Compile(Places.Replace("takes: 12 s, by: steps }", "takes: 12 s, through: [steps] }\n  - { from: rear, to: cab, takes: 20 s, through: [ladder] }\nitems: { steps: { kind: passage }, ladder: { kind: passage } }", StringComparison.Ordinal)).Ways;
+        WayTable one = ways.Without("steps"), none = one.Without("ladder");
+        Assert.Equal(12, Seconds(ways), 1e-9);
+        Assert.Equal((14 / 1.3) + 20, Seconds(one), 1e-9);
+        Assert.Equal(double.PositiveInfinity, Seconds(none));
+        Assert.Equal(["steps"], ways.Through(ways.IndexOf("cab"), ways.IndexOf("front")));
+        Assert.Empty(ways.Through(ways.IndexOf("front"), ways.IndexOf("right")));
+        Assert.Same(none, ways.Without("ladder").Without("steps"));
+        Assert.Same(ways, none.With("ladder").With("steps"));
+
+        static double Seconds(WayTable ways) => ways.Seconds(ways.IndexOf("front"), ways.IndexOf("cab"));
+    }
+
     [Fact]
     public void Next_OnALongWay_GoesThroughTheNeighbour()
     {

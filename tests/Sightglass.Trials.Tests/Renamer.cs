@@ -27,7 +27,7 @@ internal sealed partial class Renamer
         caution know operate repair photo connects is sense when protection asked faces modifications name since changes people role at start faults
         fault after chance shows scale resolution range words usual who permission told ports height positions titles title assemblies parameters assembly usual
         locks chocks bites answers unanswered measures cars trains train vehicles vehicle count turned joins mistaken gangway room asks question answer kit closed
-        bets searches wanted within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
+        bets searches wanted needs within service in situation acts set says because lesson as habits lines item was here hurts pictures file marks
         routes stretches rail adhesion sanded stops grade curve radius limit holds running mass axles resistance pulls handle most power brakes planned speed force needed lost lead trail dead commands
         drills use aim tools cue events operated objectives worth critical once reports hints costs observe
         recordings recording columns column sets compares unit missing states every separator decimal time

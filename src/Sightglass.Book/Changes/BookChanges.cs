@@ -43,6 +43,20 @@ public sealed class BookChanges(string folder, KindCatalog kinds, Func<IEnumerab
         }
     }
 
+    /// <summary>Makes a change of an entry.</summary>
+    /// <returns>The file as it was and is, or why nothing was written.</returns>
+    public ChangePlan ApplyEntry(EntryChange change)
+    {
+        try
+        {
+            return Write(Read().PlanEntry(change));
+        }
+        catch (BookUnreadableException e)
+        {
+            return ChangePlan.No(e.Message);
+        }
+    }
+
     /// <summary>Makes a change.</summary>
     /// <returns>The file as it was and is, or why nothing was written.</returns>
     public ChangePlan Apply(BookChange change) => Write(Plan(change));

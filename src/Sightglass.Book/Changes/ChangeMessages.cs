@@ -37,6 +37,12 @@ internal static class ChangeMessages
 
     public static string HasAlready(string section, string name) => $"`{section}` has an entry `{name}` already; give the new one another name";
 
+    public static string NoEntry(string section, string name) => $"`{section}` has no entry `{name}` that could be changed; look at the book again";
+
+    public static string NothingToChange(string name) => $"`{name}` says so already; nothing is to be changed";
+
+    public static string HoldsComment(Span at) => $"{at}: what would be taken out here holds a comment of its author; write the change in the file";
+
     public static string HasFile(string path) => $"the book has a file {path} already; give the new one another name";
 
     public static string FileChanged(string path) => $"{path} was changed by somebody else in the meantime; look at the change again";

@@ -106,6 +106,57 @@ internal sealed class FileText
             : new(EndOf(map.Entries[at - 1]), EndOf(entry), "", map, becomes);
     }
 
+    /// <summary>A list without one of its elements; null where it has no other, or where they do not stand below each other.</summary>
+    public TextEdit? Remove(YamlList list, YamlNode item)
+    {
+        int at = list.Items.IndexOf(item);
+        if (list.Items.Length < 2 || at < 0)
+        {
+            return null;
+        }
+
+        YamlList becomes = list with { Items = list.Items.RemoveAt(at) };
+        if (IsFlow(list))
+        {
+            return at == 0
+                ? new(item.Span.Start, list.Items[1].Span.Start, "", list, becomes)
+                : new(EndOf(list.Items[at - 1]), EndOf(item), "", list, becomes);
+        }
+
+        int hyphen = _text.LastIndexOf('-', item.Span.Start);
+        return IsFirstOfLine(hyphen) ? new(hyphen - Column(hyphen), NextLine(EndOf(item)), "", list, becomes) : null;
+    }
+
+    /// <summary>Whether what an edit takes out holds a comment.</summary>
+    public bool HoldsComment(TextEdit edit)
+    {
+        if (edit is { Old: YamlScalar, New: YamlScalar })
+        {
+            return false; // a value alone
+        }
+
+        char quote = '\0';
+        for (int i = edit.Start; i < edit.End; i++)
+        {
+            char c = _text[i];
+            if (quote != '\0')
+            {
+                i += quote == '"' && c == '\\' ? 1 : 0;
+                quote = c == quote ? '\0' : quote;
+            }
+            else if (c is '"' or '\'' && (i == 0 || char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is '{' or '[' or ',' or ':'))
+            {
+                quote = c;
+            }
+            else if (c == '#' && (i == 0 || char.IsWhiteSpace(_text[i - 1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static YamlEntry? EntryAt(YamlNode node, int start) => node switch
     {
         YamlMap map => map.Entries.FirstOrDefault(e => e.Key.Span.Start == start) ?? map.Entries.Select(e => EntryAt(e.Value, start)).FirstOrDefault(e => e is not null),

@@ -12,6 +12,6 @@ public sealed record CouplingEnd(string Name, Span Span, Side Faces, ImmutableAr
     /// <summary>Pairs of these lines whose hoses can be taken for each other, in the order of the file, with the place where it is said.</summary>
     public ImmutableArray<(string Line, string Other, Span Span)> Mistaken { get; init; } = [];
 
-    /// <summary>The place from which people go through this end into the vehicle coupled there, and the seconds from there to the end; null where nobody can.</summary>
-    public (string Place, double Seconds)? Gangway { get; init; }
+    /// <summary>The place from which people go through this end into the vehicle coupled there, the seconds from there to the end, and the items that they go by; null where nobody can.</summary>
+    public (string Place, double Seconds, ImmutableArray<string> Through)? Gangway { get; init; }
 }

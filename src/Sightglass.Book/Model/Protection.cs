@@ -10,4 +10,8 @@ namespace Sightglass.Book.Model;
 /// <param name="AskedOf">The role that grants it; empty where it is set.</param>
 /// <param name="Targets">Places or items where it is set; empty where it is asked for.</param>
 /// <param name="Text">What it is, for people.</param>
-public sealed record Protection(string Name, Span Span, ProtectionSort Sort, string AskedOf, ImmutableArray<string> Targets, string Text);
+public sealed record Protection(string Name, Span Span, ProtectionSort Sort, string AskedOf, ImmutableArray<string> Targets, string Text)
+{
+    /// <summary>Items without which nobody can set it: the box of the chocks.</summary>
+    public ImmutableArray<string> Needs { get; init; } = [];
+}

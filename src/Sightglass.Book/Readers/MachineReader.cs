@@ -38,7 +38,7 @@ internal static class MachineReader
         return end;
     }
 
-    private static (string Place, double Seconds)? Gangway(YamlNode? node, ReadContext context)
+    private static (string Place, double Seconds, ImmutableArray<string> Through)? Gangway(YamlNode? node, ReadContext context)
     {
         if (node is null || MapReader.Of(node, node.Span, "the gangway", context) is not { } map)
         {
@@ -48,8 +48,9 @@ internal static class MachineReader
         bool whole = map.Required("from", "PLACE") & map.Required("takes", "3 s");
         string? place = map.Name("from", NameUse.Place);
         double seconds = map.Positive("takes", Dimension.Second, 1);
+        ImmutableArray<string> through = map.Names("through", NameUse.Item);
         map.Finish();
-        return whole && place is not null ? (place, seconds) : null;
+        return whole && place is not null ? (place, seconds, through) : null;
     }
 
     private static IEnumerable<(string Line, string Other, Span Span)> Mistaken(YamlNode? node, CouplingEnd end, ReadContext context)

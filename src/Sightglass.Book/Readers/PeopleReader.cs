@@ -56,7 +56,7 @@ internal static class PeopleReader
             context.Add(BookMessages.OneOfKeys(map.KeySpan(second), second, ways[0], map.Owner));
         }
 
-        Protection protection = new(entry.Name, entry.Key.Span, sort, map.Name("asked of", NameUse.Role) ?? "", [.. places, .. locked, .. chocked], map.Text("text"));
+        Protection protection = new(entry.Name, entry.Key.Span, sort, map.Name("asked of", NameUse.Role) ?? "", [.. places, .. locked, .. chocked], map.Text("text")) { Needs = map.Names("needs", NameUse.Item) };
         map.Finish();
         return protection;
     }

@@ -32,7 +32,7 @@ internal static class PlaceReader
         bool whole = map.Required("from", "PLACE") & map.Required("to", "PLACE") & map.Required("takes", "12 s");
         string? from = map.Name("from", NameUse.Place);
         string? to = map.Name("to", NameUse.Place);
-        Leg leg = new(from ?? "", to ?? "", node.Span, map.Positive("takes", Dimension.Second, 1), map.Text("by"));
+        Leg leg = new(from ?? "", to ?? "", node.Span, map.Positive("takes", Dimension.Second, 1), map.Text("by")) { Through = map.Names("through", NameUse.Item) };
         map.Finish();
         if (whole && from is not null && from == to)
         {

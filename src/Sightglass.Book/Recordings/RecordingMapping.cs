@@ -46,6 +46,13 @@ public sealed record RecordingMapping(string Name, string File)
         .Text("heads in line", HeadLine?.ToString(CultureInfo.InvariantCulture) ?? "").Text("rows from line", FirstLine?.ToString(CultureInfo.InvariantCulture) ?? "")
         .Texts("missing", Missing).Node("columns", new Yaml.YamlList(default, [.. Columns.Where(c => c.IsUsed).Select(c => c.Entry())])).Map);
 
+    /// <summary>Whether the book would say the same by both.</summary>
+    public bool SaysSameAs(RecordingMapping other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Name == other.Name && NodeText.AfterColon(Addition.Body, flow: false, 2) == NodeText.AfterColon(other.Addition.Body, flow: false, 2);
+    }
+
     /// <summary>A mapping to be filled in, of what a file shows by itself: no column means anything yet.</summary>
     /// <param name="look">At the file.</param>
     /// <param name="name">What the recording is to be called.</param>

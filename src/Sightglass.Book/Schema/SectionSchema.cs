@@ -95,6 +95,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             [
                 Key("from", Text("A place within the vehicle.")),
                 Key("takes", quantities.Value(Dimension.Second, "From there to the end at an ordinary pace.")),
+                Key("through", Ref("names", "Items that one goes by, such as the end's door.")),
             ], "from", "takes")),
         ], "faces"),
         "Ends of the vehicle.");
@@ -105,6 +106,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
         Key("to", Text("A place.")),
         Key("takes", quantities.Value(Dimension.Second, "At an ordinary pace.")),
         Key("by", Text("Steps, door, ladder.")),
+        Key("through", Ref("names", "Items that one goes by, such as steps and a door: while one of them cannot be used, nobody gets through.")),
     ], "from", "to", "takes");
 
     private JsonObject Role() => Map(null,
@@ -140,7 +142,7 @@ internal sealed class SectionSchema(QuantityDefinitions quantities)
             ("locks", Ref("names", "Items that are locked and tagged; it protects the one who locked each of them.")),
             ("chocks", Ref("names", "Items one of which is chocked. The group that set the chock removes it.")),
         ];
-        JsonObject protection = Map("What makes it safe to be in a dangerous place: asked for, or set in one of three ways.", [.. ways.Select(w => Key(w.Key, w.Value)), Key("text", Text())]);
+        JsonObject protection = Map("What makes it safe to be in a dangerous place: asked for, or set in one of three ways.", [.. ways.Select(w => Key(w.Key, w.Value)), Key("needs", Ref("names", "Items without which nobody can set it, such as the box of the chocks.")), Key("text", Text())]);
         protection["oneOf"] = new JsonArray([.. ways.Select(w => new JsonObject { ["required"] = new JsonArray(w.Key) })]);
         return protection;
     }

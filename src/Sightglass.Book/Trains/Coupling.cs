@@ -85,7 +85,7 @@ internal sealed class Coupling(ClassBook book, Train train, DiagnosticList found
     /// <summary>The way for people from one vehicle into the next, where both facing ends have one.</summary>
     private static IEnumerable<Leg> Through(Stand ahead, Stand behind) =>
         ahead.EndFacing(Side.Rear)?.Gangway is { } from && behind.EndFacing(Side.Front) is { Gangway: { } to, Span: var span }
-            ? [new(ahead.Vehicle.NameOf(from.Place), behind.Vehicle.NameOf(to.Place), span, from.Seconds + to.Seconds, "gangway")]
+            ? [new(ahead.Vehicle.NameOf(from.Place), behind.Vehicle.NameOf(to.Place), span, from.Seconds + to.Seconds, "gangway") { Through = [.. from.Through.Select(ahead.Vehicle.NameOf), .. to.Through.Select(behind.Vehicle.NameOf)] }]
             : [];
 
     private void Couple(Stand ahead, Stand behind)

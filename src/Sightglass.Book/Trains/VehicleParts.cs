@@ -25,7 +25,7 @@ internal sealed class VehicleParts(Stand stand)
 
     public Place Of(Place place) => place with { Name = _vehicle.NameOf(place.Name), Position = stand.Move(place.Position), Vehicle = _vehicle };
 
-    public Leg Of(Leg leg) => leg with { From = _vehicle.NameOf(leg.From), To = _vehicle.NameOf(leg.To) };
+    public Leg Of(Leg leg) => leg with { From = _vehicle.NameOf(leg.From), To = _vehicle.NameOf(leg.To), Through = [.. leg.Through.Select(_vehicle.NameOf)] };
 
     public Fact Of(Fact fact) => fact with { Name = _vehicle.NameOf(fact.Name), Vehicle = _vehicle };
 

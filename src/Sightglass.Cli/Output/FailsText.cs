@@ -46,13 +46,13 @@ internal static class FailsText
         : row.Told is null ? "described, not alive"
         : "told by the book, not computed";
 
-    private static string Count(FailsAnswer.One fault) => fault.Trouble is not null ? "cannot be run" : fault.Hidden ? "nobody sees it" : $"{fault.NoLonger.Length + fault.Now.Length + fault.Shows.Length} changes";
+    private static string Count(FailsAnswer.One fault) => fault.Trouble is not null ? "cannot be run" : fault.Hidden ? "nobody sees it" : $"{fault.Told.Length} changes";
 
     private static void Whole(TextWriter output, FailsAnswer.Row row)
     {
         if (row.Told is { } said)
         {
-            WalkText.Wrap(output, $"  {row.Item}: ", $"{said} (Told by the book, not computed.)");
+            WalkText.Wrap(output, $"  {row.Item}: ", row.Faults.IsEmpty ? $"{said} (Told by the book, not computed.)" : said);
         }
 
         if (!row.Holds.IsEmpty)
@@ -69,12 +69,12 @@ internal static class FailsText
         {
             output.WriteLine();
             output.WriteLine($"{row.Item}: {fault.Fault}");
-            foreach (string told in fault.NoLonger.Select(f => $"no longer: {f}").Concat(fault.Now.Select(f => $"now: {f}")).Concat(fault.Shows).Take(Most))
+            foreach (string told in fault.Told.Take(Most))
             {
                 WalkText.Wrap(output, "  ", told);
             }
 
-            int more = fault.NoLonger.Length + fault.Now.Length + fault.Shows.Length - Most;
+            int more = fault.Told.Length - Most;
             if (more > 0)
             {
                 output.WriteLine($"  and {more} more");

@@ -1,3 +1,4 @@
+using Sightglass.Plant.Kinds.Access;
 using Sightglass.Plant.Kinds.Air;
 using Sightglass.Plant.Kinds.Common;
 using Sightglass.Plant.Kinds.Electric;
@@ -34,6 +35,7 @@ internal static class AllKinds
         new HoseCouplingKind(),
         new HosePairKind(),
         new CompressorKind(),
+        new AirCoolerKind(),
         new AirDryerKind(),
         new GovernorKind(),
         new SafetyValveKind(),
@@ -78,6 +80,9 @@ internal static class AllKinds
         new HandleKind("switch", "A switch.", "off", "on"),
         new PushButtonKind(),
         new DoorKind(),
+        new PassageKind(),
+        new WindowKind(),
+        new KitKind(),
         new CouplerKind(),
         new CouplerLockKind(),
         new AxleKind(),

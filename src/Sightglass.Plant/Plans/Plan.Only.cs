@@ -67,6 +67,7 @@ public sealed partial class Plan
             Signs = Signs,
             Hazards = Hazards,
             Ways = Ways,
+            Access = Access,
             AmountNames = AmountNames,
         };
     }

@@ -74,7 +74,10 @@ public sealed partial class Plan
     /// <summary>What quantities of published rules are on this machine, by their names.</summary>
     public required ImmutableSortedDictionary<string, PlanMeasure> Measures { get; init; }
 
+    /// <summary>While everything that people go by can be used.</summary>
     public required WayTable Ways { get; init; }
+
+    public required Access Access { get; init; }
 
     /// <summary>Names of amounts in the order of each network's builder, for snapshots and records.</summary>
     public required ImmutableArray<ImmutableArray<string>> AmountNames { get; init; }

@@ -35,6 +35,7 @@ public static class PlanCompiler
         ImmutableSortedDictionary<string, Signal> signs = Conditions(builder, book.Signs.Values.Select(s => (s.Name, (string?)s.Formula, s.FormulaSpan, s.Vehicle)));
         ImmutableSortedDictionary<string, Signal> hazards = Conditions(builder, book.Hazards.Values.Select(h => (h.Name, h.Formula, h.FormulaSpan, h.Vehicle)));
         ImmutableSortedDictionary<string, PlanMeasure> measures = Measures(book, builder);
+        Access access = Access.Of(builder);
         if (found.Count(d => d.Severity == Severity.Error) > errorsBefore)
         {
             return null;
@@ -60,6 +61,7 @@ public static class PlanCompiler
             Hazards = hazards,
             Measures = measures,
             Ways = new(book),
+            Access = access,
             AmountNames = [.. builder.AmountNames.Select(a => a.ToImmutableArray())],
         };
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sightglass.Book.Model;
@@ -16,13 +17,30 @@ public sealed class WayTable
     public const double OrdinaryPace = 1.3;
 
     private readonly FrozenDictionary<string, int> _numbers;
-    private readonly Lazy<(List<(int To, double Seconds)>[] Joined, bool[] Dead)> _map;
+    private readonly Lazy<WayMap> _map;
     private readonly Row?[] _rows;
     private readonly bool[] _dangerous;
+    private readonly ClassBook _book;
+    private readonly WayTable _whole;
+
+    /// <summary>Items that are known to be shut, and the tables without the ways that go by them; kept by the table of all ways, so that one set is worked out once.</summary>
+    private readonly ImmutableSortedSet<string> _shut = [];
+    private readonly ConcurrentDictionary<string, WayTable> _without = new(StringComparer.Ordinal);
+
+    /// <summary>By what is found shut, or mended, from here: nothing is made for who finds out what somebody found out before.</summary>
+    private readonly ConcurrentDictionary<string, WayTable> _less = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, WayTable> _more = new(StringComparer.Ordinal);
 
     public WayTable(ClassBook book)
+        : this(book, null, [])
+    {
+    }
+
+    private WayTable(ClassBook book, WayTable? whole, ImmutableSortedSet<string> shut)
     {
         ArgumentNullException.ThrowIfNull(book);
+        (_book, _whole, _shut) = (book, whole ?? this, shut);
+        GoesByItems = book.Legs.Any(l => !l.Through.IsEmpty);
         Places = [.. book.PlacesInOrder];
         _numbers = Places.Select((p, i) => (p.Name, i)).ToFrozenDictionary(p => p.Name, p => p.i, StringComparer.Ordinal);
         _map = new(() => Map(book));
@@ -35,6 +53,36 @@ public sealed class WayTable
     }
 
     public ImmutableArray<Place> Places { get; }
+
+    /// <summary>Whether any way goes by an item.</summary>
+    public bool GoesByItems { get; }
+
+    /// <summary>Items that are taken to be shut, by name.</summary>
+    public ImmutableSortedSet<string> Shut => _shut;
+
+    /// <summary>The ways that are left when nobody gets by an item.</summary>
+    public WayTable Without(string item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return _less.TryGetValue(item, out WayTable? known) ? known : (_less[item] = Of(_shut.Add(item)));
+    }
+
+    /// <summary>The ways when people get by an item again.</summary>
+    public WayTable With(string item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return _more.TryGetValue(item, out WayTable? known) ? known : (_more[item] = Of(_shut.Remove(item)));
+    }
+
+    /// <summary>The ways that are left when nobody gets by some items.</summary>
+    public WayTable Of(ImmutableSortedSet<string> shut)
+    {
+        ArgumentNullException.ThrowIfNull(shut);
+        return shut.SetEquals(_shut) ? this : shut.IsEmpty ? _whole : _whole._without.GetOrAdd(string.Join('\n', shut), _ => new(_book, _whole, shut));
+    }
+
+    /// <summary>What the way between two places that are joined goes by: items by name, none on most ways.</summary>
+    public ImmutableArray<string> Through(int from, int to) => _map.Value.Through.GetValueOrDefault((Math.Min(from, to), Math.Max(from, to)), []);
 
     /// <summary>The number of a place, or −1.</summary>
     public int IndexOf(string place) => _numbers.GetValueOrDefault(place, -1);
@@ -54,20 +102,22 @@ public sealed class WayTable
     /// <summary>Whether a place is dangerous in itself, so that nobody passes there who can go round.</summary>
     public bool IsDangerous(int place) => _dangerous[place];
 
-    /// <summary>What each place is joined to, and at which places a way can only begin or end.</summary>
-    private (List<(int To, double Seconds)>[] Joined, bool[] Dead) Map(ClassBook book)
+    private WayMap Map(ClassBook book)
     {
+        Dictionary<(int, int), (double Seconds, ImmutableArray<string> Through)> fastest = [];
         List<(int To, double Seconds)>[] joined = [.. Places.Select(_ => new List<(int, double)>())];
         bool[] dead = new bool[Places.Length];
         GroundWays ground = new(book, Places);
         foreach ((int a, int b, double metres) in ground.Joints)
         {
             Join(joined, a, b, metres / OrdinaryPace);
+            Note(a, b, metres / OrdinaryPace, []);
         }
 
-        foreach (Leg leg in book.Legs)
+        foreach (Leg leg in book.Legs.Where(l => _shut.IsEmpty || !l.Through.Any(_shut.Contains)))
         {
             Join(joined, IndexOf(leg.From), IndexOf(leg.To), leg.Seconds);
+            Note(IndexOf(leg.From), IndexOf(leg.To), leg.Seconds, leg.Through);
         }
 
         foreach (int within in ground.Within)
@@ -75,7 +125,16 @@ public sealed class WayTable
             dead[within] = true;
         }
 
-        return (joined, dead);
+        return new(joined, dead, fastest.Where(f => !f.Value.Through.IsEmpty).ToFrozenDictionary(f => f.Key, f => f.Value.Through));
+
+        void Note(int a, int b, double seconds, ImmutableArray<string> through)
+        {
+            (int, int) pair = (Math.Min(a, b), Math.Max(a, b));
+            if (!fastest.TryGetValue(pair, out var known) || seconds < known.Seconds)
+            {
+                fastest[pair] = (seconds, through);
+            }
+        }
     }
 
     private static void Join(List<(int To, double Seconds)>[] joined, int a, int b, double seconds)
@@ -92,7 +151,7 @@ public sealed class WayTable
 
     private Row WorkOut(int start)
     {
-        (List<(int To, double Seconds)>[] joined, bool[] dead) = _map.Value;
+        (List<(int To, double Seconds)>[] joined, bool[] dead, _) = _map.Value;
         Row row = new(Places.Length);
         (row.Dangers[start], row.Seconds[start], row.Before[start]) = (0, 0, start);
         PriorityQueue<int, (int Dangers, double Seconds, int Place)> open = new();
@@ -118,6 +177,11 @@ public sealed class WayTable
 
         return row;
     }
+
+    /// <param name="Joined">What each place is joined to.</param>
+    /// <param name="Dead">At which places a way can only begin or end.</param>
+    /// <param name="Through">What the fastest way between two joined places goes by, the smaller number first.</param>
+    private sealed record WayMap(List<(int To, double Seconds)>[] Joined, bool[] Dead, FrozenDictionary<(int, int), ImmutableArray<string>> Through);
 
     /// <summary>The ways from one place: dangers passed and seconds to each, and the place before it on the way.</summary>
     private sealed class Row

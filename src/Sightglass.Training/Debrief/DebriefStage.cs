@@ -137,7 +137,7 @@ internal sealed class DebriefStage : IDisposable
 
         _moments.Add(new(
             World.Now,
-            [.. World.People.Select(p => new DebriefStand(p.Role.Name, _stood[p.Id], p.WalkingTo < 0 ? null : _drill.Plan.Ways.Places[p.WalkingTo].Name))],
+            [.. World.People.Select(p => new DebriefStand(p.Role.Name, _stood[p.Id], p.Towards < 0 ? null : _drill.Plan.Ways.Places[p.Towards].Name))],
             Sight.Of(World, World.People[_drill.Person]),
             [.. _signals.Select(s => World.Value(s.Truth))],
             [.. _faults.Where(f => World.GetSlot(f.Slot) != 0).Select(f => (f.Item, f.Fault))]));

@@ -30,6 +30,12 @@ public sealed record Sight(
     ImmutableArray<string> Held,
     ImmutableArray<SeenGuard> Guards)
 {
+    /// <summary>Items that they came to and did not get by, and that are not mended.</summary>
+    public ImmutableArray<string> Shut { get; init; } = [];
+
+    /// <summary>Where they wanted to go and found no way; null: nowhere.</summary>
+    public string? Missed { get; init; }
+
     /// <summary>What a person knows of a world by their senses now. Only with the machine in view.</summary>
     public static Sight Of(World.World world, Person person)
     {
@@ -41,13 +47,17 @@ public sealed record Sight(
         return new(
             world.Now,
             place,
-            person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name,
+            person.Towards < 0 ? null : world.Plan.Ways.Places[person.Towards].Name,
             person.WalkingTo >= 0 || person.Deed is not null,
             view is null ? [] : [.. view.Items.Select(i => Look(world, i.Item, i.Plan, i.Reading))],
             view is null ? [] : [.. view.Signs.Where(s => world.Value(s.Margin) >= 0).Select(s => s.Sign.Name)],
             place is null ? [] : [.. world.People.Where(p => p != person && p.Place == person.Place).Select(p => p.Role.Name)],
             person.Protections == 0 && person.Permissions.Count == 0 ? [] : [.. book.Protections.Values.Where(p => p.Sort == ProtectionSort.Asked && world.IsProtected(person, p)).Select(p => p.Name), .. person.Permissions.Order(StringComparer.Ordinal)],
-            place is null ? [] : [.. world.Guards.Where(g => IsHere(book, g.Sort, g.Target, place)).Select(g => new SeenGuard(g.Protection, g.Target, g.Owner == person.Id))]);
+            place is null ? [] : [.. world.Guards.Where(g => IsHere(book, g.Sort, g.Target, place)).Select(g => new SeenGuard(g.Protection, g.Target, g.Owner == person.Id))])
+        {
+            Shut = [.. person.Ways.Shut.Where(world.IsShut)],
+            Missed = person.Missed < 0 ? null : world.Plan.Ways.Places[person.Missed].Name,
+        };
     }
 
     /// <summary>Where a person is, and nothing of what they see: it needs no machine in view.</summary>
@@ -55,7 +65,7 @@ public sealed record Sight(
     {
         ArgumentNullException.ThrowIfNull(world);
         ArgumentNullException.ThrowIfNull(person);
-        return new(world.Now, world.PlaceOf(person), person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name, person.WalkingTo >= 0 || person.Deed is not null, [], [], [], [], []);
+        return new(world.Now, world.PlaceOf(person), person.Towards < 0 ? null : world.Plan.Ways.Places[person.Towards].Name, person.WalkingTo >= 0 || person.Deed is not null, [], [], [], [], []);
     }
 
     private static bool IsHere(ClassBook book, ProtectionSort sort, string target, string place) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
+using Sightglass.Cards;
 using Sightglass.Plant.Plans;
 using Sightglass.Plant.Signals;
 using Sightglass.Trials.Causes;
@@ -40,8 +41,14 @@ public static class FailureRun
         Seen?[] seen = new Seen?[faults.Length + 1];
         string?[] trouble = new string?[seen.Length];
         using LaneRunner runner = new(plan);
-        runner.Run(seen.Length, time, Begin, (world, i) => seen[i] = new([.. looks.Select(l => l.See(world))], [.. facts.Select(f => world.Value(plan.Facts[f.Name]) >= 0)]), (world, i) => trouble[i] = world.Trouble, stop);
-        return seen[0] is not { } whole ? [] : [.. faults.Select((f, i) => Compared(plan, f.Item, f.Fault, looks, facts, whole, seen[i + 1], trouble[i + 1]))];
+        runner.Run(seen.Length, time, Begin, (world, i) => seen[i] = Seen.Of(world, looks, facts), (world, i) => trouble[i] = world.Trouble, stop);
+        if (seen[0] is not { } whole)
+        {
+            return [];
+        }
+
+        ImmutableArray<CardNeeds> cards = seen.Any(s => s is { Missing.Length: > 0 }) ? CardNeeds.Of(plan.Book) : [];
+        return [.. faults.Select((f, i) => FailureAccess.Add(Compared(plan, f.Item, f.Fault, looks, facts, whole, seen[i + 1], trouble[i + 1]), plan, cards, seen[i + 1]?.Shut ?? [], seen[i + 1]?.Missing ?? []))];
 
         void Begin(World.World world, int i)
         {
@@ -73,5 +80,16 @@ public static class FailureRun
             [.. changes.OrderBy(c => c.Look.Places.Min(p => plan.Ways.Seconds(at, p)))], null);
     }
 
-    private sealed record Seen(double[] Shown, bool[] Holds);
+    /// <param name="Shown">By the looks.</param>
+    /// <param name="Holds">By the facts.</param>
+    /// <param name="Shut">Items that nobody gets by.</param>
+    /// <param name="Missing">What cannot be had.</param>
+    private sealed record Seen(double[] Shown, bool[] Holds, ImmutableSortedSet<string> Shut, ImmutableArray<Kit> Missing)
+    {
+        public static Seen Of(World.World world, ImmutableArray<Look> looks, Fact[] facts) => new(
+            [.. looks.Select(l => l.See(world))],
+            [.. facts.Select(f => world.Value(world.Plan.Facts[f.Name]) >= 0)],
+            [.. world.Plan.Access.Gates.Where(world.IsShut)],
+            [.. world.Plan.Access.Kits.Where(world.IsMissing)]);
+    }
 }

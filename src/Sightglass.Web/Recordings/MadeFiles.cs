@@ -9,4 +9,8 @@ namespace Sightglass.Web.Recordings;
 /// <param name="IsIn">Whether they are in the book.</param>
 /// <param name="Recording">The recording that was written, or null.</param>
 /// <param name="Drill">The drill that was written, or null.</param>
-public sealed record MadeFiles(string Says, ImmutableArray<NewFile> Files, bool IsIn, string? Recording, string? Drill);
+public sealed record MadeFiles(string Says, ImmutableArray<NewFile> Files, bool IsIn, string? Recording, string? Drill)
+{
+    /// <summary>A file of the book before and after; null where none was changed.</summary>
+    public ChangedFile? Changed { get; init; }
+}

@@ -26,6 +26,9 @@ public sealed class MappingDraft(string key, SourceText source, RecordingLook lo
     /// <summary>What was said last.</summary>
     public RecordingMapping Mapping { get; internal set; } = mapping;
 
+    /// <summary>What the book said when its recording was opened to be changed; null where it is to be a new recording.</summary>
+    public RecordingMapping? Opened { get; init; }
+
     /// <summary>What the book makes of it; null until it was looked at.</summary>
     public MappedRecording? Mapped { get; internal set; }
 

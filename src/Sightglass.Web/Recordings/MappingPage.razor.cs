@@ -21,6 +21,10 @@ public sealed partial class MappingPage
     [SupplyParameterFromQuery(Name = "of")]
     public string? File { get; set; }
 
+    /// <summary>A recording of the book that is to be changed, by its name; null where a file is to become a new one.</summary>
+    [SupplyParameterFromQuery(Name = "change")]
+    public string? Changes { get; set; }
+
     [Inject]
     private MachineRoom Room { get; set; } = null!;
 
@@ -54,12 +58,15 @@ public sealed partial class MappingPage
         : !Mapping.Columns.Any(c => c.IsUsed) ? Say.It("Nothing is said of any column yet.")
         : Say.Of(mapped.Found.Length, $"One thing is wrong still; it stands at its place.", $"{mapped.Found.Length} things are wrong still; each stands at its place.");
 
+    /// <summary>Where a recording of the book is changed.</summary>
+    public static string AddressOf(Recording recording) => "recordings/map/file?change=" + Uri.EscapeDataString(recording.Name);
+
     /// <summary>Where a file is mapped.</summary>
     public static string AddressOf(string key) => "recordings/map/file?of=" + Uri.EscapeDataString(key);
 
     protected override async Task OnParametersSetAsync()
     {
-        (Draft, Wrong) = Desk.Open(File ?? "");
+        (Draft, Wrong) = Changes is { } name ? Desk.Change(name) : Desk.Open(File ?? "");
         if (Draft is { } draft)
         {
             Offers = OffersOf(draft.Mapping.Train);

@@ -39,7 +39,7 @@ public sealed partial class RecordingDesk
     public Task<MadeFiles> Put(MappingDraft draft)
     {
         ArgumentNullException.ThrowIfNull(draft);
-        return _one.Do(() => draft.Mapped?.Recording is null ? Refused(NotMapped(draft), []) : Written(draft, [MappingFile(draft)], null));
+        return draft.Opened is { } opened ? _one.Do(() => Changed(draft, opened)) : _one.Do(() => draft.Mapped?.Recording is null ? Refused(NotMapped(draft), []) : Written(draft, [MappingFile(draft)], null));
     }
 
     /// <summary>Makes the first version of a drill from a recording of the book, and puts it there.</summary>
@@ -60,6 +60,31 @@ public sealed partial class RecordingDesk
             (NewFile? drill, string? wrong) = draft.Mapped?.Recording is { } recording ? Drafted(recording, ask) : (null, NotMapped(draft));
             return drill is null ? Refused(wrong!, []) : Written(draft, [MappingFile(draft), drill], ask.Title.Trim());
         });
+    }
+
+    /// <summary>Writes what differs into the recording's own file, where it says still what it said when it was opened.</summary>
+    private MadeFiles Changed(MappingDraft draft, RecordingMapping opened)
+    {
+        if (draft.Mapped?.Recording is null)
+        {
+            return Refused(NotMapped(draft), []);
+        }
+
+        shelf.Reread();
+        if (!shelf.Book.Recordings.TryGetValue(opened.Name, out Recording? now) || !RecordingMapping.Of(draft.Look, now).SaysSameAs(opened))
+        {
+            return Refused(Say.It("the recording was changed by somebody else in the meantime; open it again"), []);
+        }
+
+        ChangePlan plan = _changes.ApplyEntry(new("recordings", opened.Name, opened.Addition.Body, draft.Mapping.Addition.Body));
+        if (plan.File is not { } file)
+        {
+            return Refused(plan.Refused!, []);
+        }
+
+        shelf.Reread();
+        Forget(draft);
+        return new(Say.With($"It is changed, in {file.Path}."), [], IsIn: true, opened.Name, null) { Changed = file };
     }
 
     private static string? Said(string text) => text.Trim() is { Length: > 0 } said ? said : null;

@@ -22,11 +22,15 @@ public sealed partial class RecordingDesk(BookShelf shelf) : IDisposable
     /// <summary>Files that are under work, and comparisons, that are kept to be looked at again.</summary>
     private const int Kept = 8;
 
+    /// <summary>Drills that are asked for, of which what is typed is kept.</summary>
+    private const int KeptDrills = 32;
+
     private const ulong Seed = 1;
 
     private readonly OneByOne _one = new();
     private readonly Lock _gate = new();
     private readonly List<MappingDraft> _drafts = [];
+    private readonly List<(string Of, DrillDraft Draft)> _drills = [];
     private readonly List<(ServedBook Of, string Recording, RecordingWork Work)> _works = [];
     private readonly BookChanges _changes = new(shelf.Folder, KindLibrary.Catalog, () => [new Fleet().Add]);
     private int _brought;
@@ -73,6 +77,36 @@ public sealed partial class RecordingDesk(BookShelf shelf) : IDisposable
         return source is not null && known is not null && source.Text == known.Source.Text ? (known, null) : Add(key, source, null, key, found);
     }
 
+    /// <summary>A recording of the book, to be changed: with what was typed so far, as long as the book says what it said then.</summary>
+    /// <returns>Null where there is none, or with why its file cannot be read.</returns>
+    public (MappingDraft? Draft, string? Wrong) Change(string recording)
+    {
+        ArgumentNullException.ThrowIfNull(recording);
+        DiagnosticList found = [];
+        if (!shelf.Book.Recordings.TryGetValue(recording, out Recording? read))
+        {
+            return (null, null);
+        }
+
+        if (RecordingSource.In(shelf.Folder, read.File, found) is not { } source || RecordingLook.At(source, found) is not { } look)
+        {
+            return (null, found.Select(Told).FirstOrDefault());
+        }
+
+        string key = ChangeKey(recording);
+        RecordingMapping said = RecordingMapping.Of(look, read);
+        lock (_gate)
+        {
+            MappingDraft? known = _drafts.Find(d => d.Key == key);
+            if (known is not null && known.Source.Text == source.Text && known.Opened!.SaysSameAs(said))
+            {
+                return (known, null);
+            }
+
+            return Keep(new(key, source, look, null, said) { Opened = said }, known);
+        }
+    }
+
     /// <summary>Takes in a file.</summary>
     /// <param name="name">What it is called where it comes from.</param>
     /// <param name="file">Read no further than a recording may be large.</param>
@@ -106,6 +140,25 @@ public sealed partial class RecordingDesk(BookShelf shelf) : IDisposable
         lock (_gate)
         {
             _ = _drafts.Remove(draft);
+        }
+    }
+
+    /// <summary>What is asked of a drill that is to start from a recording of the book, or from a file under work; kept as long as the program runs.</summary>
+    /// <param name="of">The recording's name, or the file's key.</param>
+    public DrillDraft DrillOf(string of)
+    {
+        lock (_gate)
+        {
+            int at = _drills.FindIndex(d => d.Of == of);
+            (string, DrillDraft Draft) kept = at >= 0 ? _drills[at] : (of, new());
+            _ = at >= 0 && _drills.Remove(kept);
+            if (_drills.Count >= KeptDrills)
+            {
+                _drills.RemoveAt(0);
+            }
+
+            _drills.Add(kept);
+            return kept.Draft;
         }
     }
 
@@ -195,17 +248,24 @@ public sealed partial class RecordingDesk(BookShelf shelf) : IDisposable
         lock (_gate)
         {
             MappingDraft? before = _drafts.Find(d => d.Key == key);
-            MappingDraft draft = new(key, source, look, bytes, First(look, path, bytes is null, before?.Mapping));
-            _ = before is not null && _drafts.Remove(before);
-            if (_drafts.Count >= Kept && !_drafts.Remove(_drafts.Find(d => d.Bytes is null || IsThere(d.Mapping.File))!))
-            {
-                return (null, Say.With($"{Kept} files were brought and are not in the book yet; put them into it, or forget one"));
-            }
-
-            _drafts.Add(draft);
-            return (draft, null);
+            return Keep(new(key, source, look, bytes, First(look, path, bytes is null, before?.Mapping)), before);
         }
     }
+
+    /// <summary>Keeps a file under work in the place of what was kept of it; the oldest that can be opened anew makes room.</summary>
+    private (MappingDraft? Draft, string? Wrong) Keep(MappingDraft draft, MappingDraft? before)
+    {
+        _ = before is not null && _drafts.Remove(before);
+        if (_drafts.Count >= Kept && !_drafts.Remove(_drafts.Find(d => d.Bytes is null || IsThere(d.Mapping.File))!))
+        {
+            return (null, Say.With($"{Kept} files were brought and are not in the book yet; put them into it, or forget one"));
+        }
+
+        _drafts.Add(draft);
+        return (draft, null);
+    }
+
+    private static string ChangeKey(string recording) => "change " + recording;
 
     /// <summary>What is said of a file to begin with: what was typed before the file changed, what a recording says of it already, or nothing.</summary>
     private RecordingMapping First(RecordingLook look, string path, bool isThere, RecordingMapping? typed)

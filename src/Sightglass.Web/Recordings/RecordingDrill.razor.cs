@@ -10,6 +10,10 @@ public sealed partial class RecordingDrill
     /// <summary>Moments that are offered, evenly spread.</summary>
     private const int Offered = 60;
 
+    /// <summary>The recording's name, or the key of the file under work: by which what is typed is kept.</summary>
+    [Parameter, EditorRequired]
+    public string Of { get; set; } = "";
+
     /// <summary>Null where something is wrong with its mapping.</summary>
     [Parameter, EditorRequired]
     public Recording? Recording { get; set; }
@@ -29,19 +33,41 @@ public sealed partial class RecordingDrill
     [Inject]
     private RecordingDesk Desk { get; set; } = null!;
 
-    private string From { get; set; } = "";
+    private DrillDraft Draft { get; set; } = new();
 
-    private string To { get; set; } = "";
+    private string From
+    {
+        get => Ask.From;
+        set => Draft.Ask = Ask with { From = value };
+    }
 
-    private string Every { get; set; } = "";
+    private string To
+    {
+        get => Ask.To;
+        set => Draft.Ask = Ask with { To = value };
+    }
 
-    private string Title { get; set; } = "";
+    private string Every
+    {
+        get => Ask.Every;
+        set => Draft.Ask = Ask with { Every = value };
+    }
 
-    private string Card { get; set; } = "";
+    private string Title
+    {
+        get => Ask.Title;
+        set => Draft.Ask = Ask with { Title = value };
+    }
 
-    private bool IsBusy { get; set; }
+    private string Card
+    {
+        get => Ask.Card;
+        set => Draft.Ask = Ask with { Card = value };
+    }
 
-    private MadeFiles? Made { get; set; }
+    private bool IsBusy => Draft.Making is { IsCompleted: false };
+
+    private MadeFiles? Made => Draft.Making is { IsCompletedSuccessfully: true } made ? made.Result : null;
 
     private bool IsRefused => Recording is null;
 
@@ -49,7 +75,7 @@ public sealed partial class RecordingDrill
 
     private IReadOnlyList<string> Labels { get; set; } = [];
 
-    private DrillAsk Ask => new(Title, Card, From, To, Every);
+    private DrillAsk Ask => Draft.Ask;
 
     private StatesDraw? States => Recording is { } recording ? RecordingDesk.Stretch(recording, Ask).States : null;
 
@@ -57,13 +83,19 @@ public sealed partial class RecordingDrill
         : RecordingDesk.Stretch(recording, Ask) is var (states, wrong) && states is null ? Say.Begin(wrong!) + "."
         : Say.With($"{states.Rows.Length} rows, from {recording.Table!.Labels[states.Rows[0]]} to {recording.Table.Labels[states.Rows[^1]]}, are states to draw from.");
 
-    protected override void OnParametersSet()
+    protected override async Task OnParametersSetAsync()
     {
+        Draft = Desk.DrillOf(Of);
         Cards = Desk.Cards(Recording?.Train ?? Train);
         if (Recording?.Table is { } table)
         {
             int step = Math.Max(1, (table.Rows + Offered - 1) / Offered);
             Labels = [.. table.Labels.Where((_, i) => i % step == 0 || i == table.Rows - 1).Distinct(StringComparer.Ordinal)];
+        }
+
+        if (IsBusy)
+        {
+            await Finished(Draft.Making!); // begun before the page was loaded again
         }
     }
 
@@ -79,14 +111,13 @@ public sealed partial class RecordingDrill
             return;
         }
 
-        (IsBusy, Made) = (true, null);
-        try
-        {
-            Made = await work();
-        }
-        finally
-        {
-            IsBusy = false;
-        }
+        await Finished(Draft.Making = work());
+    }
+
+    private async Task Finished(Task<MadeFiles> making)
+    {
+        StateHasChanged();
+        await making;
+        StateHasChanged();
     }
 }

@@ -67,6 +67,6 @@ internal sealed class DrillTracer(DrillTopics topics)
 
         string from = place ?? walk.FindLast(w => w.Place is not null).Place ?? "";
         return new(
-            person.Role.Name, place, from, person.WalkingTo < 0 ? null : world.Plan.Ways.Places[person.WalkingTo].Name, person.Deed, world.Agenda.TimeOf(AgendaKind.Person, person.Id), walk[^1].At);
+            person.Role.Name, place, from, person.Towards < 0 ? null : world.Plan.Ways.Places[person.Towards].Name, person.Deed, world.Agenda.TimeOf(AgendaKind.Person, person.Id), walk[^1].At);
     }
 }

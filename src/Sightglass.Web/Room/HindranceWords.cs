@@ -13,6 +13,7 @@ internal static class HindranceWords
         Hindrance.Busy => Say.It("you are at something else"),
         Hindrance.OutOfReach => Say.It("it is out of reach from here"),
         Hindrance.NoWay => Say.It("there is no way for you"),
+        Hindrance.Lacks => Say.It("what it needs is not where it is kept"),
         _ => Say.It("that cannot be done"),
     };
 }

@@ -17,6 +17,9 @@ public enum Hindrance
     /// <summary>There is no way for them.</summary>
     NoWay,
 
+    /// <summary>What it needs is not where it is kept.</summary>
+    Lacks,
+
     /// <summary>There is no such thing, or nothing of the kind can be done with it.</summary>
     Impossible,
 }

@@ -1,11 +1,12 @@
 using Sightglass.Book.Model;
+using Sightglass.Plant.Plans;
 
 namespace Sightglass.World.People;
 
 /// <summary>Somebody in the world: a role, a place, and hands for one action at a time.</summary>
 public sealed class Person
 {
-    internal Person(int id, Role role, int place) => Take(id, role, place);
+    internal Person(int id, Role role, int place, WayTable ways) => Take(id, role, place, ways);
 
     public int Id { get; private set; }
 
@@ -16,6 +17,21 @@ public sealed class Person
 
     /// <summary>Where a walk ends; −1 while standing.</summary>
     public int WalkingTo { get; set; } = -1;
+
+    /// <summary>Where they want to go, of somebody whose walk ends before something that is shut, which they do not know yet; −1: nowhere beyond.</summary>
+    internal int Onward { get; set; } = -1;
+
+    /// <summary>Where a walk began; what it was of somebody who stands.</summary>
+    internal int Left { get; set; }
+
+    /// <summary>Number of the place to which they found no way; −1: none since they last set out.</summary>
+    public int Missed { get; internal set; } = -1;
+
+    /// <summary>The ways that they know: all of the book's, without those that they found shut.</summary>
+    public WayTable Ways { get; internal set; } = null!;
+
+    /// <summary>Number of the place to which they are on the way, as far as they know; −1 while standing.</summary>
+    public int Towards => Onward >= 0 ? Onward : WalkingTo;
 
     /// <summary>Number of the place whose dangers one meets: where one stands, or on the way the place that one has not left yet or is passing; −1 between those.</summary>
     internal int Within { get; set; }
@@ -43,10 +59,11 @@ public sealed class Person
 
     /// <summary>Becomes somebody else, in another case: nothing is allocated for it.</summary>
     [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(Role))]
-    internal void Take(int id, Role role, int place)
+    internal void Take(int id, Role role, int place, WayTable ways)
     {
         (Id, Role, Place, WalkingTo, Walked, Protections, Heeded) = (id, role, place, -1, 0, 0, -1);
         (Within, Ahead, Deed, IsHeard) = (place, -1, null, false);
+        (Onward, Left, Missed, Ways) = (-1, place, -1, ways);
         Permissions.Clear();
     }
 }

@@ -40,11 +40,14 @@ public static class AskedSignals
             .. ops.OfType<CardOp.Go>().Select(go => go.Place.Name),
             .. ops.OfType<CardOp.Request>().SelectMany(r => r.What.Item.Candidates).SelectMany(i => i.Places),
         ];
-        places.UnionWith(OnTheWay(plan, [.. places.Select(plan.Ways.IndexOf).Where(i => i >= 0)]));
+        places.UnionWith(MayShut(plan, situation) ? plan.Book.Places.Keys : OnTheWay(plan, [.. places.Select(plan.Ways.IndexOf).Where(i => i >= 0)]));
         return plan.Book.Hazards.Values
             .Where(h => h.IsCritical && (h.Items.Any(touched.Contains) || (!h.OnTouch && h.Places.Any(places.Contains))))
             .Select(h => plan.Hazards.GetValueOrDefault(h.Name)).OfType<Signal>();
     }
+
+    /// <summary>Whether people may have to go round something that the situation shuts: then they may come anywhere.</summary>
+    private static bool MayShut(Plan plan, Situation situation) => situation.Faults.Any(f => f.Items.Any(i => plan.Access.GateAt(i) is not null));
 
     /// <summary>Names of the places that are passed between any two of some.</summary>
     private static HashSet<string> OnTheWay(Plan plan, ImmutableArray<int> places)

@@ -2,6 +2,7 @@ using Sightglass.Basics.Time;
 using Sightglass.Book.Model;
 using Sightglass.Cards.Programs;
 using Sightglass.Cards.Sentences;
+using Sightglass.Plant.Plans;
 using Sightglass.World.Agenda;
 using Sightglass.World.Journal;
 using Sightglass.World.People;
@@ -146,13 +147,14 @@ public sealed partial class CardRun
     /// <summary>The place from which a control can be operated that is nearest for a person; −1 where there is no way for them.</summary>
     private (int Place, Item Item) NearestPlace(Person person, ItemChoice choice)
     {
+        WayTable ways = _world.KnownWays(person);
         (int nearest, Item item, double least) = (-1, choice.Candidates[0], double.PositiveInfinity);
         foreach (Item candidate in choice.Candidates)
         {
             foreach (string name in candidate.Places)
             {
                 int place = _world.Plan.Ways.IndexOf(name);
-                double seconds = _world.Plan.Ways.Seconds(person.Place, place);
+                double seconds = ways.Seconds(person.Place, place);
                 if (seconds < least && (!person.Role.IsBound || person.Role.Reaches.AsSpan().Contains(name)))
                 {
                     (nearest, item, least) = (place, candidate, seconds);

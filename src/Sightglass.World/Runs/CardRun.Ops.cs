@@ -92,6 +92,9 @@ public sealed partial class CardRun
         Person person = _world.People[_at.Actor];
         switch (op)
         {
+            case CardOp.Go go when person.Missed >= 0 && person.Missed == _world.Plan.Ways.IndexOf(go.Place.Name):
+                End(OutcomeKind.Failed, _margins.Say(MechanismWords.NoWay, go.Place.Name));
+                break;
             case CardOp.Go:
                 Story(JournalKind.Deed);
                 _at.Next++;
@@ -223,7 +226,7 @@ public sealed partial class CardRun
     private bool Walk(Person person, Place place)
     {
         int to = _world.Plan.Ways.IndexOf(place.Name);
-        if (double.IsInfinity(_world.Plan.Ways.Seconds(person.Place, to)))
+        if (double.IsInfinity(_world.KnownWays(person).Seconds(person.Place, to)))
         {
             End(OutcomeKind.Failed, _margins.Say(MechanismWords.NoWay, place.Name));
             return true;

@@ -78,6 +78,12 @@ public sealed partial class CardRun
             return true;
         }
 
+        if (protect.Sets && _world.LackingFor(protect.Protection) is { } kept)
+        {
+            End(OutcomeKind.Failed, _margins.Say(MechanismWords.Lacks, protect.Protection.Name, kept));
+            return true;
+        }
+
         return Busy(protect.Protection.Sort switch
         {
             ProtectionSort.Locks => _world.HumanTimes.Lock,

@@ -241,6 +241,15 @@ public sealed partial class CardRun
             }
         }
 
+        foreach (string need in _program.Needs)
+        {
+            if (_world.Lacking(need) is { } kept)
+            {
+                End(OutcomeKind.Stopped, _margins.Say(MechanismWords.Lacks, need, kept.Name));
+                return false;
+            }
+        }
+
         _world.MeetHazards();
         return Ended == OutcomeKind.Running;
     }

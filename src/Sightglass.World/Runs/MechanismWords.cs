@@ -11,6 +11,7 @@ public readonly record struct MechanismWords(string Kept)
     internal const string Already = "{0}, already when the card begins";
     internal const string DidNotStay = "the result did not stay so";
     internal const string GoesRound = "the card goes round without taking time";
+    internal const string Lacks = "{0} is needed and is missing from the {1}";
     internal const string Locked = "{0} is locked and tagged";
     internal const string MayNotOperate = "{0} may not operate {1}";
     internal const string NeverRead = "{0} was never read";
@@ -29,6 +30,7 @@ public readonly record struct MechanismWords(string Kept)
         (Already, () => Say.It(Already)),
         (DidNotStay, () => Say.It(DidNotStay)),
         (GoesRound, () => Say.It(GoesRound)),
+        (Lacks, () => Say.It(Lacks)),
         (Locked, () => Say.It(Locked)),
         (MayNotOperate, () => Say.It(MayNotOperate)),
         (NeverRead, () => Say.It(NeverRead)),

@@ -220,6 +220,71 @@ public sealed class RecordingDeskTests : IDisposable
         await Brought(Csv);
     }
 
+    /// <summary>The author's file differs in the two lines that were changed and nowhere else, and the pages read it so.</summary>
+    [Fact]
+    public async Task Change_RecordingOfTheBook_WritesWhatDiffersIntoItsFile()
+    {
+        string[] before = File.ReadAllLines(_copy.At("recordings.yaml"));
+        MappingDraft draft = _desk.Change("stopped on the grade").Draft!;
+        await _desk.Map(draft, With(draft.Mapping, "Oil out [degF]", c => c with { Within = "6 K" }) with { Text = "Nothing of it is real." });
+        Assert.Same(draft, _desk.Change("stopped on the grade").Draft); // loaded again, with what was typed
+        MadeFiles made = await _desk.Put(draft);
+        Assert.True(made.IsIn, made.Says);
+        string[] after = File.ReadAllLines(_copy.At("recordings.yaml"));
+        Assert.Equal(
+            ["    text: \"Nothing of it is real.\"", before.Single(l => l.Contains("Oil out", StringComparison.Ordinal)).Replace("5 K", "6 K", StringComparison.Ordinal)],
+            after.Where((l, i) => l != before[i]));
+        Assert.Equal(before.Length, after.Length);
+        Assert.Contains("+    text", made.Changed!.Diff, StringComparison.Ordinal);
+        Recording read = _copy.Shelf.Book.Recordings["stopped on the grade"];
+        Assert.Equal(("Nothing of it is real.", 6.0), (read.Text, read.Columns.Single(c => c.Head == "Oil out [degF]").Within));
+        Assert.Equal("Nothing of it is real.", _desk.Change("stopped on the grade").Draft!.Opened!.Text);
+    }
+
+    /// <summary>What would be wrong, what is the same, and what somebody else has changed meanwhile is not written.</summary>
+    [Theory]
+    [InlineData("wrong", "the mapping has errors")]
+    [InlineData("same", "says so already")]
+    [InlineData("elsewhere", "changed by somebody else")]
+    public async Task Change_WhatCannotBe_SaysWhyAndWritesNothing(string what, string says)
+    {
+        MappingDraft draft = _desk.Change("stopped on the grade").Draft!;
+        await _desk.Map(draft, what == "same" ? draft.Mapping : With(draft.Mapping, "Oil out [degF]", c => c with { Within = what == "wrong" ? "6 parsecs" : "6 K" }));
+        if (what == "elsewhere")
+        {
+            string file = _copy.At("recordings.yaml");
+            await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).Replace("within: 3 psi", "within: 4 psi", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        }
+
+        string[] before = _copy.Files();
+        MadeFiles made = await _desk.Put(draft);
+        Assert.False(made.IsIn);
+        Assert.Contains(says, made.Says, StringComparison.Ordinal);
+        Assert.Equal(before, _copy.Files());
+    }
+
+    [Fact]
+    public void Change_NoSuchRecording_IsNone() => Assert.Equal((null, null), _desk.Change("none"));
+
+    /// <summary>What is typed of a drill is there when the page is loaded again; the one that nobody looked at for longest makes room.</summary>
+    [Fact]
+    public void DrillOf_ARecording_IsKept()
+    {
+        DrillDraft draft = _desk.DrillOf("a");
+        draft.Ask = draft.Ask with { Title = "hot" };
+        for (int i = 0; i < 31; i++)
+        {
+            _desk.DrillOf($"b{i}");
+        }
+
+        Assert.Same(draft, _desk.DrillOf("a"));
+        _desk.DrillOf("one more");
+        Assert.Equal("hot", _desk.DrillOf("a").Ask.Title);
+    }
+
+    private static RecordingMapping With(RecordingMapping mapping, string head, Func<ColumnMapping, ColumnMapping> change) =>
+        mapping with { Columns = [.. mapping.Columns.Select(c => c.Head == head ? change(c) : c)] };
+
     private static RecordingMapping Mapped(RecordingMapping mapping) => mapping with
     {
         Name = "a run",

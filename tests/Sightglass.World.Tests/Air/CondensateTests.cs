@@ -17,7 +17,8 @@ public sealed class CondensateTests
         items:
           compressor: { kind: compressor, to: reservoir, displacement: 4 m^3/min, clearance: 0 %, driven by: running }
           running: { kind: switch, usual: "on", who: [hand], places: [cab] }
-          reservoir: { kind: reservoir, volume: 800 L, start pressure: 120 psi, collects water of: compressor, drained by: [drain], humidity: 80 %, freezes drains at: 0.2 L }
+          reservoir: { kind: reservoir, volume: 800 L, start pressure: 120 psi, collects water of: compressor, cooled by: cooler, drained by: [drain], humidity: 80 %, freezes drains at: 0.2 L }
+          cooler: { kind: air cooler }
           relief: { kind: safety valve, from: reservoir, opens at: 120 psi, blow-down: 2 psi, diameter: 30 mm }
           drain: { kind: drain cock, from: reservoir, to: outside, diameter: 6 mm, who: [hand], places: [cab] }
         situations:
@@ -55,6 +56,21 @@ public sealed class CondensateTests
         double expected = 4.0 / 60 * 3600 * 1.2041 * (MoistAir.Ratio(0.8 * e, Atmosphere) - MoistAir.Ratio(e, first));
         Assert.Equal(1, water / expected, 0.01);
         Assert.InRange(water, litres * 0.9, litres * 1.1);
+    }
+
+    /// <summary>By hand, for air that comes 20 K too warm: it keeps 0.622·12352/(928700 − 12352) = 8.4 g of the 21.6 g, so 13.2 g of each kg fall out, 3.8 L in an hour; the rest goes on as vapour. 45 K too warm it keeps all.</summary>
+    [Theory]
+    [InlineData(20, 3.8)]
+    [InlineData(45, 0)]
+    public void Water_CoolerClogged_GoesOnAsVapour(double warmer, double litres)
+    {
+        using Rig rig = new(Rig.Compile(Machine), "summer");
+        rig.Break(0, "cooler", "clogged", ("warmer", warmer));
+        double first = rig.At(600, "pressure of reservoir") + Atmosphere;
+        double water = rig.At(3600, "water of reservoir") / Litre;
+        double expected = 4.0 / 60 * 3600 * 1.2041 * Math.Max(0, MoistAir.Ratio(0.8 * MoistAir.SaturationPressure(303.15), Atmosphere) - MoistAir.Ratio(MoistAir.SaturationPressure(303.15 + warmer), first));
+        Assert.Equal(expected, water, 0.05);
+        Assert.Equal(litres, water, 0.2);
     }
 
     /// <summary>In frost a drain that is not opened in time freezes shut; one that is opened in time does not, and above 0 °C none does (common practice, no source; the amount is the book's).</summary>

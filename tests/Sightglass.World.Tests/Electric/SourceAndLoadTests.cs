@@ -5,12 +5,17 @@ namespace Sightglass.World.Tests.Electric;
 /// <summary>Sources at several speeds, inverters, and loads that start. Where no other source is named: common practice, no source.</summary>
 public sealed class SourceAndLoadTests
 {
-    /// <summary>A source of two speeds, with a load that only the faster one carries.</summary>
-    private const string TwoSpeeds = """
-        book: Two speeds
+    /// <summary>Of each book here: a cab, and somebody in it.</summary>
+    private const string Head = """
         length: 20 m
         places: { cab: { x: 5 m, y: 0 m } }
         roles: { hand: { walks: 1.3 m/s } }
+
+        """;
+
+    /// <summary>A source of two speeds, with a load that only the faster one carries.</summary>
+    private const string TwoSpeeds = Head + """
+        book: Two speeds
         situations: { fast: { start: { mode: feed, load switch: "on" } } }
         items:
           mode: { kind: handle, positions: [through, standby, feed], who: [hand], places: [cab] }
@@ -21,11 +26,8 @@ public sealed class SourceAndLoadTests
         """;
 
     /// <summary>An alternator of 4 % and an inverter of the same power, each with a breaker and a short behind it.</summary>
-    private const string Shorts = """
+    private const string Shorts = Head + """
         book: Shorts
-        length: 20 m
-        places: { cab: { x: 5 m, y: 0 m } }
-        roles: { hand: { walks: 1.3 m/s } }
         situations: { "on": { } }
         items:
           bars: { kind: busbar }
@@ -108,11 +110,8 @@ public sealed class SourceAndLoadTests
 
               car {c}: {"{"} kind: three-phase load, from: line, power: 45 kW, power factor: 90 %, inrush: 6, inrush lasts: 6 s, inrush power factor: 35 %, comes back after: {1 + (apart * (c - 1))} s {"}"}
             """));
-        using Rig rig = new(Rig.Compile($$"""
+        using Rig rig = new(Rig.Compile(Head + $$"""
             book: Coming back
-            length: 20 m
-            places: { cab: { x: 5 m, y: 0 m } }
-            roles: { hand: { walks: 1.3 m/s } }
             situations: { "on": { start: { main: "on" } } }
             items:
               main: { kind: switch, who: [hand], places: [cab] }

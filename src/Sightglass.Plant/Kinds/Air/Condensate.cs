@@ -18,6 +18,7 @@ namespace Sightglass.Plant.Kinds.Air;
 internal static class Condensate
 {
     private const string Compressor = "collects water of";
+    private const string Cooler = "cooled by";
     private const string Drains = "drained by";
     private const string Humidity = "humidity";
     private const string Freezes = "freezes drains at";
@@ -30,6 +31,7 @@ internal static class Condensate
     public static readonly KindParameter[] Parameters =
     [
         Parameter.Item(Compressor, "The compressor that fills it: what its air brings falls out as it cools. No water where nothing is written."),
+        Parameter.Item(Cooler, "The air cooler through which it comes; as cold as it is outside where none is named."),
         Parameter.Items(Drains, "Drain cocks at its lowest point: open, they blow the water out."),
         Parameter.Of(Freezes, Dimension.Volume, "So much water freezes shut those drains that are closed while it is below 0 °C outside; never where nothing is written.", least: "1 mL", most: "1 m^3"),
         Parameter.Of(Humidity, Dimension.One, "Of the air that is drawn, relative.", "60 %", "1 %", "100 %"),
@@ -56,6 +58,7 @@ internal static class Condensate
         SlotFunction[] openings = [.. cocks.Select(c => DrainCockKind.Opening(plan, c))];
         double humidity = item.Get(Humidity);
         Slot ambient = plan.SlotNamed(WorldInput.AmbientTemperature);
+        SlotFunction comes = Comes(plan, item, ambient);
         NetworkBuilder b = plan.Network(inside.Network);
         Amount water = b.AddStore<FollowerStore>(name, [], [0], [1]).First;
         plan.NameAmounts(inside.Network, name);
@@ -64,8 +67,8 @@ internal static class Condensate
         [
             plan.Bind(inside.Network, turns),
             plan.Bind(inside.Network, s => Brought(s[ambient.Index], humidity)),
-            plan.Bind(inside.Network, s => MoistAir.MassRatio * MoistAir.SaturationPressure(s[ambient.Index]) / Brought(s[ambient.Index], humidity)),
-            plan.Bind(inside.Network, s => MoistAir.SaturationPressure(s[ambient.Index])),
+            plan.Bind(inside.Network, s => MoistAir.MassRatio * MoistAir.SaturationPressure(comes(s)) / Brought(s[ambient.Index], humidity)),
+            plan.Bind(inside.Network, s => MoistAir.SaturationPressure(comes(s))),
             plan.Bind(inside.Network, s => Sum(openings, s)),
         ]);
         PotentialSignal volume = new(inside.Network, water, 1 / WaterDensity);
@@ -83,6 +86,24 @@ internal static class Condensate
     }
 
     private static double Brought(double temperature, double humidity) => MoistAir.Ratio(humidity * MoistAir.SaturationPressure(temperature), Physical.Atmosphere);
+
+    /// <summary>K of the air as it comes in.</summary>
+    private static SlotFunction Comes(PlanBuilder plan, Item item, Slot ambient)
+    {
+        if (!item.Parameters.TryGetValue(Cooler, out ParameterValue? named))
+        {
+            return s => s[ambient.Index];
+        }
+
+        if (GasStore.ItemNamed(plan, item, Cooler) is not { Kind.Name: AirCoolerKind.Name } cooler)
+        {
+            plan.Found.Error("P061", named.Span, $"`{named.Text}` does not cool the air of `{item.Name}`", "name an item of the kind `air cooler`");
+            return s => s[ambient.Index];
+        }
+
+        Slot warmer = AirCoolerKind.Warmer(plan, cooler);
+        return s => s[ambient.Index] + s[warmer.Index];
+    }
 
     private static ImmutableArray<Item> CocksOf(PlanBuilder plan, Item item)
     {

@@ -30,7 +30,7 @@ public sealed class DoorKind : KindBuilder
             Parameter.Item(LockedBy, "A control that takes it out of service in any position but its first."),
             Interlock.Parameter,
         ],
-        Faults = [new("stuck", "It does not move from where it stands.", [])],
+        Faults = [new("stuck", "It does not move from where it stands.", []) { Bars = true }],
     };
 
     public override void Declare(PlanBuilder plan, Item item)

@@ -19,7 +19,7 @@ public class HandleKind(string name, string purpose, params string[] positions) 
         Positions = [.. positions],
         Parameters = [Interlock.Parameter],
         Quantities = [new("step", Dimension.One, "The number of the position in which it stands, 0 for the first.")],
-        Faults = [new("stuck", "It does not move from where it stands.", [])],
+        Faults = [new("stuck", "It does not move from where it stands.", []) { Bars = true }],
     };
 
     public override void Declare(PlanBuilder plan, Item item)

@@ -30,7 +30,7 @@ public sealed class HeatExchangerKind : KindBuilder
             Parameter.Of("still", Dimension.One, "Share of it that is left with nothing moving.", "5 %", "0 %", "100 %"),
             Parameter.Of("exponent", Dimension.One, "How its conductance grows with the stream.", "0.6", "0", "1"),
             Parameter.Items(Stream.MovedBy, "Fans, pumps or transmitters that move the stream: their mean counts. Always the full stream where nothing is named."),
-            Parameter.Items(Stream.Through, "Screens and shutters that the stream goes through, one after the other."),
+            Parameter.Items(Stream.Through, "Screens, shutters and broken windows that the stream goes through, one after the other."),
         ],
         Quantities = [new("heat", Dimension.Power, "From its first end to its second.")],
         Faults = [new("fouled", "Scale, oil or dirt on its surface.", [Parameter.Of("share", Dimension.One, "Of its conductance, lost.", "40 %", "1 %", "99 %")])],

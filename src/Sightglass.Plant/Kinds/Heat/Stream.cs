@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sightglass.Basics.Numbers;
 using Sightglass.Book.Kinds;
 using Sightglass.Book.Model;
+using Sightglass.Plant.Kinds.Access;
 using Sightglass.Plant.Kinds.Paths;
 using Sightglass.Plant.Plans;
 
@@ -63,7 +64,7 @@ internal static class Stream
 
             if (parameter == Through)
             {
-                plan.Found.Error("P054", value.Span, $"the stream of `{item.Name}` does not go through `{name}`", "name a screen or a shutter");
+                plan.Found.Error("P054", value.Span, $"the stream of `{item.Name}` does not go through `{name}`", "name a screen, a shutter or a window");
             }
             else
             {
@@ -98,6 +99,7 @@ internal static class Stream
     {
         ScreenKind.Name => ScreenKind.Open(plan, item),
         ShutterKind.Name => ShutterKind.Open(plan, item),
+        WindowKind.Name => WindowKind.Open(plan, item),
         _ => null,
     };
 }

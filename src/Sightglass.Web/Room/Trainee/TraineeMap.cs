@@ -46,11 +46,14 @@ internal sealed class TraineeMap
     }
 
     /// <summary>Places to which a way leads from here without passing another, with the seconds of this role.</summary>
-    public IEnumerable<(string Place, double Seconds)> Joined(string place, Role role) =>
-        _plan.Ways.JoinedTo(_plan.Ways.IndexOf(place)).Select(j => (_plan.Ways.Places[j.To].Name, j.Seconds * Pace(role)));
+    /// <param name="place">Here.</param>
+    /// <param name="role">Who walks.</param>
+    /// <param name="shut">Items that they know to be shut.</param>
+    public IEnumerable<(string Place, double Seconds)> Joined(string place, Role role, ImmutableArray<string> shut) =>
+        _plan.Ways.Of([.. shut]).JoinedTo(_plan.Ways.IndexOf(place)).Select(j => (_plan.Ways.Places[j.To].Name, j.Seconds * Pace(role)));
 
     /// <summary>Seconds of the shortest way.</summary>
-    public double Seconds(string from, string to, Role role) => _plan.Ways.Seconds(_plan.Ways.IndexOf(from), _plan.Ways.IndexOf(to)) * Pace(role);
+    public double Seconds(string from, string to, Role role, ImmutableArray<string> shut) => _plan.Ways.Of([.. shut]).Seconds(_plan.Ways.IndexOf(from), _plan.Ways.IndexOf(to)) * Pace(role);
 
     /// <summary>The picture from a place; without marks for somebody on the way there.</summary>
     public string Plate(string place, int others, bool onTheWay) => _plates.GetOrAdd(

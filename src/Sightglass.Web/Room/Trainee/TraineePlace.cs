@@ -23,10 +23,10 @@ internal static class TraineePlace
         string? stands = Stands(look, held, bound.Drill);
         pieces.Add("state", "main", (stands, desk.Doubt, desk.Refused, desk.CardInHand), static of => State(of.stands, of.Doubt, of.Refused, of.CardInHand));
         pieces.Add("place", "main", (sight.Place, sight.Towards, sight.IsBusy, book), static of => Title(of.Place, of.Towards, of.IsBusy, of.book));
-        pieces.Add("signs", "main", (sight.Place, new Listed<string>(sight.Signs), new Listed<string>(sight.Roles), book), static of => Signs(of.Place, of.Item2.All, of.Item3.All, of.book));
+        pieces.Add("signs", "main", (sight.Place, new Listed<string>(sight.Signs), new Listed<string>(sight.Roles), new Listed<string>(sight.Shut), sight.Missed, book), static of => Signs(of.Place, of.Item2.All, of.Item3.All, Found(of.Item4.All, of.Missed), of.book));
         string? at = sight.Place ?? sight.Towards;
         pieces.Add("plate", "main", at is null ? "" : map.Plate(at, sight.Roles.Length, sight.Place is null), static plate => plate);
-        pieces.Add("ways", "main", (map, sight.Place, role), static of => of.Place is { } here ? Ways(of.map, here, of.role) : "");
+        pieces.Add("ways", "main", (map, sight.Place, role, new Listed<string>(sight.Shut)), static of => of.Place is { } here ? Ways(of.map, here, of.role, of.Item4.All) : "");
         pieces.Add("far", "main", (map, role), static of => Far(of.map, of.role));
         if (sight.Place is not null)
         {
@@ -86,7 +86,7 @@ internal static class TraineePlace
         return $"<h1 id=\"where\">{Html.Encode(Words.Capital(place))}{busy}</h1>" + (text.Length > 0 ? $"<p class=\"small\">{Html.Encode(Say.Book(text))}</p>" : "");
     }
 
-    private static string Signs(string? place, ImmutableArray<string> signs, ImmutableArray<string> roles, ClassBook book)
+    private static string Signs(string? place, ImmutableArray<string> signs, ImmutableArray<string> roles, string[] found, ClassBook book)
     {
         StringBuilder made = new();
         foreach ((string sense, string words) in new[] { ("seen", Say.It("You see")), ("heard", Say.It("You hear")), ("smelled", Say.It("You smell")), ("felt", Say.It("You feel")) })
@@ -103,14 +103,26 @@ internal static class TraineePlace
             }
         }
 
+        if (found.Length > 0)
+        {
+            made.Append("<div><h2>").Append(Html.Encode(Say.It("You found out"))).Append("</h2><p>").Append(Html.Encode(string.Join(' ', found))).Append("</p></div>");
+        }
+
         return made.Length > 0 || place is null ? made.ToString() : $"<div><p class=\"small\">{Html.Encode(Say.It("Nothing is noticed here but what is within reach."))}</p></div>";
     }
 
-    private static string Ways(TraineeMap map, string here, Role role)
+    /// <summary>What somebody has found out about the ways.</summary>
+    private static string[] Found(ImmutableArray<string> shut, string? missed) =>
+    [
+        .. shut.Select(s => Say.With($"Nobody gets by: {s}.")),
+        .. missed is null ? Array.Empty<string>() : [Say.With($"There is no way to {missed}.")],
+    ];
+
+    private static string Ways(TraineeMap map, string here, Role role, ImmutableArray<string> shut)
     {
         StringBuilder made = new();
         (string? back, string? onward) = map.Beside(here);
-        (string Place, double Seconds)[] joined = [.. map.Joined(here, role).Where(j => j.Place != back && j.Place != onward && Reaches(role, j.Place)).OrderBy(j => j.Seconds).Take(MostJoined)];
+        (string Place, double Seconds)[] joined = [.. map.Joined(here, role, shut).Where(j => j.Place != back && j.Place != onward && Reaches(role, j.Place)).OrderBy(j => j.Seconds).Take(MostJoined)];
         (string? left, string? right) = map.RunsLeft ? (onward, back) : (back, onward);
         Way(left, "left", "←");
         made.Append("<div class=\"doors\">");
@@ -125,9 +137,9 @@ internal static class TraineePlace
 
         void Way(string? place, string id, string arrow)
         {
-            if (place is not null && Reaches(role, place) && double.IsFinite(map.Seconds(here, place, role)))
+            if (place is not null && Reaches(role, place) && double.IsFinite(map.Seconds(here, place, role, shut)))
             {
-                made.Append(Button(id, place, map.Seconds(here, place, role), arrow));
+                made.Append(Button(id, place, map.Seconds(here, place, role, shut), arrow));
             }
         }
     }
