@@ -12,7 +12,7 @@ public static class TrainNumbers
         yield return (Say.It("Length"), TrainWords.Length(result.Vehicles.Sum(v => v.Class.Length)), Say.Of(result.Vehicles.Length, $"{result.Vehicles.Length} vehicle", $"{result.Vehicles.Length} vehicles"));
         if (result.Brakes is { } brakes)
         {
-            yield return (Say.It("Brakes that work"), TrainWords.Percent(brakes.Share), Say.With($"{brakes.WorkingAxles:0.#} of {brakes.Axles} axles"));
+            yield return (Say.It("Brakes that work"), TrainWords.Percent(brakes.Share), Say.With($"on {brakes.WorkingAxles:0.#} of {brakes.Axles} axles"));
         }
 
         foreach ((string, string, string) row in Power(result).Concat(Pull(result)))
@@ -72,7 +72,7 @@ public static class TrainNumbers
             yield break;
         }
 
-        yield return (Say.It("Mass"), TrainWords.Tons(pull.Mass), Say.With($"{TrainWords.Tons(pull.Trailing)} of it hang on"));
+        yield return (Say.It("Mass"), TrainWords.Tons(pull.Mass), Say.With($"of which {TrainWords.Tons(pull.Trailing)} hang on"));
         yield return (Say.It("May hang on"), TrainWords.Tons(pull.Tonnage), Say.It("by the rule"));
         yield return (Say.It("To start"), TrainWords.Force(pull.ToStart), "");
         yield return (Say.It("Pull at the rail"), TrainWords.Force(pull.Adhesion), Say.With($"adhesion {TrainWords.Percent(result.Consist.Adhesion)}"));
