@@ -141,18 +141,6 @@ public sealed partial class World
         }
     }
 
-    private void Cut(int network)
-    {
-        LaneGroup group = _bank.Group(network);
-        if (group.Task(_lane) == LaneTask.None && group.PendingEnd(_lane) != SimTime.Never)
-        {
-            group.Cut(_lane, Now);
-            _viewAt[network] = group.Task(_lane) != LaneTask.None || _viewAt[network] == Now ? Now : Nowhere;
-            _cutting |= !_isAside[network];
-            _isCut[network] = _isAside[network];
-        }
-    }
-
     /// <summary>What goes on from here with other inputs shows other flows.</summary>
     private void ForgetViews()
     {

@@ -84,34 +84,6 @@ public sealed partial class World
         }
     }
 
-    /// <summary>Makes the state at the clock the committed one, as a change of an input would: for a run's end.</summary>
-    public void CutHere()
-    {
-        bool any = false;
-        foreach (int i in Plan.Stepped)
-        {
-            LaneGroup group = _bank.Group(i);
-            if (group.PendingEnd(_lane) != SimTime.Never)
-            {
-                group.Cut(_lane, Now);
-                any = true;
-            }
-
-            while (group.Task(_lane) != LaneTask.None)
-            {
-                group.Iterate();
-            }
-        }
-
-        if (any)
-        {
-            Array.Fill(_viewAt, Nowhere);
-            Trace();
-            _phase = Phase.Propose;
-            _fireAt = SimTime.Never;
-        }
-    }
-
     private bool AnyTask()
     {
         foreach (int i in Plan.Stepped)
@@ -347,22 +319,6 @@ public sealed partial class World
         }
 
         _phase = AllPending() ? Phase.LookAhead : Phase.Propose;
-    }
-
-    /// <summary>All networks together; where some stand aside, only those of which an input changes.</summary>
-    private void CutAll()
-    {
-        _phase = Phase.Change;
-        if (_aside.Length > 0)
-        {
-            AreCut();
-            return;
-        }
-
-        foreach (int i in Plan.Stepped)
-        {
-            Cut(i);
-        }
     }
 
     private bool AllPending()
