@@ -181,7 +181,7 @@ public sealed partial class World
 
             if (newly && InView && IsBeyond(rule))
             {
-                Fire(rule);
+                Fire(i);
                 return true;
             }
         }
@@ -227,23 +227,25 @@ public sealed partial class World
             LaneGroup group = _bank.Group(rule.Network);
             if (group.Time(_lane) == Now && group.PendingEnd(_lane) == SimTime.Never && group.HasFired(_lane, _bank.GuardOfSwitch[i]) && rule.When(_slots))
             {
-                Fire(rule);
+                Fire(i);
             }
         }
     }
 
-    private void Fire(SwitchRule rule)
+    private void Fire(int number)
     {
         if (Now - _firingsSince > SimTime.FromSeconds(1))
         {
-            (_firingsSince, _firings, _tellings) = (Now, 0, 0);
+            _firingsSince = Now;
+            Array.Clear(_fired);
         }
 
-        (int fired, int most) = rule.Follows ? (++_tellings, MostTellingsASecond) : (++_firings, MostFiringsASecond * Plan.Book.Vehicles.Length);
-        if (fired > most)
+        SwitchRule rule = Plan.Switches[number];
+        int most = rule.Follows ? MostTellingsASecond : MostFiringsASecond;
+        if (++_fired[number] > most)
         {
-            string last = rule.Name.Format.Length > 0 ? FormattableString.Invariant(rule.Name) : "something that is not told";
-            Trouble = FormattableString.Invariant($"more than {most} firings in a second, the last one of: {last}");
+            string told = rule.Name.Format.Length > 0 ? FormattableString.Invariant(rule.Name) : "something that is not told";
+            Trouble = FormattableString.Invariant($"more than {most} firings in a second of: {told}");
             return;
         }
 

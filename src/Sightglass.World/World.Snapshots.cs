@@ -32,8 +32,7 @@ public sealed partial class World
             JudgedFrom = _judgedFrom.Ticks,
             Trajectory = _trajectory,
             FiringsSince = _firingsSince.Ticks,
-            Firings = _firings,
-            Tellings = _tellings,
+            Fired = _fired.Index().Where(f => f.Item > 0).ToImmutableSortedDictionary(f => f.Index, f => f.Item),
             LeftOut = Plan.LeftOut,
             Networks = [.. Plan.Stepped.Select(SaveNetwork)],
             Slots = Plan.Slots.Select((s, i) => KeyValuePair.Create(s.Name, _slots[i])).ToImmutableSortedDictionary(StringComparer.Ordinal),
@@ -109,7 +108,13 @@ public sealed partial class World
             slots.Fill(KeepFault(slots), fault.Values);
         }
 
-        (_trajectory, _firingsSince, _firings, _tellings) = (snapshot.Trajectory, new(snapshot.FiringsSince), snapshot.Firings, snapshot.Tellings);
+        (_trajectory, _firingsSince) = (snapshot.Trajectory, new(snapshot.FiringsSince));
+        Array.Clear(_fired);
+        foreach ((int number, int times) in snapshot.Fired.Where(f => f.Key >= 0 && f.Key < _fired.Length))
+        {
+            _fired[number] = times;
+        }
+
         _guards.AddRange(snapshot.Guards);
         if (snapshot.Answers is { } a)
         {

@@ -17,7 +17,7 @@ namespace Sightglass.World;
 /// </summary>
 public sealed partial class World
 {
-    /// <summary>More firings of switches than this within a second for each vehicle make a run undecided.</summary>
+    /// <summary>More firings of one switch than this within a second make a run undecided. Of different ones there may be as many as there are: a train has hundreds.</summary>
     public const int MostFiringsASecond = 50;
 
     /// <summary>More rounds of solving at one moment than this make a run undecided: relays that undo each other by way of what they switch.</summary>
@@ -63,8 +63,9 @@ public sealed partial class World
     private bool _blind;
     private bool _hasBegun;
     private Snapshots.WorldSnapshot? _restored;
-    private int _firings;
-    private int _tellings;
+
+    /// <summary>How often each switch has fired in the second that began then.</summary>
+    private readonly int[] _fired;
     private readonly bool _tells;
     private readonly SlotUses _uses;
     private readonly int[] _seen;
@@ -90,6 +91,7 @@ public sealed partial class World
         _protections = [.. bank.Plan.Book.Protections.Values];
         _slots = new double[bank.Plan.Slots.Length];
         _applied = new double[bank.Plan.Bindings.Length];
+        _fired = new int[bank.Plan.Switches.Length];
         _viewAt = new SimTime[bank.Plan.Networks.Length];
         _rooms = [.. bank.Plan.Resolvers.Select(r => r.NewRoom())];
         _uses = bank.Plan.Uses;
@@ -203,7 +205,7 @@ public sealed partial class World
         _roomsMoved.AddAll();
         InView = false;
         _restored = null;
-        _firings = _tellings = 0;
+        Array.Clear(_fired);
         _firingsSince = SimTime.Zero;
         _trajectory = TrajectoryHash.Start;
         _phase = Phase.Change;

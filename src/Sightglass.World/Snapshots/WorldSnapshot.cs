@@ -29,9 +29,8 @@ public sealed record WorldSnapshot
 
     public required long FiringsSince { get; init; }
 
-    public required int Firings { get; init; }
-
-    public int Tellings { get; init; }
+    /// <summary>How often switches have fired since, by their places in the plan; those that have not are left out.</summary>
+    public ImmutableSortedDictionary<int, int> Fired { get; init; } = ImmutableSortedDictionary<int, int>.Empty;
 
     /// <summary>The systems that were not stepped.</summary>
     public ImmutableArray<string> LeftOut { get; init; } = [];

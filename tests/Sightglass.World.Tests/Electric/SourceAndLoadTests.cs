@@ -161,4 +161,31 @@ public sealed class SourceAndLoadTests
         Assert.True(rig.At(36, "starting of car") < 0);
         Assert.True(rig.At(37, "working of car") >= 0);
     }
+
+    /// <summary>Sixty loads that come back within the same second are many switches that fire once or twice, not one that never rests: by arithmetic.</summary>
+    [Fact]
+    public void Loads_ManyComeBackAtOnce_AllRun()
+    {
+        const int Many = 60;
+        string loads = string.Concat(Enumerable.Range(1, Many).Select(n => $"""
+
+              load {n}: {"{"} kind: three-phase load, from: bars, power: 5 kW, comes back after: 10 s {"}"}
+            """));
+        using Rig rig = new(Rig.Compile($$"""
+            book: Many loads
+            length: 20 m
+            places: { cab: { x: 5 m, y: 0 m } }
+            roles: { hand: { walks: 1.3 m/s } }
+            situations: { "on": { start: { main: "on" } } }
+            items:
+              main: { kind: switch, who: [hand], places: [cab] }
+              bars: { kind: busbar }
+              source: { kind: three-phase source, to: bars, power: 1 MW, driven by: main }{{loads}}
+            """), "on");
+        rig.Do(10, "main", "off");
+        rig.Do(20, "main", "on");
+        Assert.True(rig.At(25, "working of load 1") < 0);
+        Assert.All(Enumerable.Range(1, Many), n => Assert.True(rig.At(35 + (n / 100.0), $"working of load {n}") >= 0));
+        Assert.Equal(Many * 5e3, rig.At(40, "output of source"), 10.0);
+    }
 }
