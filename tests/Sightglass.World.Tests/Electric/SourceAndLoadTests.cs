@@ -186,6 +186,6 @@ public sealed class SourceAndLoadTests
         rig.Do(20, "main", "on");
         Assert.True(rig.At(25, "working of load 1") < 0);
         Assert.All(Enumerable.Range(1, Many), n => Assert.True(rig.At(35 + (n / 100.0), $"working of load {n}") >= 0));
-        Assert.Equal(Many * 5e3, rig.At(40, "output of source"), 10.0);
+        Assert.InRange(rig.At(40, "output of source"), Many * 5e3, 1.01 * Many * 5e3);
     }
 }
