@@ -193,7 +193,7 @@ public static class HtmlPaper
         page.Append("<div class=\"scroll\" tabindex=\"0\"><table>");
         if (!table.Widths.IsDefaultOrEmpty)
         {
-            page.Append("<colgroup>").AppendJoin("", table.Widths.Select(w => FormattableString.Invariant($"<col style=\"width:{100 * w / table.Widths.Sum():0}%\">"))).Append("</colgroup>");
+            page.Append("<colgroup>").AppendJoin("", table.Widths.Select(w => FormattableString.Invariant($"<col style=\"width:{100 * w / table.Widths.Sum():0}%\" />"))).Append("</colgroup>");
         }
 
         page.Append("<thead><tr>");
