@@ -50,7 +50,7 @@ public static class TrialWords
         ArgumentNullException.ThrowIfNull(found);
         FailureGroup[] rest = [.. found.Trial.Groups.Where(g => found.Failures.All(f => f.Group != g))];
         int cases = rest.Sum(g => g.Cases.Length);
-        string how = Say.List(rest.Take(MostOthers).Select(g => Say.With($"{new MechanismWords(g.Mechanism)} at step {g.Step}{On(found.Trial, g)}")));
+        string how = string.Join("; ", rest.Take(MostOthers).Select(g => Say.With($"{new MechanismWords(g.Mechanism)} at step {g.Step}{On(found.Trial, g)}")));
         return cases == 0 ? "" : Say.Of(cases, $"Besides, in one case: {how}.", $"Besides, in {cases} cases: {how}.");
     }
 

@@ -19,7 +19,7 @@ internal abstract class MachineDrawing
     private const double LeastLetters = 13;
 
     /// <summary>Letters are never shown larger than this, pixels.</summary>
-    private const double LargestLetters = 17;
+    private const double LargestLetters = 19;
 
     private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
