@@ -67,10 +67,10 @@ public static class WalkDownPaper
 
     private static void Body(StringBuilder page, string notice, string tongues)
     {
-        string walkDown = Text(Say.It("Walk-down"));
+        string walkDown = Text(Say.It("Walk-down")), decide = Say.It("Local rules, the maker's manual and qualified people decide.");
         page.Append("<body class=\"wd\"><header class=\"head\"><span class=\"mark\">Sightglass</span><nav></nav><span class=\"where\" id=\"where\">").Append(walkDown).Append("</span></header>");
         page.Append("<div class=\"kept\" id=\"kept\" role=\"status\"></div><main id=\"main\"><h1 tabindex=\"-1\">").Append(walkDown).Append("</h1><noscript><p>").Append(Text(Say.It("This page needs scripts."))).Append("</p></noscript></main>");
-        page.Append("<footer class=\"foot\"><span>").Append(Text(Say.It("Local rules, the maker’s manual and qualified people decide."))).Append("</span><span>").Append(Text(notice)).Append("</span>").Append(tongues).Append("</footer>");
+        page.Append("<footer class=\"foot\">").Append(notice.Contains(decide, StringComparison.Ordinal) ? "" : $"<span>{Text(decide)}</span>").Append("<span>").Append(Text(notice)).Append("</span>").Append(tongues).Append("</footer>");
         page.Append("<nav class=\"bar\" id=\"bar\" aria-label=\"").Append(Text(Say.It("Walk"))).Append("\" hidden>").Append(Button("back", Say.It("Back"))).Append(Button("places", Say.It("Places")));
         page.Append(Button("hand-in", Say.It("Hand in"))).Append(Button("onward", Say.It("Onward"), "btn key")).Append("</nav>");
         page.Append("<script type=\"application/json\" id=\"words\">").Append(WalkDownWords.Json()).Append("</script>");

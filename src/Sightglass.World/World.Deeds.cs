@@ -66,7 +66,7 @@ public sealed partial class World
     {
         if (Journal is not null)
         {
-            Note(JournalKind.Truth, $"Truth: {new PositionWord(fault.Item, fault.Fault)} of {fault.Item}.");
+            Note(JournalKind.Truth, $"Truth: {fault.Item}, {new PositionWord(fault.Item, fault.Fault)}.");
         }
 
         if (fault.Sticks && fault.Plan.Held is { } held && fault.Plan.Shown is { } shown)
@@ -86,7 +86,7 @@ public sealed partial class World
     {
         if (Journal is not null)
         {
-            Note(JournalKind.Truth, $"Truth: {new PositionWord(item, fault)} of {item} is gone.");
+            Note(JournalKind.Truth, $"Truth: {item}, {new PositionWord(item, fault)}: gone.");
         }
 
         foreach (FaultValue value in Plan.Items[item].Faults[fault])

@@ -44,7 +44,7 @@ public sealed class SearchTests(Site site) : IClassFixture<Site>
         await Answer(page, "Field lamp", "lit");
         await Answer(page, "A notch is heard at the engine", "yes");
         await Answer(page, "Parking brake lamp", "lit");
-        await Expect(first).ToContainTextAsync("Parking brake control at set");
+        await Expect(first).ToContainTextAsync("Parking brake control stands set");
         await Site.Keep(page, "why");
         await Expect(first).ToContainTextAsync("9");
         await page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "Parking brake lamp" }).GetByRole(AriaRole.Button, new() { Name = "take back" }).PressAsync("Enter");

@@ -46,7 +46,7 @@ public sealed class WhyVerbTests
     {
         Call call = await Of("the desk stays dark", "--seen", "feed lamp: lit");
         Assert.Equal(ExitCode.Good, call.Exit);
-        foreach (string says in new[] { "Likeliest now:", "%  light switch at off", "1. light switch: at on? (desk", "qualified people decide" })
+        foreach (string says in new[] { "Likeliest now:", "%  light switch stands off", "1. light switch: on? (desk", "qualified people decide" })
         {
             Assert.Contains(says, call.Output, StringComparison.Ordinal);
         }

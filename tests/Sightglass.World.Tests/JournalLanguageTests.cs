@@ -16,12 +16,12 @@ public sealed class JournalLanguageTests
     {
         (IReadOnlyList<JournalEntry> journal, _) = Run();
         Assert.Contains(journal, j => j.Text == "Instructor puts aft supply valve to closed.");
-        Assert.Contains(journal, j => j.Text == "Truth: leak of centre compartment.");
+        Assert.Contains(journal, j => j.Text == "Truth: centre compartment, leak.");
         using (WordsReader.Into(Books.Curlew.Book, Books.FolderOf("curlew"), []).TongueOf("es").Speak())
         {
             string told = string.Join('\n', journal.Select(j => j.Text));
             Assert.Contains("Instructor pone en «cerrada»: válvula de suministro del compartimento trasero.", told, StringComparison.Ordinal);
-            Assert.Contains("Verdad: falla «fuga» en: compartimento central.", told, StringComparison.Ordinal);
+            Assert.Contains("Verdad: compartimento central, falla «fuga».", told, StringComparison.Ordinal);
             Assert.DoesNotContain("Truth", told, StringComparison.Ordinal);
             Assert.DoesNotContain("puts", told, StringComparison.Ordinal);
         }

@@ -20,7 +20,7 @@ public sealed record BoundScale(double Share, double Bound, double? Asked = null
         for (int i = 0; i <= 4; i++)
         {
             double value = from + ((100 - from) * i / 4);
-            w.Path("c-axis", new SvgPath().Segment(scale.X(value), 44, scale.X(value), 50)).Text("c-lab", scale.X(value), 66, ChartNumber.Text(value, ChartNumber.DecimalsFor(value)), ("text-anchor", "middle"));
+            w.Path("c-axis", new SvgPath().Segment(scale.X(value), 44, scale.X(value), 50)).Text("c-lab", scale.X(value), 66, ChartNumber.Text(value, ChartNumber.DecimalsFor(value)) + (i == 4 ? "\u202F%" : ""), ("text-anchor", "middle"));
         }
 
         if (Asked is { } asked && asked >= from)
@@ -28,6 +28,11 @@ public sealed record BoundScale(double Share, double Bound, double? Asked = null
             string words = Say.It("asked for");
             bool left = scale.X(asked) - TextMeasure.Width(words, TextFace.Sans400, 13) > 8;
             w.Path("c-asked", new SvgPath().Segment(scale.X(asked), 44, scale.X(asked), 12)).Text("c-lab", scale.X(asked) + (left ? -5 : 5), 20, words, ("text-anchor", left ? "end" : "start"));
+        }
+
+        if (Asked is null)
+        {
+            w.Text("c-lab", scale.Left, 16, Say.It("ended well or safely"));
         }
 
         w.Path("c-bar", new SvgPath().Segment(scale.X(Math.Max(Bound, from)), 36, scale.X(100), 36)).Path("c-axis", new SvgPath().Segment(scale.X(Math.Max(Bound, from)), 29, scale.X(Math.Max(Bound, from)), 43));

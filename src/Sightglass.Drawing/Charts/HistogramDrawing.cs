@@ -77,7 +77,7 @@ public static class HistogramDrawing
         int decimals = ChartNumber.DecimalsFor(ChartTicks.RoundStep(to - from, 6));
         foreach ((double value, string anchor, double at) in new[] { (from, "start", 4.0), (to, "end", histogram.Width - 4) })
         {
-            string end = ChartNumber.Text(value, decimals);
+            string end = $"{ChartNumber.Text(value, decimals)}{(value == to ? " " + histogram.Unit : "")}".TrimEnd();
             double width = TextMeasure.Width(end, TextFace.Sans400, 13);
             if (Math.Abs(at - x) > width + half + 8)
             {

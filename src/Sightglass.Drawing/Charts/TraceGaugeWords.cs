@@ -15,7 +15,7 @@ internal sealed record TraceGaugeWords(string Number, bool IsTruth, ImmutableArr
     {
         string Text(double value) => ChartNumber.Text(value, gauge.Decimals);
         string InUnit(double value) => $"{Text(value)} {gauge.Unit}".TrimEnd();
-        double? reading = gauge.Reading.IsEmpty ? null : gauge.Reading[^1].Y;
+        double? reading = gauge.Reading.IsEmpty ? null : gauge.Step > 0 ? Math.Round(gauge.Reading[^1].Y / gauge.Step, MidpointRounding.AwayFromZero) * gauge.Step : gauge.Reading[^1].Y;
         double? truth = gauge.Truth.IsEmpty ? null : gauge.Truth[^1].Y;
         if (reading is not { } shown)
         {

@@ -137,8 +137,9 @@ internal sealed partial class DiagramPlanner
     private void Boxes(List<DiagramNode> gauges)
     {
         double right = Math.Max(_bodyEnd - M.TankGap, _board.Solid().Select(b => b.Right).DefaultIfEmpty(0).Max());
-        double y = Math.Min(_board.Solid().Select(b => b.Low).DefaultIfEmpty(0).Min(), _board.Pipes.SelectMany(p => p.Points).Select(p => p.Y).DefaultIfEmpty(0).Min()) - 14;
-        double Wide(DiagramNode g) => Math.Max(160, Math.Max(_board.Width(g.Label) + 90, Formula(g).Max(l => _board.Width(l)) + 22));
+        IEnumerable<double> tops = _board.Solid().Select(b => b.Low).Concat(_board.Bodies.Where(b => b.Vent is not null).Select(b => b.Box.Low - 28)).Concat(_board.Pipes.SelectMany(p => p.Points).Select(p => p.Y));
+        double y = tops.DefaultIfEmpty(0).Min() - 14;
+        double Wide(DiagramNode g) => Math.Max(160, Math.Max(_board.Width(g.Label, true) + _board.Width("000.0 psi", true) + 34, Formula(g).Max(l => _board.Width(l)) + 22));
         double width = gauges.Select(Wide).DefaultIfEmpty(0).Max();
         foreach (DiagramNode gauge in gauges.OrderByDescending(g => g.Of.Length).ThenBy(g => g.Id, StringComparer.Ordinal))
         {

@@ -61,12 +61,15 @@ internal sealed partial class DiagramPlanner
         .. tank.Out.Where(c => c.Route == DiagramRoute.Drain).Select(c => ((DiagramChain?)c, Slot(c, M.DrainSlot) + Beside(c))),
     ];
 
+    // From a name to the next symbol.
+    private const double Apart = 10;
+
     // Room for names to the right of a drain, where its row has no name in common.
     private double Beside(DiagramChain chain)
     {
         DiagramLink[] firsts = [.. _graph.Chains.Where(c => c.Route == DiagramRoute.Drain && c.Links.Count > 0).Select(c => c.Links[0])];
         bool alike = firsts.Length > 1 && firsts.Select(l => l.Path.Kind).Distinct(StringComparer.Ordinal).Count() == 1;
-        return alike ? 0 : chain.Links.Select(l => _board.Width(l.Path.Label)).DefaultIfEmpty(0).Max();
+        return alike ? 0 : chain.Links.Select(l => _board.Width(l.Path.Label) + Apart).DefaultIfEmpty(0).Max();
     }
 
     // Room for a vertical pipe: the usual, or more for wide symbols.

@@ -181,13 +181,21 @@ internal sealed class DiagramReader(ClassBook book, string? system, int? vehicle
     // "volume of forward compartment" is "forward" to one who looks at the drawing.
     private string Short(string formula)
     {
+        // A gauge that shows one thing alone says it in words: `temperature of cooling water`.
+        if (formula.Split(" of ", 2) is [var quantity, var of] && !quantity.Contains(' ', StringComparison.Ordinal) && _nodes.TryGetValue(of, out DiagramNode? shown))
+        {
+            return Say.With($"{Say.Word(quantity)} of {Lower(shown.Label)}");
+        }
+
         foreach (DiagramNode tank in _nodes.Values.Where(n => n.Role == DiagramRole.Tank).OrderByDescending(n => n.Id.Length))
         {
-            formula = formula.Replace("volume of " + tank.Id, tank.Label.ToLowerInvariant(), StringComparison.Ordinal);
+            formula = formula.Replace("volume of " + tank.Id, Lower(tank.Label), StringComparison.Ordinal);
         }
 
         return formula;
     }
+
+    private static string Lower(string label) => label.Length == 0 ? label : char.ToLowerInvariant(label[0]) + label[1..];
 
     private static string? End(PortReference? reference) =>
         reference is null || !reference.IsItem ? null : reference.Item;

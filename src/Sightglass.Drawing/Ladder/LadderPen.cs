@@ -7,6 +7,15 @@ namespace Sightglass.Drawing.Ladder;
 /// <summary>What the parts of a circuit drawing share.</summary>
 internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramValues values, LadderOptions options, string prefix)
 {
+    /// <summary>Words beside a part, by the size of letters.</summary>
+    internal const double WordSize = 0.92;
+
+    /// <summary>Where they begin, from the line of the part, pixels.</summary>
+    internal const double WordsFrom = 24;
+
+    /// <summary>How far a symbol reaches to its side, with the rays of a lamp, pixels.</summary>
+    internal const double SymbolHalf = 18;
+
     private readonly LadderIds _ids = new(layout.Input);
 
     private double Size => options.LabelSize;
@@ -29,8 +38,9 @@ internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramVa
 
         if (options.Truth)
         {
-            double y = bar.Y + (bar.IsRail ? -(Size * 0.55) : -5);
-            writer.Text("num-lab truth-num", bar.IsRail ? bar.Right : bar.Right + 6, y, values[$"{prefix}wv-{bar.Number}", DiagramDelta.Text], ("id", $"{prefix}wv-{bar.Number}"), ("text-anchor", bar.IsRail ? "end" : null), ("style", FontSize(0.85)));
+            // Below the bar, where the words of the part above do not come; of the frame above it, over its sign.
+            double y = bar.Y + (bar.IsRail ? -(Size * 0.55) : bar.Wire.IsFrame ? -5 : Size);
+            writer.Text("num-lab truth-num", bar.IsRail ? bar.Right : bar.Right + 6, y, values[$"{prefix}wv-{bar.Number}", DiagramDelta.Text], ("id", $"{prefix}wv-{bar.Number}"), ("text-anchor", bar.IsRail ? "end" : null), ("style", FontSize(WordSize)));
         }
 
         writer.Close().Break();
@@ -68,18 +78,18 @@ internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramVa
 
     private void Words(LadderRung rung, string id)
     {
-        double x = rung.X + 24;
+        double x = rung.X + WordsFrom;
         double line = Size * 1.12;
         double y = rung.Y + (Size * 0.32) - ((rung.Words.Length - 1) * line / 2);
         foreach (string words in rung.Words)
         {
-            writer.Text("d-lab", x, y, words, ("style", FontSize(0.92)));
+            writer.Text("d-lab", x, y, words, ("style", FontSize(WordSize)));
             y += line;
         }
 
         if (options.Truth)
         {
-            writer.Text("num-lab truth-num", x, y + 1, values[$"{prefix}la-{id}", DiagramDelta.Text], ("id", $"{prefix}la-{id}"), ("style", FontSize(0.85)));
+            writer.Text("num-lab truth-num", x, y + 1, values[$"{prefix}la-{id}", DiagramDelta.Text], ("id", $"{prefix}la-{id}"), ("style", FontSize(WordSize)));
         }
     }
 
@@ -88,7 +98,7 @@ internal sealed class LadderPen(SvgWriter writer, LadderLayout layout, DiagramVa
         double x = (bar.Left + bar.Right) / 2;
         SvgPath earth = new SvgPath().Segment(x, bar.Y, x, bar.Y + 8).Segment(x - 9, bar.Y + 8, x + 9, bar.Y + 8).Segment(x - 6, bar.Y + 12, x + 6, bar.Y + 12).Segment(x - 3, bar.Y + 16, x + 3, bar.Y + 16);
         writer.Path("d-line", earth);
-        writer.Text("d-lab", x + 13, bar.Y + 16, bar.Wire.Label, ("style", FontSize(0.92)));
+        writer.Text("d-lab", x + 13, bar.Y + 16, bar.Wire.Label, ("style", FontSize(WordSize)));
     }
 
     private string FontSize(double factor) => $"font-size:{SvgNumber.Format(Size * factor)}px";

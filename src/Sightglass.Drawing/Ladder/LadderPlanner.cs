@@ -18,7 +18,8 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
     private readonly List<Bounds> _rows = [];
     private readonly Dictionary<string, LadderWire> _wires = input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
 
-    private double Column => options.LabelSize * 9.2;
+    /// <summary>From a part to the next: words of usual length are broken into lines, and no single one reaches the next part's symbol.</summary>
+    private double Column { get; } = Math.Max(options.LabelSize * 9.2, LadderPen.WordsFrom + LadderPen.SymbolHalf + options.LabelSize + input.Parts.SelectMany(p => p.Label.Split(' ')).Select(w => TextMeasure.Width(w, TextFace.Sans500, options.LabelSize * LadderPen.WordSize)).DefaultIfEmpty(0).Max());
 
     private double Edge => options.LabelSize * 1.6;
 
@@ -130,7 +131,7 @@ internal sealed class LadderPlanner(LadderInput input, LadderOptions options)
         {
             double at = x + (column * Column);
             (double top, double bottom) = (YOf(up), YOf(down));
-            ImmutableArray<string> words = [.. TextMeasure.Wrap(part.Label, TextFace.Sans500, options.LabelSize * 0.92, Column - (options.LabelSize * 3.9))];
+            ImmutableArray<string> words = [.. TextMeasure.Wrap(part.Label, TextFace.Sans500, options.LabelSize * LadderPen.WordSize, Column - (options.LabelSize * 3.9))];
             _rungs.Add(new(part, at, top, bottom, top + (step / 2), part.Plus != up, words));
             _dots.Add((at, top));
             _dots.Add((at, bottom));

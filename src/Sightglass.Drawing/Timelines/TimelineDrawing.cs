@@ -12,7 +12,8 @@ public static class TimelineDrawing
     private const double Numbers = 76;
     private const double Edge = 16;
     private const double Top = 22;
-    private const double Bottom = 26;
+    /// <summary>Below the lanes: numbers of the axis.</summary>
+    public const double Bottom = 26;
     private const double Gap = 10;
     private const double AboveRow = 20;
 
@@ -98,7 +99,8 @@ public static class TimelineDrawing
             w.Path(moment.IsBroken ? "ln-moment ln-moment-bad" : moment.IsTruth ? "ln-moment ln-moment-truth" : "ln-moment", new SvgPath().Segment(x, Top - 4, x, scale.Low));
             w.Close();
             double width = TextMeasure.Width(moment.Words, TextFace.Sans500, Size);
-            double from = Math.Clamp(x - (width / 2), 0, Math.Max(0, lanes.Width - width - 2));
+            // Beside its line, where nothing that stands at the moment goes through the words.
+            double from = x + 8 + width < lanes.Width ? x + 8 : Math.Max(0, x - 8 - width);
             if (taken.All(t => from > t.To + 10 || from + width + 10 < t.From))
             {
                 w.Text(moment.IsBroken ? "ln-word ln-word-bad" : moment.IsTruth ? "ln-word ln-word-truth" : "ln-word", from, Size, moment.Words);

@@ -28,15 +28,16 @@ public static class TrainMapDrawing
         double left = Gap + map.Rows.Select(r => r.Label).Concat(map.Lines.Select(l => l.Name)).Select(t => TextMeasure.Width(t, TextFace.Sans600, Type)).Append(Gutter).Max();
         double scale = (map.Width - left - 4) / map.Vehicles.Sum(v => v.Length);
         ImmutableArray<StripSide> sides = StripSides.Of(map.Book, new StripOptions { Scale = scale, Sides = [SideOf(map)] });
-        double top = StripSides.Height(sides) + 8, names = top + 20, rows = names + 34, lines = rows + (map.Rows.Length * Row) + (map.Rows.IsEmpty ? 0 : Gap);
+        double[] edges = Edges(map, left, scale);
+        ImmutableArray<string>[] kinds = [.. map.Vehicles.Select((v, i) => Kind(v, edges[i + 1] - edges[i] - 6))];
+        double top = StripSides.Height(sides) + 8, names = top + 20, rows = names + 18 + (16 * kinds.Max(k => k.Length)), lines = rows + (map.Rows.Length * Row) + (map.Rows.IsEmpty ? 0 : Gap);
         SvgWriter w = SvgDocument.Begin(svg, "chart", 0, 0, map.Width, lines + (map.Lines.Length * Row) + 6, map.Title);
         double pad = StripSides.Pad * scale;
         w.Open("g", ("transform", $"translate({SvgNumber.Format(left - pad)} {SvgNumber.Format(top)})"));
         OverviewDrawing.Silhouette(w, sides[0]);
         w.Path("mi-rail", new SvgPath().Segment(pad, 0, pad + map.Width - left - 4, 0));
         w.Close();
-        double[] edges = Edges(map, left, scale);
-        Names(w, map, edges, names);
+        Names(w, map, kinds, edges, names);
         for (int i = 0; i < map.Rows.Length; i++)
         {
             Values(w, map.Rows[i], edges, rows + (i * Row));
@@ -65,7 +66,14 @@ public static class TrainMapDrawing
         return edges;
     }
 
-    private static void Names(SvgWriter w, TrainMap map, double[] edges, double y)
+    /// <summary>What a vehicle is, in one line or two: that it is turned stands last and must not be cut off.</summary>
+    private static ImmutableArray<string> Kind(TrainMapVehicle vehicle, double room)
+    {
+        IReadOnlyList<string> lines = TextMeasure.Wrap(vehicle.Kind, TextFace.Sans400, Type, room);
+        return [.. lines.Take(1), .. lines.Count > 1 ? [string.Join(' ', lines.Skip(1))] : Array.Empty<string>()];
+    }
+
+    private static void Names(SvgWriter w, TrainMap map, ImmutableArray<string>[] kinds, double[] edges, double y)
     {
         for (int i = 0; i < map.Vehicles.Length; i++)
         {
@@ -73,7 +81,11 @@ public static class TrainMapDrawing
             (double middle, double room) = ((edges[i] + edges[i + 1]) / 2, edges[i + 1] - edges[i] - 6);
             w.Open("g").Title($"{v.Name}, {v.Kind}");
             w.Text(v.IsLead ? "d-lab strong" : "d-lab", middle, y, TextMeasure.Fit(v.Name, v.IsLead ? TextFace.Sans600 : TextFace.Sans500, Type, room), ("text-anchor", "middle"));
-            w.Text("c-lab", middle, y + 16, TextMeasure.Fit(v.Kind, TextFace.Sans400, Type, room), ("text-anchor", "middle"));
+            for (int line = 0; line < kinds[i].Length; line++)
+            {
+                w.Text("c-lab", middle, y + (16 * (line + 1)), TextMeasure.Fit(kinds[i][line], TextFace.Sans400, Type, room), ("text-anchor", "middle"));
+            }
+
             w.Close();
         }
     }

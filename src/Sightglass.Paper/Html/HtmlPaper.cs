@@ -190,7 +190,13 @@ public static class HtmlPaper
 
     private static void Table(StringBuilder page, PaperBlock.Table table)
     {
-        page.Append("<div class=\"scroll\" tabindex=\"0\"><table><thead><tr>");
+        page.Append("<div class=\"scroll\" tabindex=\"0\"><table>");
+        if (!table.Widths.IsDefaultOrEmpty)
+        {
+            page.Append("<colgroup>").AppendJoin("", table.Widths.Select(w => FormattableString.Invariant($"<col style=\"width:{100 * w / table.Widths.Sum():0}%\" />"))).Append("</colgroup>");
+        }
+
+        page.Append("<thead><tr>");
         foreach (string head in table.Heads)
         {
             page.Append("<th scope=\"col\">").Append(Text(head)).Append("</th>");

@@ -28,7 +28,6 @@ internal static class CircuitPlates
         double scale = (sheet.Large ? room.Type.Small : PdfFile.Readable) / (options.LabelSize * 0.92);
         options = options with { MostWide = room.Width / scale, MostHigh = room.ForDrawing(sheet.Large ? 4 : 2) / scale };
         LadderLayout layout = LadderLayout.Of(input, options);
-        scale = Math.Min(scale, room.Width / layout.Sheet.Width);
         LadderState state = LadderState.Usual(book);
         for (int i = 0; i < layout.Rows.Length; i++)
         {
@@ -39,7 +38,8 @@ internal static class CircuitPlates
             yield return new PaperBlock.Picture(LadderDrawing.Render(row, state, options), all ? Say.With($"System diagram of {system}: {parts}.") : Say.With($"System diagram of {system}, part {i + 1} of {layout.Rows.Length}: {parts}."))
             {
                 Caption = i == 0 ? caption.And(" " + Say.It("Switches and breakers stand as usual, contacts as they do without current.")) : caption,
-                Scale = scale,
+                // Only a row that no sheet holds has smaller letters.
+                Scale = Math.Min(scale, room.Width / row.Sheet.Width),
             };
         }
     }

@@ -37,7 +37,7 @@ public static class HaulPicture
                 AcrossUnit = QuantityFormat.Symbol(way),
                 Across = (way.FromSi(route.From), way.FromSi(route.To)),
                 Charts = Charts(run),
-                Bands = [new(Say.It("place"), [.. route.Places.Select(p => (way.FromSi(p.At), Say.Book(p.Name)))])],
+                Bands = [new("", [.. route.Places.Select(p => (way.FromSi(p.At), Say.Book(p.Name)))])],
             },
             svg);
     }

@@ -9,10 +9,10 @@ public static class TrainNumbers
     public static IEnumerable<(string Name, string Value, string Says)> Of(TrainCheckResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        yield return (Say.It("Length"), TrainWords.Length(result.Vehicles.Sum(v => v.Class.Length)), Say.Of(result.Vehicles.Length, $"{result.Vehicles.Length} vehicle", $"{result.Vehicles.Length} vehicles"));
+        yield return (Say.It("Length"), TrainWords.Length(result.Vehicles.Sum(v => v.Class.Length)), Say.Of(result.Vehicles.Length, $"in {result.Vehicles.Length} vehicle", $"in {result.Vehicles.Length} vehicles"));
         if (result.Brakes is { } brakes)
         {
-            yield return (Say.It("Brakes that work"), TrainWords.Percent(brakes.Share), Say.With($"{brakes.WorkingAxles:0.#} of {brakes.Axles} axles"));
+            yield return (Say.It("Brakes that work"), TrainWords.Percent(brakes.Share), Say.With($"on {brakes.WorkingAxles:0.#} of {brakes.Axles} axles"));
         }
 
         foreach ((string, string, string) row in Power(result).Concat(Pull(result)))
@@ -72,11 +72,11 @@ public static class TrainNumbers
             yield break;
         }
 
-        yield return (Say.It("Mass"), TrainWords.Tons(pull.Mass), Say.With($"{TrainWords.Tons(pull.Trailing)} of it hang on"));
+        yield return (Say.It("Mass"), TrainWords.Tons(pull.Mass), Say.With($"of which {TrainWords.Tons(pull.Trailing)} hang on"));
         yield return (Say.It("May hang on"), TrainWords.Tons(pull.Tonnage), Say.It("by the rule"));
         yield return (Say.It("To start"), TrainWords.Force(pull.ToStart), "");
-        yield return (Say.It("Pull at the rail"), TrainWords.Force(pull.Adhesion), Say.With($"adhesion {TrainWords.Percent(result.Consist.Adhesion)}"));
-        yield return (Say.It("Balance speed"), pull.BalanceSpeed > 0 ? TrainWords.Speed(pull.BalanceSpeed) : Say.It("none"), Say.With($"{TrainWords.Power(pull.Power)} at the rail, head-end power taken off"));
+        yield return (Say.It("Pull at the rail"), TrainWords.Force(pull.Adhesion), Say.With($"at an adhesion of {TrainWords.Percent(result.Consist.Adhesion)}"));
+        yield return (Say.It("Balance speed"), pull.BalanceSpeed > 0 ? TrainWords.Speed(pull.BalanceSpeed) : Say.It("none"), Say.With($"with {TrainWords.Power(pull.Power)} at the rail, head-end power taken off"));
         if (result.Consist.Grade > 0)
         {
             yield return (Say.It("Held by air"), TrainWords.Force(pull.BrakeForce), Say.With($"set in full; the grade pulls {TrainWords.Force(pull.GradeForce)}"));

@@ -144,7 +144,7 @@ public static class TrainPaper
             .Select(g => new PaperBlock.Notice(g.First().Gravest!.Caution.Word, PaperText.Strong(Say.Begin(Say.List(g.Select(s => s.Line))) + ". ").And(Say.Book(g.Key))));
 
     private static PaperBlock.Table Table(IEnumerable<(string Name, string Value, string Says)> rows) =>
-        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create<PaperText>(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.3, 3.4], RowHeads = true };
+        new([Say.It("What"), Say.It("How much")], [.. rows.Select(r => ImmutableArray.Create<PaperText>(r.Name, PaperText.Strong(r.Value).And(r.Says.Length > 0 ? " " + r.Says : "")))]) { Widths = [1.7, 3], RowHeads = true };
 
     private static IEnumerable<PaperBlock> Answers(TrainCheckResult result)
     {

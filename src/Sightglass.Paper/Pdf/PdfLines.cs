@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Sightglass.Basics.Quantities;
 using Sightglass.Paper.Document;
 
 namespace Sightglass.Paper.Pdf;
@@ -65,7 +66,7 @@ internal static class PdfLines
             {
                 part.Append(run.Text[i]);
                 bool last = i + 1 == run.Text.Length;
-                if (run.Text[i] == ' ' && (last || run.Text[i + 1] != ' '))
+                if (run.Text[i] == ' ' && (last || run.Text[i + 1] != ' ') && !IsBeforeUnit(run.Text, i))
                 {
                     word.Add((part.ToString(), face));
                     yield return [.. word];
@@ -84,6 +85,18 @@ internal static class PdfLines
         {
             yield return [.. word];
         }
+    }
+
+    /// <summary>Whether a space stands between a number and its unit, which stay together.</summary>
+    private static bool IsBeforeUnit(string text, int space)
+    {
+        if (space == 0 || !char.IsAsciiDigit(text[space - 1]))
+        {
+            return false;
+        }
+
+        int end = text.IndexOf(' ', space + 1);
+        return UnitTable.Find(text[(space + 1)..(end < 0 ? text.Length : end)].TrimEnd('.', ',', ';', ':', ')')) is not null;
     }
 
     private static PaperFace FaceOf(RunStyle style, PaperFace plain)

@@ -185,6 +185,11 @@ public static class TrialPage
             page.Append("</table></div></div>");
         }
 
+        if (TrialWords.Others(findings) is { Length: > 0 } others)
+        {
+            page.Append("<p>").Append(WebUtility.HtmlEncode(others)).Append("</p>");
+        }
+
         page.Append("</section>");
     }
 }

@@ -16,6 +16,9 @@ public static class TrialWords
     /// <summary>Road numbers that are told by name in a sentence.</summary>
     private const int MostNumbers = 6;
 
+    /// <summary>Ways to fail that are told in a sentence, beside those laid out.</summary>
+    private const int MostOthers = 4;
+
     /// <summary>With the bound in bold for a page.</summary>
     public static string Verdict(TrialResult result)
     {
@@ -39,6 +42,16 @@ public static class TrialWords
     {
         ArgumentNullException.ThrowIfNull(failure);
         return Say.Begin(Say.With($"{new MechanismWords(failure.Group.Mechanism)} at step {failure.Group.Step}{On(result, failure.Group)}"));
+    }
+
+    /// <summary>Failures that are not laid out: of how many cases, how and at which step; empty where all are.</summary>
+    public static string Others(TryResult found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        FailureGroup[] rest = [.. found.Trial.Groups.Where(g => found.Failures.All(f => f.Group != g))];
+        int cases = rest.Sum(g => g.Cases.Length);
+        string how = string.Join("; ", rest.Take(MostOthers).Select(g => Say.With($"{new MechanismWords(g.Mechanism)} at step {g.Step}{On(found.Trial, g)}")));
+        return cases == 0 ? "" : Say.Of(cases, $"Besides, in one case: {how}.", $"Besides, in {cases} cases: {how}.");
     }
 
     /// <summary>Where a failure happened on some of the machines only: <c>, only on road number 4112</c>; empty where it happened on all.</summary>

@@ -12,5 +12,5 @@ namespace Sightglass.Trials.Causes;
 public sealed record Cause(Item Item, string? Fault, string? Position, double Likelihood)
 {
     /// <summary>As an instructor says it: <c>load contactor: open coil</c>, <c>isolation switch at isolated</c>.</summary>
-    public string Words => Fault is { } fault ? Say.With($"{Item.Name}: {new PositionWord(Item.Name, fault)}") : Say.With($"{Item.Name} at {new PositionWord(Item.Name, Position!)}");
+    public string Words => Fault is { } fault ? Say.With($"{Item.Name}: {new PositionWord(Item.Name, fault)}") : Say.With($"{Item.Name} stands {new PositionWord(Item.Name, Position!)}");
 }

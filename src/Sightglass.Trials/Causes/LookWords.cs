@@ -50,7 +50,7 @@ public static class LookWords
     private static string Position(Item item, double least, double most, int shows)
     {
         string[] there = [.. item.Positions.Where((_, i) => shows == 0 ? i >= least && i <= most : shows < 0 ? i < least : i > most).Select(p => new PositionWord(item.Name, p).ToString())];
-        return Say.With($"at {string.Join(" / ", there)}");
+        return string.Join(" / ", there);
     }
 
     private static string Reading(Reading reading, double least, double most, int shows)

@@ -78,7 +78,8 @@ public static class TrainWords
         };
     }
 
-    public static string Tons(double kilograms) => Both(kilograms, "t", 0.1, 0.1);
+    /// <summary>To a tenth, from a thousand tons on to one.</summary>
+    public static string Tons(double kilograms) => kilograms < 1e6 ? Both(kilograms, "t", 0.1, 0.1) : Both(kilograms, "t", 1, 1);
 
     public static string Force(double newtons) => Both(newtons, "kN", 1, 100);
 

@@ -12,7 +12,7 @@ namespace Sightglass.Web.Machine;
 internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
 {
     /// <summary>As wide as the page at 1440, in the letters of the page.</summary>
-    private static readonly LadderOptions s_options = new() { MostWide = 1340 };
+    private static readonly LadderOptions s_options = new() { LabelSize = 14, MostWide = 1340 };
 
     private readonly LadderLayout _layout = LadderLayout.Of(input, s_options);
 
@@ -24,6 +24,8 @@ internal sealed class CircuitPicture(LadderInput input) : MachineDrawing
     public override bool IsLine => false;
 
     public override Bounds Sheet => _layout.Sheet;
+
+    protected override double Letters => s_options.LabelSize;
 
     public override string Key => Say.It("Contacts stand as they are: aslant open, upright made. A lamp that is lit has rays; a coil that is up, and what is at work, is solid.");
 

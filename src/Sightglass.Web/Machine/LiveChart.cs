@@ -50,7 +50,9 @@ internal static class LiveChart
         }
 
         double from = Math.Max(0, seen.Now.Seconds - Sampler.TraceSeconds);
-        string Text(double value) => QuantityFormat.Text(gauge.Unit.ToSi(value), gauge.Unit, gauge.Resolution);
+        string Text(double value, double resolution) => QuantityFormat.Text(gauge.Unit.ToSi(value), gauge.Unit, resolution);
+        // The truth has no steps of five: it is told to the decimal in which the gauge is read.
+        double fine = Math.Pow(10, Math.Floor(Math.Log10(gauge.Resolution / gauge.Unit.Factor) + 1e-9)) * gauge.Unit.Factor;
         ImmutableArray<(double X, double Y)> reading = Points(gauge, seen, g => g.Reading);
         ImmutableArray<(double X, double Y)> real = truth ? Points(gauge, seen, g => g.Truth) : [];
         TimeChart chart = new()
@@ -58,8 +60,8 @@ internal static class LiveChart
             Title = Say.With($"{gauge.Label} over the last thirty minutes"),
             Series =
             [
-                new(Say.It("shows"), reading) { End = reading.IsEmpty ? null : Say.With($"shows {Text(reading[^1].Y)}") },
-                new(Say.It("truth"), real, true) { End = real.IsEmpty ? null : Say.With($"truth {Text(real[^1].Y)}") },
+                new(Say.It("shows"), reading) { End = reading.IsEmpty ? null : Say.With($"shows {Text(reading[^1].Y, gauge.Resolution)}") },
+                new(Say.It("truth"), real, true) { End = real.IsEmpty ? null : Say.With($"truth {Text(real[^1].Y, fine)}") },
             ],
             Events = [.. seen.Journal.Select(j => new ChartEvent(j.Time.Seconds, j.Text, j.Kind == JournalKind.Truth))],
             Across = (from, from + Sampler.TraceSeconds),

@@ -15,6 +15,12 @@ internal abstract class MachineDrawing
 {
     protected const string Prefix = "d-";
 
+    /// <summary>Where a drawing stands beside other things it scrolls before its letters are smaller than this, pixels.</summary>
+    private const double LeastLetters = 13;
+
+    /// <summary>Letters are never shown larger than this, pixels.</summary>
+    private const double LargestLetters = 19;
+
     private static readonly ConditionalWeakTable<Plan, ConcurrentDictionary<(string Tongue, string System, int Vehicle, string Crossed), MachineDrawing>> s_drawn = [];
 
     /// <summary>Whether lines go through from end to end, so that it is wide.</summary>
@@ -33,6 +39,12 @@ internal abstract class MachineDrawing
     public virtual bool IsEmpty => false;
 
     public abstract Bounds Sheet { get; }
+
+    /// <summary>What a page needs to know of its size: as wide as it is drawn, where it scrolls rather than shrinks, and how wide it may grow, so that a system of one tank does not shout.</summary>
+    public string Size => FormattableString.Invariant($"{(Goes ? $"--natural:{(int)Sheet.Width}px;" : "")}--least:{Math.Ceiling(Sheet.Width * LeastLetters / Letters)}px;--most:{Math.Ceiling(Sheet.Width * LargestLetters / Letters)}px");
+
+    /// <summary>Size of its letters as it is drawn, pixels.</summary>
+    protected abstract double Letters { get; }
 
     /// <summary>How to read it, in a sentence.</summary>
     public abstract string Key { get; }

@@ -43,6 +43,8 @@ internal sealed class PipePicture : MachineDrawing
 
     public override Bounds Sheet => _layout.Sheet;
 
+    protected override double Letters => _options.LabelSize;
+
     public override string Key => _layout.Input.Nodes.Any(n => n.Symbol is DiagramSymbol.Contact or DiagramSymbol.Breaker)
         ? Say.It("Arm in line: closed, current can pass. Arm aslant: open.")
         : Say.It("Handle in line with the pipe: open. Handle across, valve solid: closed.");

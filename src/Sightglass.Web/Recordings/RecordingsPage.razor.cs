@@ -4,16 +4,12 @@ using Microsoft.JSInterop;
 using Sightglass.Basics.Language;
 using Sightglass.Book.Model;
 using Sightglass.Book.Recordings;
-using Sightglass.Web.Live;
 
 namespace Sightglass.Web.Recordings;
 
 /// <summary>Recordings of the book, and files that may become some: those that lie in its folder, and those that somebody brings.</summary>
 public sealed partial class RecordingsPage
 {
-    [Inject]
-    private MachineRoom Room { get; set; } = null!;
-
     [Inject]
     private RecordingDesk Desk { get; set; } = null!;
 

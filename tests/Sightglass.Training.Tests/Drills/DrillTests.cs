@@ -224,7 +224,7 @@ public sealed class DrillTests
     private static string[] Faults(BoundDrill drill, ulong number)
     {
         DrillResult idle = DrillTrial.Run(drill, new(1, number), [], tell: true);
-        return [.. idle.Journal.Select(j => j.Text).Where(t => t.StartsWith("Truth: ", StringComparison.Ordinal)).Select(t => t[7..t.IndexOf(" of ", StringComparison.Ordinal)])];
+        return [.. idle.Journal.Select(j => j.Text).Where(t => t.StartsWith("Truth: ", StringComparison.Ordinal)).Select(t => t[(t.LastIndexOf(", ", StringComparison.Ordinal) + 2)..^1])];
     }
 
     private static BoundDrill Bind(string name)

@@ -29,16 +29,16 @@ public sealed class LoadLadderTests
 
     /// <summary>Air, wires, parking brake, isolation, protection and engine all keep it from loading (common practice, no source).</summary>
     [Theory]
-    [InlineData("front brake pipe angle cock at open")]
-    [InlineData("parking brake control at set")]
-    [InlineData("isolation switch at isolated")]
-    [InlineData("reverser at centred")]
-    [InlineData("control line breaker at off")]
-    [InlineData("high voltage cabinet at open")]
+    [InlineData("front brake pipe angle cock stands open")]
+    [InlineData("parking brake control stands set")]
+    [InlineData("isolation switch stands isolated")]
+    [InlineData("reverser stands centred")]
+    [InlineData("control line breaker stands off")]
+    [InlineData("high voltage cabinet stands open")]
     [InlineData("traction circuit: grounded")]
     [InlineData("load contactor: open coil")]
-    [InlineData("emergency cut-off valve at tripped")]
-    [InlineData("alerter at timed out")]
+    [InlineData("emergency cut-off valve stands tripped")]
+    [InlineData("alerter stands timed out")]
     public void Load_CanBeKeptFrom_ByThis(string cause) => Assert.Contains(cause, s_table.Value.Causes.Select(c => c.Words));
 
     private static string Missed(CauseTrialResult result) =>

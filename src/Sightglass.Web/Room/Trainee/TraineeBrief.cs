@@ -37,7 +37,7 @@ internal static class TraineeBrief
             page.Append("</ul>");
         }
 
-        page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid. Local rules, the maker’s manual and qualified people decide; a real machine is never worked by what this page says."))).Append("</p>");
+        page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A real machine is never worked by what this page says."))).Append("</p>");
         page.Append(alone
             ? Html.Button("go", Html.Encode(Say.It("Begin")), "go", null, "btn key")
             : $"<p class=\"waits\" role=\"status\">{Html.Encode(Say.It("The instructor begins it."))}</p>");

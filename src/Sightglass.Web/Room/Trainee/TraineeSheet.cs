@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using Sightglass.Basics.Language;
-using Sightglass.Basics.Quantities;
 using Sightglass.Book.Model;
 using Sightglass.Training.Drills;
 using Sightglass.Training.Evaluation;
@@ -57,7 +57,7 @@ internal static class TraineeSheet
             page.Append("<div class=\"again\">").Append(Html.Button("again", Html.Encode(Say.It("Once more")), "practise", [("what", bound.Drill.Name)], "btn key")).Append(" <a class=\"btn\" href=\"/drill/free\">").Append(Html.Encode(Say.It("Another drill"))).Append("</a></div>");
         }
 
-        return page.Append("<p class=\"small\">").Append(Html.Encode(Say.It("A training aid with an invented machine. Local rules, the maker’s manual and qualified people decide."))).Append("</p></div>").ToString();
+        return page.Append("</div>").ToString();
     }
 
     private static void Sheet(StringBuilder page, EvaluationSheet sheet, Drill drill)
@@ -78,5 +78,5 @@ internal static class TraineeSheet
         page.Append("</ol>");
     }
 
-    private static string Number(double points) => QuantityFormat.Number(points, UnitTable.Get("1"), 0.5);
+    private static string Number(double points) => points.ToString("0.#", CultureInfo.InvariantCulture);
 }
