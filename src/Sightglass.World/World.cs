@@ -31,7 +31,9 @@ public sealed partial class World
     private readonly double[] _slots;
     private readonly double[] _applied;
     private readonly List<Sentinel> _sentinels = [];
-    private readonly Stack<Sentinel> _idle = new();
+
+    // As many as most runs wait for at once: a lane whose hundredth case is the first to wait for one more takes no memory for it then.
+    private readonly Stack<Sentinel> _idle = new(Enumerable.Range(0, 16).Select(_ => new Sentinel()));
     private readonly ResolverRoom[] _rooms;
     private readonly SimTime[] _viewAt;
     private readonly List<Person> _people = [];
