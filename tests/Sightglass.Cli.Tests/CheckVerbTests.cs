@@ -56,6 +56,30 @@ public sealed class CheckVerbTests
         Assert.Equal(4, answer.GetProperty("findings")[0].GetProperty("line").GetInt32());
     }
 
+    /// <summary>A report that a card tells in its own words, with a letter wrong: it would never count for whoever works by the card.</summary>
+    [Fact]
+    public async Task Check_ADrillToldAsNoCardTellsIt_SaysWhereAndWhatWouldBeRight()
+    {
+        using ScratchFolder scratch = new();
+        string demo = Path.Combine(Call.Root, "books", "curlew");
+        foreach (string file in Directory.EnumerateFiles(demo, "*", SearchOption.AllDirectories))
+        {
+            string path = scratch.At(Path.GetRelativePath(demo, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.Copy(file, path);
+        }
+
+        string drills = scratch.At("drills/power.yaml");
+        string[] lines = File.ReadAllLines(drills);
+        int at = Array.FindIndex(lines, l => l.Contains("told as: [\"the headlight is lit\"]", StringComparison.Ordinal));
+        lines[at] = lines[at].Replace("headlight is lit\"", "headlight is lid\"", StringComparison.Ordinal);
+        File.WriteAllLines(drills, lines);
+        Call call = await Call.Of("check", scratch.Folder);
+        Assert.Equal(ExitCode.No, call.Exit);
+        Assert.Contains($"power.yaml:{at + 1}:7: W031: no card that solves the drill tells `the headlight is lid`; did you mean `the headlight is lit`?", call.Output, StringComparison.Ordinal);
+        Assert.Contains("1 error", call.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Check_NoFolder_IsWrongUse()
     {

@@ -74,6 +74,7 @@ internal sealed class BookInspection
         {
             inspection.ReadSituations(read);
             inspection.Cards = [.. cards.Select(c => inspection.With(c.GetAwaiter().GetResult())).OfType<Card>()];
+            inspection.CheckTold(read);
         }
 
         return inspection;
@@ -148,6 +149,28 @@ internal sealed class BookInspection
         }
 
         foreach (Task<DiagnosticList> one in others.TakeWhile(_ => !Found.HasErrors)) // what comes after an error is often its consequence
+        {
+            Found.AddRange(one.GetAwaiter().GetResult());
+        }
+    }
+
+    /// <summary>Whether what drills say that cards tell is told by them.</summary>
+    private void CheckTold(ClassBook book)
+    {
+        if (Found.HasErrors)
+        {
+            return;
+        }
+
+        ILookup<string, Card> cards = Cards.ToLookup(c => Path.GetFileNameWithoutExtension(c.Source.Path), StringComparer.Ordinal);
+        Task<DiagnosticList>[] drills = [.. book.Drills.Values.OrderBy(d => d.Span).Select(d => Beside(found =>
+        {
+            if (book.Situations.TryGetValue(d.Situation, out Situation? situation) && Fleet.MachineOf(null, situation.Train) is { } plan)
+            {
+                DrillCards.CheckTold(d, plan, d.SolvedBy.SelectMany(name => cards[name]), found);
+            }
+        }))];
+        foreach (Task<DiagnosticList> one in drills)
         {
             Found.AddRange(one.GetAwaiter().GetResult());
         }

@@ -4,6 +4,7 @@ using Sightglass.Book.Model;
 using Sightglass.Cards;
 using Sightglass.Cards.Programs;
 using Sightglass.Cards.Tree;
+using Sightglass.Plant.Plans;
 using Sightglass.Trials;
 using Sightglass.World.Runs;
 using Sightglass.World.Situations;
@@ -38,14 +39,31 @@ public static class DrillCards
             cards.Add(card);
         }
 
-        string[] told = [.. cards.SelectMany(c => TrialPreparation.Choices(drill.Plan, c, [])).SelectMany(c => c.Program.Ops).Select(TextOf).OfType<string>().Distinct()];
-        foreach ((DrillReport report, string text) in drill.Drill.Reports.SelectMany(r => r.ToldAs.Where(t => !told.Contains(t)).Select(t => (r, t))))
-        {
-            notes.Error("W031", report.Span, $"no card that solves the drill tells `{text}`", Nearest.DidYouMean(text, told) ?? "write the sentence as it stands in the card");
-        }
-
+        CheckTold(drill.Drill, drill.Plan, cards, notes);
         found.AddRange(notes);
         return notes.HasErrors ? null : cards.ToImmutable();
+    }
+
+    /// <summary>Whether each report that names sentences of cards names such as they tell: one that none tells would never be counted for who works by the card.</summary>
+    /// <param name="drill">Of the book.</param>
+    /// <param name="plan">Of its machine or train.</param>
+    /// <param name="cards">That solve it, read in the plan's names.</param>
+    /// <param name="found">Takes W031.</param>
+    public static void CheckTold(Drill drill, Plan plan, IEnumerable<Card> cards, DiagnosticList found)
+    {
+        ArgumentNullException.ThrowIfNull(drill);
+        ArgumentNullException.ThrowIfNull(cards);
+        ArgumentNullException.ThrowIfNull(found);
+        if (drill.Reports.All(r => r.ToldAs.IsEmpty))
+        {
+            return;
+        }
+
+        string[] told = [.. cards.SelectMany(c => TrialPreparation.Choices(plan, c, [])).SelectMany(c => c.Program.Ops).Select(TextOf).OfType<string>().Distinct()];
+        foreach ((DrillReport report, string text) in drill.Reports.SelectMany(r => r.ToldAs.Where(t => !told.Contains(t)).Select(t => (r, t))))
+        {
+            found.Error("W031", report.Span, $"no card that solves the drill tells `{text}`", Nearest.DidYouMean(text, told) ?? "write the sentence as it stands in the card");
+        }
     }
 
     private static string? TextOf(CardOp op) => op switch

@@ -56,7 +56,8 @@ public sealed partial class ColumnFields
 
     private string MeaningOf(string text) => Column.As.FirstOrDefault(a => a.Text == text).Means ?? "";
 
-    private ColumnMapping With(string text, string means) => Column with { As = [.. Look.Texts.Select(t => (t, t == text ? means : MeaningOf(t))).Where(a => a.Item2.Length > 0)] };
+    /// <summary>What is said of texts that do not occur in this file stays.</summary>
+    private ColumnMapping With(string text, string means) => Column with { As = [.. Look.Texts.Select(t => (t, t == text ? means : MeaningOf(t))).Where(a => a.Item2.Length > 0), .. Column.As.Where(a => !Look.Texts.Contains(a.Text))] };
 
     private static string One(ChangeEventArgs change) => change.Value?.ToString()?.Trim() ?? "";
 

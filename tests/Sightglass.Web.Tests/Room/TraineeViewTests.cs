@@ -104,6 +104,38 @@ public sealed partial class TraineeViewTests : IDisposable
         Assert.True(walked > 5, $"walked {walked} times");
     }
 
+    /// <summary>Whoever comes to what is shut is told so, and where there is no way any more; while they walk they know of nothing.</summary>
+    [Fact]
+    public void Pieces_NobodyGetsThere_SayWhatWasFoundOut()
+    {
+        GoTo("cab steps, right");
+        string[] gates = ["cab steps and grab irons", "emergency window exit", "machinery door, right", "machinery door, left", "rear ladders"];
+        foreach (string gate in gates)
+        {
+            Assert.Null(_session.Do(new WorldAction.PutIn(gate, gate.Contains("door", StringComparison.Ordinal) ? "stuck" : "cannot be used", ImmutableSortedDictionary<string, double>.Empty)));
+        }
+
+        WorldAction walk = new WorldAction.Walk(_seat.Person, "cab rear wall");
+        Assert.DoesNotContain("Nobody gets by", Signs(), StringComparison.Ordinal);
+        Assert.Null(_session.Act(walk));
+        _session.Forward(_session.Current.Now + SimTime.FromSeconds(10));
+        Assert.Equal("cab rear wall", _session.Current.Sights[_seat.Person].Towards);
+        _session.Forward(_session.Current.Now + SimTime.FromSeconds(300));
+        foreach (string gate in gates.Where(g => g != "emergency window exit" || Signs().Contains(g, StringComparison.Ordinal)))
+        {
+            Assert.Contains($"Nobody gets by: {gate}.", Signs(), StringComparison.Ordinal);
+        }
+
+        Assert.Contains("There is no way to cab rear wall.", Signs(), StringComparison.Ordinal);
+        Assert.Equal(World.People.Hindrance.NoWay, _session.Ask(w => w.HindranceOf(walk)));
+        Assert.Null(_session.Do(new WorldAction.TakeOut(gates[0], "cannot be used")));
+        _session.Forward(_session.Current.Now + SimTime.FromSeconds(1));
+        Assert.DoesNotContain(gates[0], Signs(), StringComparison.Ordinal);
+        Assert.Equal(World.People.Hindrance.None, _session.Ask(w => w.HindranceOf(walk)));
+
+        string Signs() => System.Net.WebUtility.HtmlDecode(_view.Pieces().Single(p => p.Id == "signs").Html);
+    }
+
     [Fact]
     public void Pieces_OnTheWay_ShowNothingToRead()
     {

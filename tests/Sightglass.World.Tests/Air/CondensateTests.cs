@@ -1,4 +1,8 @@
+using Sightglass.Basics.Diagnostics;
+using Sightglass.Book;
 using Sightglass.Plant.Calculators;
+using Sightglass.Plant.Kinds;
+using Sightglass.Plant.Plans;
 using Sightglass.World.Tests.Trade;
 
 namespace Sightglass.World.Tests.Air;
@@ -108,5 +112,13 @@ public sealed class CondensateTests
 
         Assert.True(open.At(3720, "water of reservoir") < 0.01 * Litre);
         Assert.True(frozen.At(3720, "water of reservoir") > 5 * Litre);
+    }
+
+    [Fact]
+    public void Compile_CooledByWhatIsNoCooler_SaysWhatWouldBeRight()
+    {
+        DiagnosticList found = [];
+        Assert.Null(PlanCompiler.Compile(BookReader.Read([new SourceText("book.yaml", Machine.Replace("cooled by: cooler", "cooled by: relief", StringComparison.Ordinal))], [], KindLibrary.Catalog, found)!, found));
+        Assert.Equal("P061", Assert.Single(found, d => d.Severity == Severity.Error).Code);
     }
 }
