@@ -22,6 +22,35 @@ public sealed class DrillTests(Site site) : IClassFixture<Site>
     /// <summary>A drill waits for the plan of its machine, beside the tests of other projects.</summary>
     private static readonly LocatorAssertionsToBeVisibleOptions s_patience = new() { Timeout = 120_000 };
 
+    /// <summary>Steps and doors that nobody gets by: the page knows of nothing before somebody stands there, then says what was found out.</summary>
+    [Theory]
+    [InlineData("K. Kestrel", 1440, 900, ColorScheme.Light)]
+    [InlineData("L. Larch", 390, 844, ColorScheme.Dark)]
+    public async Task Drill_NobodyGetsOut_IsFoundOutAtTheDoor(string name, int width, int height, ColorScheme scheme)
+    {
+        IPage page = await ComeIn(name, width, height, scheme, []);
+        Seat seat = site.Room.Seats.Single(s => s.Name == name);
+        Assert.Null(site.Room.Begin(Dark, 1, Case(breakerAlone: true), [seat], alone: true));
+        await Expect(page.Locator("#go")).ToBeVisibleAsync(s_patience);
+        await page.Locator("#go").PressAsync("Enter");
+        await Expect(page.Locator("#where")).ToContainTextAsync("Cab");
+        foreach (string shut in new[] { "cab steps and grab irons", "emergency window exit", "machinery door, right", "machinery door, left", "rear ladders" })
+        {
+            Assert.Null(seat.Drill!.Session!.Do(new WorldAction.PutIn(shut, shut.Contains("door", StringComparison.Ordinal) ? "stuck" : "cannot be used", System.Collections.Immutable.ImmutableSortedDictionary<string, double>.Empty)));
+        }
+
+        await page.Locator("#far-place").SelectOptionAsync("cab steps, right");
+        await page.Locator("#far-go").PressAsync("Enter");
+        await Expect(page.Locator("#where")).ToContainTextAsync("On the way to cab steps, right");
+        await page.Locator("#pace-120").PressAsync("Enter");
+        await Expect(page.Locator(".signs")).ToContainTextAsync("Nobody gets by: cab steps and grab irons", new() { Timeout = 120_000 });
+        await Expect(page.Locator(".signs")).ToContainTextAsync("There is no way to cab steps, right.", new() { Timeout = 120_000 });
+        await page.Locator("#pace-2").PressAsync("Enter");
+        await page.Locator("#far-go").PressAsync("Enter");
+        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("there is no way for you");
+        await Clean(page, $"shut-{width}");
+    }
+
     /// <summary>By keyboard alone: in, told what it is about, walk, read, operate, report, done, passed; nothing of what the places do not show came over the wire.</summary>
     [Fact]
     public async Task Drill_WorkedByKeyboard_IsPassedAndTheWireHeldNoMore()

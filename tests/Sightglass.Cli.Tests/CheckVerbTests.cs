@@ -72,7 +72,7 @@ public sealed class CheckVerbTests
         string drills = scratch.At("drills/power.yaml");
         string[] lines = File.ReadAllLines(drills);
         int at = Array.FindIndex(lines, l => l.Contains("told as: [\"the headlight is lit\"]", StringComparison.Ordinal));
-        lines[at] = lines[at].Replace("headlight is lit\"", "headlight is lid\"", StringComparison.Ordinal);
+        lines[at] = lines[at].Replace("[\"the headlight is lit", "[\"the headlight is lid", StringComparison.Ordinal);
         File.WriteAllLines(drills, lines);
         Call call = await Call.Of("check", scratch.Folder);
         Assert.Equal(ExitCode.No, call.Exit);

@@ -114,7 +114,7 @@ internal static class TraineePlace
     /// <summary>What somebody has found out about the ways.</summary>
     private static string[] Found(ImmutableArray<string> shut, string? missed) =>
     [
-        .. shut.Select(s => Say.With($"Nobody gets by: {s}.")),
+        .. shut.IsEmpty ? Array.Empty<string>() : [Say.With($"Nobody gets by: {string.Join("; ", shut)}.")],
         .. missed is null ? Array.Empty<string>() : [Say.With($"There is no way to {missed}.")],
     ];
 
