@@ -1,5 +1,5 @@
 // What is wider than its frame says so at the edge where it goes on, and is reached by keys.
-const frames = '.diagram-frame,.along-scroll,.trend-scroll,.bet-charts,.paper .scroll,.paper .plate';
+const frames = '.diagram-frame,.deep-plate,.along-scroll,.trend-scroll,.bet-charts,.paper .scroll,.paper .plate';
 
 function look(frame) {
   const room = frame.scrollWidth - frame.clientWidth;
