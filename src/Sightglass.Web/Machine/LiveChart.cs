@@ -111,6 +111,7 @@ internal static class LiveChart
 
         double low = Math.Floor(((values.Min() - minimum) / step) - 0.3);
         double high = Math.Ceiling(((values.Max() - minimum) / step) + 0.3);
+        low = values.Min() >= minimum ? Math.Max(low, 0) : low; // no scale goes below its least where nothing does
         while (high - low < 4)
         {
             (low, high) = low > 0 ? (low - 1, high) : (low, high + 1);
