@@ -65,7 +65,7 @@ internal static class RoomsBench
         report.Section(FormattableString.Invariant($"Live drills, the whole locomotive and {Cars} cars, {(watched ? "looked at by the trainee" : "with nobody looking")}"));
         report.Line(FormattableString.Invariant($"Each goes on every {Beat} s for {Seconds} s{(watched ? ", with all that the trainee sees" : "")}, journal and evaluation as it falls. In time: done within {Late * 1000:0} ms of its moment."));
         report.Line();
-        report.Header("drills", "looks in time", "processor, of one core", "of a look, microseconds", "memory a drill, kB");
+        report.Header("drills", "looks in time", "latest, ms", "collector stops all, ms (longest)", "processor, of one core", "of a look, microseconds", "memory a drill, kB");
         int[] counts = watched ? s_watched : s_alone;
         foreach (int count in counts.TakeWhile(c => c <= most))
         {
@@ -78,8 +78,8 @@ internal static class RoomsBench
                 session.Release(HoldReason.Brief);
             });
 
-            (double inTime, double busy) = Live(sessions);
-            report.Row(F(count, "0"), $"{F(100 * inTime, "0.0")} %", F(busy, "0.00"), F(busy * Beat / count * 1e6, "0"), F(memory / 1024.0, "0"));
+            (double inTime, double busy, double latest, (double All, double Longest) stops) = Live(sessions);
+            report.Row(F(count, "0"), $"{F(100 * inTime, "0.0")} %", F(1000 * latest, "0"), $"{F(1000 * stops.All, "0")} ({F(1000 * stops.Longest, "0")})", F(busy, "0.00"), F(busy * Beat / count * 1e6, "0"), F(memory / 1024.0, "0"));
             foreach (DrillSession session in sessions)
             {
                 session.Dispose();
@@ -92,14 +92,17 @@ internal static class RoomsBench
         }
     }
 
-    private static (double InTime, double Busy) Live(DrillSession[] sessions)
+    private static (double InTime, double Busy, double Latest, (double All, double Longest) Stops) Live(DrillSession[] sessions)
     {
         string[] places = [.. sessions[0].Plan.Book.Places.Keys];
         int steps = (int)(Seconds / Beat * Phases);
         int person = sessions[0].Drill.Person;
         int late = 0;
+        (double latest, double longest) = (0, 0);
         DrillSession[][] phases = [.. Enumerable.Range(0, Phases).Select(p => sessions.Where((_, i) => i % Phases == p).ToArray())];
         TimeSpan busy = Process.GetCurrentProcess().TotalProcessorTime;
+        TimeSpan stopped = GC.GetTotalPauseDuration();
+        TimeSpan before = stopped;
         Stopwatch wall = Stopwatch.StartNew();
         for (int step = 0; step < steps; step++)
         {
@@ -125,10 +128,13 @@ internal static class RoomsBench
                     Interlocked.Increment(ref late);
                 }
             });
+            latest = Math.Max(latest, wall.Elapsed.TotalSeconds - at);
+            longest = Math.Max(longest, (GC.GetTotalPauseDuration() - before).TotalSeconds);
+            before = GC.GetTotalPauseDuration();
         }
 
         double used = (Process.GetCurrentProcess().TotalProcessorTime - busy).TotalSeconds;
-        return (1 - ((double)late / ((long)(steps / Phases) * sessions.Length)), used / wall.Elapsed.TotalSeconds);
+        return (1 - ((double)late / ((long)(steps / Phases) * sessions.Length)), used / wall.Elapsed.TotalSeconds, latest, ((GC.GetTotalPauseDuration() - stopped).TotalSeconds, longest));
     }
 
     /// <summary>A drill of the demo with a longer train.</summary>
