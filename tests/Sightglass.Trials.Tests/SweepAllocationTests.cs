@@ -6,7 +6,7 @@ namespace Sightglass.Trials.Tests;
 public sealed class SweepAllocationTests
 {
     /// <summary>
-    /// Counted by the runtime, so no matter of time. The first three quarters of a thread's cases warm up, until each of its eight lanes has come by every step and every text that is said; the rest may allocate nothing. Code that has not been
+    /// Counted by the runtime, so no matter of time. The first three quarters of a thread's cases warm up, until each of its lanes has come by every step and every text that is said; the rest may allocate nothing. Code that has not been
     /// compiled for speed yet may put a number in a box: the sweep is repeated until the runtime has come so far; what the program itself
     /// allocates would be there every time.
     /// </summary>
